@@ -1,0 +1,49 @@
+#include "measure/length.hpp"
+
+#include <cmath>
+#include <fmt/format.h>
+#include <numeric>
+
+namespace bodkin {
+namespace {
+
+// Trailing zeros of a decimal fraction say nothing.
+std::string trimmed(std::string number) {
+  if (number.find('.') == std::string::npos)
+    return number;
+  while (number.back() == '0')
+    number.pop_back();
+  if (number.back() == '.')
+    number.pop_back();
+  return number == "-0" ? "0" : number;
+}
+
+std::string fraction_of_inch(std::int64_t sixty_fourths) {
+  const std::int64_t whole = sixty_fourths / 64;
+  const std::int64_t rest = sixty_fourths % 64;
+  if (rest == 0)
+    return fmt::format("{}in", whole);
+  const std::int64_t divisor = std::gcd(rest, std::int64_t{64});
+  const std::string fraction = fmt::format("{}/{}in", rest / divisor, 64 / divisor);
+  return whole == 0 ? fraction : fmt::format("{} {}", whole, fraction);
+}
+
+} // namespace
+
+Length Length::nearest_points(double points) {
+  return units(std::llround(points * static_cast<double>(per_point)));
+}
+
+std::string written(Length length, Ruler ruler) {
+  if (length == Length{})
+    return "0";
+  if (ruler == Ruler::millimetres)
+    return trimmed(fmt::format("{:.2f}", length.in_mm())) + "mm";
+  constexpr std::int64_t sixty_fourth = Length::per_inch / 64;
+  const std::int64_t magnitude = length.units() < 0 ? -length.units() : length.units();
+  if (magnitude % (sixty_fourth * 4) == 0)
+    return (length.units() < 0 ? "-" : "") + fraction_of_inch(magnitude / sixty_fourth);
+  return trimmed(fmt::format("{:.4f}", length.in_inches())) + "in";
+}
+
+} // namespace bodkin

@@ -1,0 +1,49 @@
+// Every bound on what a manuscript or a file may ask, with its reason. Past a bound there is a clear
+// problem, never a crash or an endless wait.
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+
+namespace bodkin::limits {
+
+// Text. A 10 MB manuscript is a thousand editions; offsets are 32 bits.
+inline constexpr std::size_t manuscript_bytes = 64u << 20;
+inline constexpr std::size_t prose_bytes = 16u << 20;
+// Nesting of lines: the language has five levels; more is a slip of the space bar or an attack.
+inline constexpr std::size_t nesting = 64;
+// Nesting of prose (lists in quotes in lists): paper has no room for more.
+inline constexpr std::size_t prose_nesting = 32;
+// Problems shown of one edition; the rest is counted in a note. Nobody reads more at a sitting.
+inline constexpr std::size_t problems_shown = 1000;
+// Files that borrow files.
+inline constexpr std::size_t borrow_depth = 32;
+
+// Pages. 20,000 is a shelf of encyclopaedias; page 4,000,000 is a slip of the finger.
+inline constexpr std::int64_t pages = 20'000;
+inline constexpr std::int64_t copies = 1'000'000;
+inline constexpr std::int64_t elements_a_page = 10'000;
+// Panels of one folded sheet: paper of any thickness folds seven times or so, 2^7 = 128; accordions
+// glued end to end are longer.
+inline constexpr std::size_t panels = 1024;
+inline constexpr std::size_t fold_steps = 64;
+
+// Lengths and numbers as written: 100 m of paper, 15 digits fit exactly in 64 bits with room to multiply.
+inline constexpr std::int64_t length_inches = 4'000;
+inline constexpr int number_digits = 15;
+inline constexpr int number_places = 6;
+
+// Pictures. A 600 dpi tabloid sheet is 67 million samples; four times that is 1 GB in memory as RGBA.
+inline constexpr std::int64_t picture_samples = 268'000'000;
+inline constexpr std::int64_t picture_edge = 100'000;
+inline constexpr std::size_t picture_file_bytes = 512u << 20;
+// Drawings. A drawing that takes longer than this to draw is not one that a copier's memory takes.
+inline constexpr std::size_t drawing_file_bytes = 64u << 20;
+inline constexpr int drawing_seconds = 20;
+inline constexpr std::size_t drawing_memory = 1024u << 20;
+inline constexpr std::size_t face_file_bytes = 128u << 20;
+
+// Shaping: one paragraph.
+inline constexpr std::size_t paragraph_bytes = 4u << 20;
+
+} // namespace bodkin::limits
