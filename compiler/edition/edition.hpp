@@ -1,0 +1,84 @@
+// The model of an edition: all names resolved, all defaults filled in, every value knowing where it
+// came from. Plain data; nothing here draws, folds or counts money.
+#pragma once
+
+#include "edition/bid.hpp"
+#include "edition/face.hpp"
+#include "edition/finish.hpp"
+#include "edition/folding.hpp"
+#include "edition/machine.hpp"
+#include "edition/page.hpp"
+#include "edition/source.hpp"
+#include "edition/stock.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace bodkin {
+
+struct Grid {
+  int columns = 1, rows = 1;
+  Length gap;
+};
+struct Margins {
+  Length inner, outer, head, foot;
+};
+struct Budget {
+  Price limit;
+  bool of_run = false; // else of a copy
+};
+struct Run {
+  std::int64_t copies = 0, spare = 0;
+};
+
+struct Edition {
+  Known<std::string> title;
+  std::optional<Known<std::string>> subtitle, maker, series;
+  std::optional<Known<std::string>> number; // as written
+  std::optional<Known<Date>> dated;
+  std::vector<Known<std::string>> languages; // BCP 47; the first is the main one
+  Known<Size> size;                          // a page as folded, before the knife
+  Known<int> page_count;                     // `pages`, else the highest page number
+  Known<Folding> folding;
+  Known<Run> run;
+  Known<StockId> paper{StockId::none, {}};
+  std::optional<Known<StockId>> cover_stock;
+  std::optional<Known<Mode>> cover_mode;
+  Known<Mode> printing;
+  Known<MachineId> machine{MachineId::none, {}};
+  Known<Margins> margins;
+  std::optional<Known<Grid>> grid;
+  std::optional<Known<Budget>> budget;
+  std::optional<Known<Price>> price;
+  Known<Currency> currency; // what its money is counted in; empty where it has no money
+  Known<bool> marks{true, {}};
+
+  std::vector<Stock> stocks;
+  std::vector<Machine> machines;
+  std::vector<Bid> bids;
+  std::vector<Face> faces;
+  std::vector<Style> styles;
+  std::vector<ArtSource> sources;
+  std::vector<Text> texts;
+  std::vector<Standing> standings;
+  std::vector<Running> runnings;
+  std::vector<Spread> spreads;
+  std::vector<Page> pages; // index 1..page_count; 0 is unused
+  std::vector<Element> elements;
+  std::vector<FinishStep> finish;
+  Range finish_range;
+
+  Ruler ruler = Ruler::inches; // what its own sizes are spoken in
+
+  const Element &operator[](ElementId id) const { return elements[at(id)]; }
+  const Stock &operator[](StockId id) const { return stocks[at(id)]; }
+  const Machine &operator[](MachineId id) const { return machines[at(id)]; }
+  const Face &operator[](FaceId id) const { return faces[at(id)]; }
+  const Style &operator[](StyleId id) const { return styles[at(id)]; }
+  bool is_cover(int page) const {
+    return page == 1 || page == 2 || page == *page_count - 1 || page == *page_count;
+  }
+};
+
+} // namespace bodkin

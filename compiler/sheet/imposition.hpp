@@ -1,0 +1,75 @@
+// Where every page lands: sheets, their two sides, and the places on them.
+#pragma once
+
+#include "edition/index.hpp"
+#include "measure/box.hpp"
+
+#include <array>
+#include <vector>
+
+namespace bodkin {
+
+enum class SideName { front, back };
+
+// What an edge of a page meets on its sheet: the sheet's own edge, a fold that the finished copy is
+// bound at, or another fold (a section's head, a fore-edge that opens when it is cut).
+enum class Meets { sheet_edge, spine, fold };
+
+struct Place {
+  int page = 0; // 0: no page
+  Box box;      // on the sheet as seen on this side, from its top left
+  int turn = 0; // 0, 90, 180 or 270 degrees clockwise
+  Length creep; // how far the fold pushes this leaf out past the outermost
+  Length shift; // creep made up for: all matter moved this far towards the spine
+  // In the page's own upright frame.
+  Meets left = Meets::sheet_edge, top = Meets::sheet_edge, right = Meets::sheet_edge,
+        bottom = Meets::sheet_edge;
+  // Distance from each page edge that meets the sheet's edge to that edge: slack of a page smaller
+  // than its place (left, top, right, bottom in the page's upright frame; 0 at folds).
+  Edges slack;
+};
+
+struct Side {
+  SideName name = SideName::front;
+  std::vector<Place> places;
+};
+
+struct Sheet {
+  int number = 0; // from 1, outermost or first gathered
+  StockId stock = StockId::none;
+  Size size;      // as it lies for the folding
+  Length creep;   // the largest of its places
+  std::array<Side, 2> sides;
+  // Where it is folded, as lines on the front as seen, in the order of folding.
+  struct FoldLine {
+    Spot start, end;
+    bool spine = false;
+    bool along_grain = true; // false: the fold runs across the grain
+  };
+  std::vector<FoldLine> folds;
+};
+
+struct Spotted {
+  int sheet = -1; // index into Imposition::sheets
+  int side = 0;
+  int place = 0;
+};
+
+struct Imposition {
+  int page_count = 0;
+  Size page_size;
+  std::vector<Sheet> sheets;
+  std::vector<Spotted> where; // by page, index 1..page_count
+
+  const Place &place_of(int page) const {
+    const Spotted &spot = where[static_cast<std::size_t>(page)];
+    return sheets[static_cast<std::size_t>(spot.sheet)]
+        .sides[static_cast<std::size_t>(spot.side)]
+        .places[static_cast<std::size_t>(spot.place)];
+  }
+  const Sheet &sheet_of(int page) const {
+    return sheets[static_cast<std::size_t>(where[static_cast<std::size_t>(page)].sheet)];
+  }
+};
+
+} // namespace bodkin
