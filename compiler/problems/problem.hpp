@@ -1,5 +1,5 @@
-// A problem of an edition, as data. The room that finds it makes it, by one small function a problem;
-// it becomes text, JSON or SARIF last, each in a file of its own.
+// A problem of an edition, as data. The room that finds it makes it, by one small function a
+// problem; it becomes text, JSON or SARIF last, each in a file of its own.
 #pragma once
 
 #include "problems/range.hpp"

@@ -2,8 +2,8 @@
 // lines and columns are made from them in one place (Sources::where) and never the other way.
 #pragma once
 
-#include <cstdint>
 #include <compare>
+#include <cstdint>
 
 namespace bodkin {
 

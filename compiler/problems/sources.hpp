@@ -17,7 +17,8 @@ public:
   Sources(const Sources &) = delete;
   Sources &operator=(const Sources &) = delete;
 
-  // `name` is what problems print: the path relative to the edition's folder, or `stdlib/stocks/us.bodkin`.
+  // `name` is what problems print: the path relative to the edition's folder, or
+  // `stdlib/stocks/us.bodkin`.
   FileId add(std::string name, std::string text);
   bool is_shelf(FileId file) const { return name(file).starts_with("stdlib/"); }
   std::string_view name(FileId file) const;
