@@ -95,7 +95,18 @@ struct Lay {
   StandingId standing = StandingId::none;
   Along across, down;
 };
-enum class HandKind { stamp, sticker, signature, number, spray, colour, tear, punch, tip_in, other };
+enum class HandKind {
+  stamp,
+  sticker,
+  signature,
+  number,
+  spray,
+  colour,
+  tear,
+  punch,
+  tip_in,
+  other
+};
 enum class When { unsaid, flat, folded, bound, trimmed };
 struct Hand {
   HandKind kind = HandKind::other;

@@ -12,7 +12,8 @@ namespace bodkin {
 
 enum class Part { left, right, top, bottom };
 
-// `fold right over left`: the named half is lifted and laid over the other; `under` lays it beneath.
+// `fold right over left`: the named half is lifted and laid over the other; `under` lays it
+// beneath.
 struct FoldStep {
   Part moving = Part::right;
   bool under = false;

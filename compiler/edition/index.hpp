@@ -1,5 +1,5 @@
-// Names are resolved once; after that the model speaks by number. Each is an index into the vector of
-// its kind in Edition; `none` where a thing may be missing.
+// Names are resolved once; after that the model speaks by number. Each is an index into the vector
+// of its kind in Edition; `none` where a thing may be missing.
 #pragma once
 
 #include <cstdint>
@@ -15,7 +15,10 @@ enum class TextId : std::uint32_t { none = 0xffffffff };
 enum class StandingId : std::uint32_t { none = 0xffffffff };
 enum class ElementId : std::uint32_t { none = 0xffffffff };
 
-template <typename Id> constexpr std::size_t at(Id id) { return static_cast<std::size_t>(id); }
+template <typename Id>
+constexpr std::size_t at(Id id) {
+  return static_cast<std::size_t>(id);
+}
 
 // What a side is printed with and charged by, the dearer the greater.
 enum class Mode { black, colour };

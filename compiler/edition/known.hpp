@@ -7,7 +7,8 @@
 
 namespace bodkin {
 
-template <typename T> struct Known {
+template <typename T>
+struct Known {
   T value{};
   Range from{};
 

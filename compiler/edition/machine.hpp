@@ -30,13 +30,13 @@ struct Machine {
   std::string name;
   std::string title;
   Range range;
-  std::vector<SidePrice> prints;      // as written
-  std::vector<Known<Size>> sizes;     // upright; empty: takes any
-  Known<Length> bare;                 // the unprinted frame of the sheet
-  std::optional<Known<Length>> lead;  // the unprinted strip at the edge that goes in first, if wider
+  std::vector<SidePrice> prints;     // as written
+  std::vector<Known<Size>> sizes;    // upright; empty: takes any
+  Known<Length> bare;                // the unprinted frame of the sheet
+  std::optional<Known<Length>> lead; // the unprinted strip at the edge that goes in first, if wider
   std::optional<Known<Weight>> lightest, heaviest; // `feeds A to B`
   Known<Duplex> duplex{Duplex::by_machine, {}};
-  Known<Length> drift;                // how far backs land off their fronts
+  Known<Length> drift; // how far backs land off their fronts
   Known<SheetEdge> flip{SheetEdge::short_edge, {}};
   Known<std::int64_t> resolution{600, {}}; // dpi
   Known<bool> modes_apart{false, {}};

@@ -17,13 +17,13 @@ struct Asked {
 };
 
 struct Page {
-  Range opened;                     // the `page` or `spread` line; nowhere: nothing names this page
+  Range opened; // the `page` or `spread` line; nowhere: nothing names this page
   Asked asked;
-  Known<Mode> mode;                 // its own, else the cover's, else the edition's `printing`
+  Known<Mode> mode; // its own, else the cover's, else the edition's `printing`
   Known<MachineId> machine{MachineId::none, {}};
-  std::vector<ElementId> elements;  // in order of laying; of a `page` line
+  std::vector<ElementId> elements;     // in order of laying; of a `page` line
   std::optional<std::uint32_t> spread; // index into Edition::spreads
-  bool blank = false;               // says `blank`
+  bool blank = false;                  // says `blank`
   std::string called;
 };
 

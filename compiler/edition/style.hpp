@@ -30,7 +30,8 @@ struct Style {
   Known<Length> leading{Length::points(12), {}};
   Known<Lines> lines{Lines::left, {}};
   Known<Paint> ink;
-  Known<Length> indent; // default filled: 1em, or 0 where `space` is written or lines are centred or right
+  Known<Length>
+      indent; // default filled: 1em, or 0 where `space` is written or lines are centred or right
   Known<Length> space_before, space_after;
   std::array<std::optional<Known<StyleId>>, 6> headings; // by level, from 1 at index 0
   std::optional<Known<StyleId>> quote, list, code;

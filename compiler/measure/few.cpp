@@ -16,9 +16,7 @@ double encoded(double linear) {
 
 } // namespace
 
-std::string written(Share share) {
-  return written(Decimal{share.millionths, 4}) + "%";
-}
+std::string written(Share share) { return written(Decimal{share.millionths, 4}) + "%"; }
 
 std::string written(const Date &date) {
   if (date.month == 0)

@@ -38,8 +38,14 @@ public:
 
   constexpr auto operator<=>(const Length &) const = default;
   constexpr Length operator-() const { return units(-units_); }
-  constexpr Length &operator+=(Length other) { units_ += other.units_; return *this; }
-  constexpr Length &operator-=(Length other) { units_ -= other.units_; return *this; }
+  constexpr Length &operator+=(Length other) {
+    units_ += other.units_;
+    return *this;
+  }
+  constexpr Length &operator-=(Length other) {
+    units_ -= other.units_;
+    return *this;
+  }
   friend constexpr Length operator+(Length a, Length b) { return units(a.units_ + b.units_); }
   friend constexpr Length operator-(Length a, Length b) { return units(a.units_ - b.units_); }
   friend constexpr Length operator*(Length a, std::int64_t n) { return units(a.units_ * n); }

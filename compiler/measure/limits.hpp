@@ -1,5 +1,5 @@
-// Every bound on what a manuscript or a file may ask, with its reason. Past a bound there is a clear
-// problem, never a crash or an endless wait.
+// Every bound on what a manuscript or a file may ask, with its reason. Past a bound there is a
+// clear problem, never a crash or an endless wait.
 #pragma once
 
 #include <cstddef>
@@ -28,12 +28,14 @@ inline constexpr std::int64_t elements_a_page = 10'000;
 inline constexpr std::size_t panels = 1024;
 inline constexpr std::size_t fold_steps = 64;
 
-// Lengths and numbers as written: 100 m of paper, 15 digits fit exactly in 64 bits with room to multiply.
+// Lengths and numbers as written: 100 m of paper, 15 digits fit exactly in 64 bits with room to
+// multiply.
 inline constexpr std::int64_t length_inches = 4'000;
 inline constexpr int number_digits = 15;
 inline constexpr int number_places = 6;
 
-// Pictures. A 600 dpi tabloid sheet is 67 million samples; four times that is 1 GB in memory as RGBA.
+// Pictures. A 600 dpi tabloid sheet is 67 million samples; four times that is 1 GB in memory as
+// RGBA.
 inline constexpr std::int64_t picture_samples = 268'000'000;
 inline constexpr std::int64_t picture_edge = 100'000;
 inline constexpr std::size_t picture_file_bytes = 512u << 20;

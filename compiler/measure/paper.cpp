@@ -48,8 +48,8 @@ std::string written(const Size &size, Ruler ruler) {
 }
 
 Ruler ruler_of(const Size &size) {
-  const bool whole_mm = size.width.units() % Length::per_mm == 0 &&
-                        size.height.units() % Length::per_mm == 0;
+  const bool whole_mm =
+      size.width.units() % Length::per_mm == 0 && size.height.units() % Length::per_mm == 0;
   return whole_mm ? Ruler::millimetres : Ruler::inches;
 }
 

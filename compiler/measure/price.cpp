@@ -34,17 +34,28 @@ std::string written(const Price &price) { return written(price.amount, price.cur
 std::string written(const Rate &rate) {
   const std::string money = written(rate.price);
   switch (rate.per) {
-  case Per::side: return money + " a side";
-  case Per::sheet: return money + " a sheet";
-  case Per::copy: return money + " a copy";
-  case Per::plate: return money + " a plate";
-  case Per::pass: return money + " a pass";
-  case Per::run: return money + " a run";
-  case Per::each: return money + " each";
-  case Per::sheets: return fmt::format("{} per {} sheets", money, rate.count);
-  case Per::sides: return fmt::format("{} per {} sides", money, rate.count);
-  case Per::hour: return money + " an hour";
-  case Per::once: return money + " once";
+  case Per::side:
+    return money + " a side";
+  case Per::sheet:
+    return money + " a sheet";
+  case Per::copy:
+    return money + " a copy";
+  case Per::plate:
+    return money + " a plate";
+  case Per::pass:
+    return money + " a pass";
+  case Per::run:
+    return money + " a run";
+  case Per::each:
+    return money + " each";
+  case Per::sheets:
+    return fmt::format("{} per {} sheets", money, rate.count);
+  case Per::sides:
+    return fmt::format("{} per {} sides", money, rate.count);
+  case Per::hour:
+    return money + " an hour";
+  case Per::once:
+    return money + " once";
   }
   return money;
 }

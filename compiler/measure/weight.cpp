@@ -35,7 +35,8 @@ std::optional<BasicSize> basic_size_named(std::string_view name) {
 std::string_view name_of(BasicSize kind) { return bases[static_cast<std::size_t>(kind)].name; }
 
 Grammage grammage(const Decimal &pounds, BasicSize kind) {
-  const double area = 500 * bases[static_cast<std::size_t>(kind)].square_inches * m2_per_square_inch;
+  const double area =
+      500 * bases[static_cast<std::size_t>(kind)].square_inches * m2_per_square_inch;
   return {std::llround(pounds.value() * grams_per_pound / area * 1000)};
 }
 
@@ -48,10 +49,14 @@ std::string written(const Weight &weight) {
 Length estimated_caliper(const Weight &weight) {
   if (weight.pounds == BasicSize::bond && weight.amount.places == 0) {
     switch (weight.amount.digits) {
-    case 20: return Length::inches(38, 10'000);
-    case 24: return Length::inches(48, 10'000);
-    case 28: return Length::inches(58, 10'000);
-    default: break;
+    case 20:
+      return Length::inches(38, 10'000);
+    case 24:
+      return Length::inches(48, 10'000);
+    case 28:
+      return Length::inches(58, 10'000);
+    default:
+      break;
     }
   }
   const double mm = weight.grammage.gsm() * bulk_cm3_per_g / 1000;

@@ -1,5 +1,6 @@
-// Weights of paper. A grammage is the mass of one square metre (ISO 536). A pound weight is the mass
-// of 500 sheets of a basic size that depends on the kind of paper, so "28 lb" alone says nothing.
+// Weights of paper. A grammage is the mass of one square metre (ISO 536). A pound weight is the
+// mass of 500 sheets of a basic size that depends on the kind of paper, so "28 lb" alone says
+// nothing.
 #pragma once
 
 #include "measure/box.hpp"
@@ -35,8 +36,9 @@ struct Weight {
 };
 std::string written(const Weight &weight); // "28 lb bond", "90 gsm"
 
-// The caliper of an uncoated sheet that does not state one: an equivalent-weight table's figures for
-// 20, 24 and 28 lb bond, else grammage × 1.35 cm³/g (common practice). Always reported as estimated.
+// The caliper of an uncoated sheet that does not state one: an equivalent-weight table's figures
+// for 20, 24 and 28 lb bond, else grammage × 1.35 cm³/g (common practice). Always reported as
+// estimated.
 Length estimated_caliper(const Weight &weight);
 
 struct Mass {

@@ -1,0 +1,15 @@
+// The table's parts, by family; vocabulary.cpp strings them together.
+#pragma once
+
+#include "language/vocabulary.hpp"
+
+namespace bodkin::language {
+
+std::span<const Entry> file_entries();
+std::span<const Entry> edition_entries();
+std::span<const Entry> supply_entries();
+std::span<const Entry> style_entries();
+std::span<const Entry> element_entries();
+std::span<const Entry> finish_entries();
+
+} // namespace bodkin::language
