@@ -22,13 +22,13 @@
 namespace bodkin::language {
 
 struct Entry {
-  std::string_view word;
+  std::string_view word{};
   std::string_view
       under; // where it may stand: parents parted by blanks, `file` for the file's level
-  std::string_view phrase;
-  std::string_view fallback; // what holds where it is not written; empty: nothing
-  std::string_view meaning;  // one sentence
-  std::string_view example;  // one line, as under its parent
+  std::string_view phrase{};
+  std::string_view fallback{}; // what holds where it is not written; empty: nothing
+  std::string_view meaning{};  // one sentence
+  std::string_view example{};  // one line, as under its parent
   bool many = false;         // may be written several times under one parent
   bool prose = false;        // may hold a `says` block
 };
