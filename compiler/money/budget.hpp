@@ -1,0 +1,22 @@
+// Problems of money: a budget that a copy or the run is over, with what would bring it under;
+// prices that are not written; two currencies; a larger run that costs less.
+#pragma once
+
+#include "money/estimate.hpp"
+#include "problems/problem.hpp"
+#include "problems/sources.hpp"
+
+namespace bodkin {
+
+// no-price, two-currencies and cheap-run: everything but the budget.
+Problems price_problems(const Edition &edition, const Imposition &imposition,
+                        const ChargedSides &sides, const Estimate &estimate,
+                        const Sources &sources);
+
+// The over-budget problem, or nothing where the budget is met. Each way out that it names was
+// applied to a copy of the edition, laid anew by `lay` and estimated: the figures are those of that
+// edition. `anyway` makes it a warning.
+Problems over_budget(const Edition &edition, const Laid &laid, const Estimate &estimate,
+                     const LayAnew &lay, const Sources &sources, bool anyway);
+
+} // namespace bodkin
