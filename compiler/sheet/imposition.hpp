@@ -29,16 +29,23 @@ struct Place {
   Edges slack;
 };
 
+// A back is given as seen when the sheet is turned like a leaf of the finished book. Places stand
+// row by row from the top, each row from the left.
 struct Side {
   SideName name = SideName::front;
+  MachineId machine = MachineId::none; // what any of its pages asks by `by`, else the edition's
   std::vector<Place> places;
 };
 
 struct Sheet {
   int number = 0; // from 1, outermost or first gathered
   StockId stock = StockId::none;
-  Size size;      // as it lies for the folding
-  Length creep;   // the largest of its places
+  Size size;       // as it lies for the folding
+  Length creep;    // the largest of its places
+  int section = 1; // sheets of one number are nested in each other; sections are gathered
+  // The axis that a leaf turns about lies up and down the sheet (else across): a point of the front
+  // at (x, y) is (width - x, y) on the back as given here (else (x, height - y)).
+  bool turns_upright = true;
   std::array<Side, 2> sides;
   // Where it is folded, as lines on the front as seen, in the order of folding.
   struct FoldLine {
@@ -56,7 +63,9 @@ struct Spotted {
 };
 
 struct Imposition {
-  int page_count = 0;
+  int page_count = 0; // of the edition; every one of its pages has a place
+  int folds_into = 0; // pages that the sheets carry: more than page_count where it does not fold
+  int pages_a_sheet = 0;
   Size page_size;
   std::vector<Sheet> sheets;
   std::vector<Spotted> where; // by page, index 1..page_count
