@@ -37,16 +37,16 @@ Sheet back() {
   Sheet sheet(kLiveWidth, kLiveHeight, 29);
   sheet.cut(blade::box(-9, -9, 396, 594), kDeep, 0);
   town(sheet);
-  sheet.cut({{150, 346}, {226, 346}, {420, 600}, {-60, 600}}, kBlack, 1);
-  for (const double y : {352.0, 560.0}) {
+  sheet.cut({{128, 350}, {248, 350}, {430, 600}, {-60, 600}}, kBlack, 1);
+  for (const double y : {470.0, 560.0}) {
     sheet.cut(blade::gouge({186, y - 20}, {184, y}, 4), kDeep, 0.2);
   }
   lie_on_road(sheet, 138, kTomato);
   lie_on_road(sheet, 240, kTomato);
 
   // The bus from behind.
-  sheet.cut({{130, 388}, {150, 388}, {149, 398}, {131, 398}}, kBlack);
-  sheet.cut({{228, 388}, {248, 388}, {247, 398}, {229, 398}}, kBlack);
+  sheet.cut({{130, 386}, {152, 386}, {151, 400}, {131, 400}}, kBlack);
+  sheet.cut({{226, 386}, {248, 386}, {247, 400}, {227, 400}}, kBlack);
   sheet.cut({{122, 390}, {121, 312}, {124, 284}, {134, 271}, {160, 266}, {189, 265}, {218, 266},
              {244, 271}, {254, 284}, {257, 312}, {256, 390}},
             kTomato);
@@ -66,7 +66,7 @@ Sheet back() {
   sheet.cut(blade::disc({240, 370}, 8.5, 8.5, 10), kYellow, 0.4);
   sheet.cut(blade::disc({138, 370}, 5, 5, 8), kWhite, 0.2);
   sheet.cut(blade::disc({240, 370}, 5, 5, 8), kWhite, 0.2);
-  sheet.cut({{118, 382}, {260, 382}, {261, 391}, {117, 391}}, kDeep, 0.5);
+  sheet.cut({{118, 382}, {260, 382}, {261, 388}, {117, 388}}, kWhite, 0.5);
 
   for (int i = 0; i < 60; ++i) {
     const Point top{sheet.dice().between(-5, 390), sheet.dice().between(150, 560)};

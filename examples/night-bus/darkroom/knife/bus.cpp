@@ -25,14 +25,16 @@ void both(Sheet& sheet, const Stand& stand, const Shape& left, const std::string
 
 void windscreen(Sheet& sheet, const Stand& stand, const Inks& inks) {
   both(sheet, stand, {{-43, -47}, {-41, -74}, {-38, -78}, {-2, -80}, {-2, -46}}, inks.dark);
-  // Light lies across the glass in two slanting cuts a pane.
-  both(sheet, stand, {{-37, -50}, {-26, -76}, {-22, -76.5}, {-33, -50}}, inks.light);
-  both(sheet, stand, {{-18, -50}, {-11, -66}, {-9, -66}, {-16, -50}}, inks.light);
+  // Light lies across the glass in two slanting cuts.
+  sheet.cut(stand({{-37, -50}, {-26, -76}, {-22, -76.5}, {-33, -50}}), inks.light);
+  sheet.cut(stand({{-18, -50}, {-11, -66}, {-9, -66}, {-16, -50}}), inks.light);
   sheet.cut(stand(blade::strip({{-4, -45}, {-24, -58}}, 1.6, 0.8)), inks.glow);
-  sheet.cut(stand(blade::strip({{34, -45}, {14, -58}}, 1.6, 0.8)), inks.glow);
   // The driver: a cap, a head, two hands on a wheel.
   sheet.cut(stand({{13, -46}, {14, -57}, {19, -60}, {29, -60}, {34, -56}, {35, -46}}), inks.body);
-  sheet.cut(stand(blade::disc({24, -65}, 5, 6, 9)), inks.light);
+  sheet.cut(stand(blade::disc({24, -64.5}, 5, 6, 9)), inks.glow);
+  sheet.cut(stand({{10, -45}, {11, -51}, {27, -51}, {28, -45}}), inks.dark);
+  sheet.cut(stand(blade::disc({13, -50}, 2.2, 2.2, 6)), inks.glow);
+  sheet.cut(stand(blade::disc({25, -50}, 2.2, 2.2, 6)), inks.glow);
   sheet.cut(stand({{17.5, -67}, {19, -72}, {29, -72}, {30.5, -67}}), inks.body);
 }
 
@@ -80,6 +82,8 @@ void bus_side(Sheet& sheet, Point front_foot, double length, const Inks& inks) {
   sheet.cut(stand({{-100, -5}, {-100.5, -24}, {-98, -31}, {-92, -34}, {-50, -35}, {-8, -34},
                    {-2.5, -30}, {-0.5, -20}, {0, -13}, {0, -5}}),
             inks.body);
+  sheet.cut(stand({{-100.3, -22}, {-98, -31}, {-92, -34}, {-50, -35}, {-8, -34}, {-2.5, -30}, {-1, -22}}),
+            inks.roof);
   sheet.cut(stand({{-99.5, -16}, {-99, -25}, {-96.5, -30}, {-50, -31}, {-7, -30}, {-3.2, -28},
                    {-1.2, -17}}),
             inks.light);
@@ -92,7 +96,7 @@ void bus_side(Sheet& sheet, Point front_foot, double length, const Inks& inks) {
   sheet.cut(stand({{-6.2, -16}, {-6.4, -28}, {-4, -26.6}, {-2, -16}}), inks.glow);
   sheet.cut(stand({{-100, -12.4}, {-15, -12.8}, {-15, -11.6}, {-100, -11.2}}), inks.light);
   for (const double x : {-78.0, -24.0}) {
-    sheet.cut(stand(blade::disc({x, -4.6}, 7.4, 7.4, 12)), inks.body);
+    sheet.cut(stand(blade::disc({x, -4.8}, 7.2, 7.2, 12)), inks.arch);
     sheet.cut(stand(blade::disc({x, -4.2}, 5.8, 5.8, 11)), inks.dark);
     sheet.cut(stand(blade::disc({x, -4.2}, 2.4, 2.4, 8)), inks.light);
   }

@@ -1,23 +1,41 @@
 #include "knife/drawings.hpp"
 
+#include <cmath>
+
+using blade::Point;
+
+namespace {
+
+constexpr double kRadian = 3.14159265358979323846 / 180;
+
+// A lamp's light, cut as separate rays the way paper has to show it.
+void rays(Sheet& sheet, Point lamp, double from, double to) {
+  for (double angle = from; angle < to; angle += 15) {
+    const auto out = [&](double degrees) {
+      return Point{lamp.x + 420 * std::cos(degrees * kRadian),
+                   lamp.y + 420 * std::sin(degrees * kRadian)};
+    };
+    sheet.cut({lamp, out(angle), out(angle + 8)}, kYellow, 1);
+  }
+}
+
+}  // namespace
+
 // The night bus comes straight at the reader. Its destination blind is left white: the maker
 // stamps a moon into it, by hand, on every copy.
 Sheet cover() {
   Sheet sheet(kLiveWidth, kLiveHeight, 11);
   sheet.cut(blade::box(-9, -9, 396, 594), kDeep, 0);
-
-  // Beams first, so that the bus stands in front of its own light.
-  sheet.cut({{92, 470}, {-20, 408}, {-20, 600}, {104, 600}}, kYellow, 2);
-  sheet.cut({{286, 470}, {400, 420}, {400, 600}, {268, 600}}, kYellow, 2);
-  sheet.cut({{120, 500}, {60, 600}, {330, 600}, {262, 500}}, kYellow, 2);
-
-  for (int i = 0; i < 46; ++i) {
+  for (int i = 0; i < 70; ++i) {
     const double x = sheet.dice().between(-10, 400);
-    const double y = sheet.dice().between(262, 470);
-    const double length = sheet.dice().between(10, 26);
-    sheet.cut(blade::gouge({x, y}, {x - length * 0.3, y + length}, 2.2), kWhite, 0.3);
+    const double y = sheet.dice().between(266, 440);
+    const double length = sheet.dice().between(14, 34);
+    sheet.cut(blade::gouge({x, y}, {x - length * 0.3, y + length}, 2.6), kWhite, 0.3);
   }
-  const Inks inks{kTomato, kDeep, kWhite, kYellow};
-  bus_front(sheet, {189, 566}, 262, inks, true);
+  sheet.cut({{-9, 546}, {390, 540}, {390, 600}, {-9, 600}}, kBlack, 1);
+  rays(sheet, {100, 504}, 126, 216);
+  rays(sheet, {278, 504}, -35, 56);
+  const Inks inks{kTomato, kDeep, kWhite, kYellow, kTomato, kDeep};
+  bus_front(sheet, {189, 568}, 280, inks, true);
   return sheet;
 }

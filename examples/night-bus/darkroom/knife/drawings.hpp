@@ -32,7 +32,9 @@ struct Inks {
   std::string body;   // the painted metal
   std::string dark;   // glass, tyres, lines
   std::string light;  // paint above the waist
-  std::string glow;   // lamps
+  std::string glow;   // lamps and lit windows
+  std::string roof;   // of the bus seen from the side
+  std::string arch;   // round its wheels
 };
 void bus_front(Sheet& sheet, blade::Point middle_foot, double width, const Inks& inks,
                bool destination);

@@ -11,9 +11,10 @@ namespace {
 std::string tenths(double value) {
   const long rounded = std::lround(value * 10);
   const long size = rounded < 0 ? -rounded : rounded;
-  std::string out = rounded < 0 ? "-" : "";
+  std::string out;
+  if (rounded < 0) out += '-';
   out += std::to_string(size / 10);
-  if (size % 10 != 0) out += "." + std::to_string(size % 10);
+  if (size % 10 != 0) out.append(".").append(std::to_string(size % 10));
   return out;
 }
 
@@ -45,9 +46,12 @@ std::string Sheet::outline(const blade::Shape& shape, double rough) {
   const blade::Shape clipped = blade::within(wandering, width_, height_);
   std::string out;
   for (std::size_t i = 0; i < clipped.size(); ++i) {
-    out += (i == 0 ? "M" : "L") + tenths(clipped[i].x) + " " + tenths(clipped[i].y);
+    out += i == 0 ? 'M' : 'L';
+    out += tenths(clipped[i].x);
+    out += ' ';
+    out += tenths(clipped[i].y);
   }
-  return out.empty() ? out : out + "Z";
+  return out.empty() ? out : out.append("Z");
 }
 
 void Sheet::cut(const blade::Shape& shape, const std::string& colour, double rough) {

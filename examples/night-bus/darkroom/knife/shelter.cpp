@@ -25,9 +25,10 @@ void sky(Sheet& sheet) {
   }
   sheet.cut(blade::disc(kMoon, 54, 54, 22), kBlack, 1);
   sheet.cut(blade::disc(kMoon, 47, 47, 22), kWhite, 1);
-  sheet.cut(blade::round({{268, 76}, {284, 70}, {290, 82}, {278, 92}, {266, 88}}, 2), kBlack, 0.5);
-  sheet.cut(blade::round({{296, 104}, {310, 100}, {308, 114}, {296, 118}}, 2), kBlack, 0.5);
-  sheet.cut(blade::gouge({262, 112}, {278, 122}, 5), kBlack, 0.3);
+  sheet.cut(blade::round({{262, 66}, {280, 58}, {300, 60}, {288, 70}, {290, 82}, {272, 84}}, 2), kBlack, 0.6);
+  sheet.cut(blade::round({{296, 110}, {322, 96}, {326, 112}, {308, 130}}, 2), kBlack, 0.6);
+  sheet.cut(blade::disc({262, 116}, 5, 4, 6), kBlack, 0.5);
+  sheet.cut(blade::disc({308, 76}, 3, 3, 6), kBlack, 0.4);
 }
 
 void hedge_and_road(Sheet& sheet) {
@@ -99,7 +100,7 @@ Sheet shelter() {
   sky(sheet);
   hedge_and_road(sheet);
   shelter_itself(sheet);
-  sitting_fox(sheet, {146, 420}, 104, kBlack, kWhite);
+  sitting_fox(sheet, {148, 420}, 124, kBlack, kWhite);
   stop_flag(sheet);
   return sheet;
 }
