@@ -3,7 +3,7 @@
 
 #include "edition/index.hpp"
 #include "edition/known.hpp"
-#include "edition/prose.hpp"
+#include "language/prose.hpp"
 #include "edition/style.hpp"
 #include "measure/box.hpp"
 #include "measure/few.hpp"
