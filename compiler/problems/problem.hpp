@@ -21,7 +21,9 @@ struct Edit {
   std::string text;
 };
 
-// One way out: the line to type instead, whole, and what follows it in brackets ("or move …").
+// One way out: the line to type instead, whole, and what follows it in brackets ("or move …"). A
+// line may hold line ends where several lines belong together; with no line at all the remark
+// stands alone.
 struct WayOut {
   std::string line;
   std::string remark;

@@ -17,6 +17,7 @@ public:
   Sources(const Sources &) = delete;
   Sources &operator=(const Sources &) = delete;
 
+  // A line ends with \n or \r\n. A byte-order mark at the very start is no character of line 1.
   // `name` is what problems print: the path relative to the edition's folder, or
   // `stdlib/stocks/us.bodkin`.
   FileId add(std::string name, std::string text);
@@ -24,6 +25,7 @@ public:
   std::string_view name(FileId file) const;
   std::string_view text(FileId file) const;
   std::string_view text(Range range) const;
+  // {0, 0} where the file is none of these; an offset past the end is the end.
   LineColumn where(FileId file, Offset offset) const;
   LineColumn begin_of(Range range) const { return where(range.file, range.begin); }
   LineColumn end_of(Range range) const { return where(range.file, range.end); }
@@ -33,10 +35,20 @@ public:
   std::size_t count() const { return files_.size(); }
 
 private:
+  // How many characters begin before one that is known to begin here: with one of these for each
+  // few thousand bytes, a column on a line of any length is found without reading the whole line.
+  struct Mark {
+    std::uint32_t begin = 0;
+    std::uint32_t characters = 0;
+  };
   struct File {
     std::string name, text;
     std::vector<std::uint32_t> line_starts;
+    std::vector<Mark> marks;
   };
+  const File *file(FileId id) const;
+  static std::uint32_t characters_before(const File &file, std::uint32_t offset);
+
   std::deque<File> files_;
 };
 
