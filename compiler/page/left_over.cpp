@@ -1,0 +1,158 @@
+#include "page/left_over.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+std::string counted(std::int64_t n, std::string_view thing) {
+  return fmt::format("{} {}{}", n, thing, n == 1 ? "" : "s");
+}
+
+// The line's own words, without its indentation.
+std::string line_of(const Workshop &workshop, Range range) {
+  return range.somewhere() ? std::string(workshop.sources.text(range)) : std::string();
+}
+
+const Element &element_of(const Workshop &workshop, const TextBox &box) {
+  return workshop.edition[box.place.element];
+}
+
+std::string breaking_off(const LeftOver &left) {
+  return left.last_words.empty() ? std::string("not one line of it fits")
+                                 : fmt::format("it breaks off at “{}”", left.last_words);
+}
+
+// A page that nothing names, where a further box could go.
+int first_unnamed(const Edition &edition) {
+  for (int page = 1; page <= *edition.page_count; ++page)
+    if (!edition.pages[static_cast<std::size_t>(page)].opened.somewhere())
+      return page;
+  return 0;
+}
+
+std::string page_list(const std::vector<TextBox> &boxes) {
+  std::vector<int> pages;
+  for (const TextBox &box : boxes)
+    if (pages.empty() || pages.back() != box.page)
+      pages.push_back(box.page);
+  if (pages.size() == 1)
+    return fmt::format("page {}", pages.front());
+  const bool in_a_row = pages.back() - pages.front() + 1 == static_cast<int>(pages.size());
+  if (in_a_row && pages.size() > 2)
+    return fmt::format("pages {} to {}", pages.front(), pages.back());
+  return fmt::format("pages {}", fmt::join(pages, ", "));
+}
+
+// The same place, higher by as many leadings as are missing.
+std::string taller(const Workshop &workshop, const WordsPlace &place, const LeftOver &left) {
+  const Edition &edition = workshop.edition;
+  const Style &style = edition[*place.words->style];
+  const std::int64_t columns = place.words->columns;
+  const Length more = *style.leading * ((left.lines + columns - 1) / columns);
+  const Ruler ruler = edition.ruler;
+  const Box &box = place.place;
+  return fmt::format("at       {} {}, {} x {}", written(box.x, ruler), written(box.y, ruler),
+                     written(box.width, ruler), written(box.height + more, ruler));
+}
+
+} // namespace
+
+Problem left_over_alone(const Workshop &workshop, const WordsPlace &place, int page,
+                        const LeftOver &left, std::int64_t words) {
+  const Element &element = workshop.edition[place.element];
+  return {.kind = Kind::error,
+          .check = "left-over-text",
+          .range = element.range,
+          .message = fmt::format("{} ({}) of these words have no room in their place on page {}",
+                                 counted(left.lines, "line"), counted(left.words, "word"), page),
+          .why = fmt::format("{}; the place holds {} of {} words; text is never shrunk or dropped "
+                             "to fit",
+                             breaking_off(left), left.words_set, words),
+          .type = {{taller(workshop, place, left), "a taller place, or fewer words"}},
+          .related = {},
+          .edits = {}};
+}
+
+Problem left_over_run(const Workshop &workshop, TextId id, const std::vector<TextBox> &boxes,
+                      const TextBox &last, const LeftOver &left, std::int64_t words) {
+  const Text &text = workshop.edition.texts[at(id)];
+  const Element &element = element_of(workshop, last);
+  std::string why =
+      fmt::format("{}; its boxes on {} hold {} of {} words; text is never shrunk or dropped to fit",
+                  breaking_off(left), page_list(boxes), left.words_set, words);
+  Problem problem{.kind = Kind::error,
+                  .check = "left-over-text",
+                  .range = element.range,
+                  .message = fmt::format("{} ({}) of {} have no box left after this one",
+                                         counted(left.lines, "line"), counted(left.words, "word"),
+                                         text.name),
+                  .why = {},
+                  .type = {},
+                  .related = {},
+                  .edits = {}};
+  if (const int page = first_unnamed(workshop.edition)) {
+    why += fmt::format("; page {} is blank", page);
+    problem.type.push_back({fmt::format("page {}", page),
+                            fmt::format("with `{}` under it", line_of(workshop, element.range))});
+  } else {
+    problem.type.push_back({taller(workshop, last.place, left), "a taller place, or fewer words"});
+  }
+  problem.why = std::move(why);
+  return problem;
+}
+
+Problem ends_early(const Workshop &workshop, TextId id, const TextBox &box) {
+  const Text &text = workshop.edition.texts[at(id)];
+  return {.kind = Kind::note,
+          .check = "text-ends-early",
+          .range = element_of(workshop, box).range,
+          .message = fmt::format("{} is all set before this place on page {}; it stays empty",
+                                 text.name, box.page),
+          .why = "the boxes before it hold every word",
+          .type = {},
+          .related = {},
+          .edits = {}};
+}
+
+Problem continues_in_a_loop(const Workshop &workshop, TextId id, const TextBox &box) {
+  const Text &text = workshop.edition.texts[at(id)];
+  const Known<int> &to = *box.place.words->continues;
+  return {.kind = Kind::error,
+          .check = "text-loop",
+          .range = to.from,
+          .message = fmt::format("{} goes on at page {}, whose place it has filled already",
+                                 text.name, *to),
+          .why = "a reader sent back to a page already read would go round for ever",
+          .type = {{fmt::format("continues {}", box.page + 1), "or take the line out"}},
+          .related = {},
+          .edits = {}};
+}
+
+Problem continues_nowhere(const Workshop &workshop, TextId id, const TextBox &box, int page) {
+  const Text &text = workshop.edition.texts[at(id)];
+  return {.kind = Kind::error,
+          .check = "text-loop",
+          .range = box.place.words->continues->from,
+          .message = fmt::format("{} has no place on page {} to go on in", text.name, page),
+          .why = fmt::format("the text would break off after page {}", box.page),
+          .type = {{line_of(workshop, element_of(workshop, box).range),
+                    fmt::format("under page {}, so that it has a place there", page)}},
+          .related = {},
+          .edits = {}};
+}
+
+Problem never_reached(const Workshop &workshop, TextId id, const TextBox &box) {
+  const Text &text = workshop.edition.texts[at(id)];
+  return {.kind = Kind::error,
+          .check = "place-never-reached",
+          .range = element_of(workshop, box).range,
+          .message = fmt::format("{} never comes to this place on page {}", text.name, box.page),
+          .why = "a `continues` above leads past it, so it would print empty",
+          .type = {{fmt::format("continues {}", box.page), "on the place that should lead here"}},
+          .related = {},
+          .edits = {}};
+}
+
+} // namespace bodkin

@@ -1,0 +1,92 @@
+#include "page/left_over.hpp"
+
+#include <algorithm>
+
+namespace bodkin {
+namespace {
+
+// The order in which a text reaches its boxes, and the problems of the way.
+std::vector<std::size_t> way_through(TextId text, const std::vector<TextBox> &boxes,
+                                     const Workshop &workshop, Problems &problems) {
+  std::vector<std::size_t> way;
+  std::vector<bool> reached(boxes.size(), false);
+  std::size_t next = 0;
+  while (next < boxes.size()) {
+    reached[next] = true;
+    way.push_back(next);
+    const TextBox &box = boxes[next];
+    ++next;
+    if (const auto &continues = box.place.words->continues) {
+      const auto found = std::find_if(boxes.begin(), boxes.end(), [&](const TextBox &other) {
+        return other.page == **continues;
+      });
+      if (found == boxes.end()) {
+        problems.push_back(continues_nowhere(workshop, text, box, **continues));
+        break;
+      }
+      next = static_cast<std::size_t>(found - boxes.begin());
+      if (reached[next]) {
+        problems.push_back(continues_in_a_loop(workshop, text, box));
+        break;
+      }
+    }
+    if (next < boxes.size() && reached[next])
+      break; // page order came back to a box that a jump had filled
+  }
+  for (std::size_t i = 0; i < boxes.size(); ++i)
+    if (!reached[i])
+      problems.push_back(never_reached(workshop, text, boxes[i]));
+  return way;
+}
+
+void show(const TextBox &box, std::vector<Line> lines, Drawings &drawings) {
+  for (const TextBox::Shown &shown : box.shown)
+    std::get<SetWords>(drawings.pages[static_cast<std::size_t>(shown.page)].items[shown.item].what)
+        .lines = lines;
+}
+
+void run_text(TextId text, const std::vector<TextBox> &boxes, const Workshop &workshop,
+              Drawings &drawings, Problems &problems) {
+  const Prose &prose = workshop.edition.texts[at(text)].prose;
+  const std::vector<std::size_t> way = way_through(text, boxes, workshop, problems);
+  Flow flow;
+  StyleId style = StyleId::none;
+  Mark mark;
+  const TextBox *last = nullptr;
+  bool said_early = false;
+  for (const std::size_t index : way) {
+    const TextBox &box = boxes[index];
+    if (*box.place.words->style == StyleId::none)
+      continue;
+    if (!last || *box.place.words->style != style) {
+      style = *box.place.words->style;
+      flow = workshop.compositor.flow(prose, style);
+    }
+    if (last && flow.ends_at(mark) && !said_early && !prose.blocks.empty()) {
+      problems.push_back(ends_early(workshop, text, box));
+      said_early = true;
+    }
+    std::vector<Line> lines;
+    mark = fill_place(box.place, workshop.compositor, workshop.edition[style], flow, mark, lines);
+    show(box, std::move(lines), drawings);
+    last = &box;
+  }
+  if (last && !flow.ends_at(mark)) {
+    const Words &words = *last->place.words;
+    const Length measure =
+        (last->place.place.width - words.gap * (words.columns - 1)) / words.columns;
+    problems.push_back(left_over_run(workshop, text, boxes, *last,
+                                     workshop.compositor.left_over(flow, mark, measure),
+                                     flow.words()));
+  }
+}
+
+} // namespace
+
+void run_texts(const TextBoxes &boxes, const Workshop &workshop, Drawings &drawings,
+               Problems &problems) {
+  for (const auto &[text, places] : boxes)
+    run_text(text, places, workshop, drawings, problems);
+}
+
+} // namespace bodkin
