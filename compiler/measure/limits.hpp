@@ -16,13 +16,22 @@ inline constexpr std::size_t nesting = 64;
 inline constexpr std::size_t prose_nesting = 32;
 // Problems shown of one edition; the rest is counted in a note. Nobody reads more at a sitting.
 inline constexpr std::size_t problems_shown = 1000;
+// Problems kept of one edition, so that a million wrong lines do not fill the memory.
+inline constexpr std::size_t problems_kept = 20'000;
 // Files that borrow files.
 inline constexpr std::size_t borrow_depth = 32;
+// Things that are like things, and the lines that all of this copies: a shelf has some dozens.
+inline constexpr std::size_t like_depth = 64;
+inline constexpr std::size_t copied_lines = 1'000'000;
 
 // Pages. 20,000 is a shelf of encyclopaedias; page 4,000,000 is a slip of the finger.
 inline constexpr std::int64_t pages = 20'000;
 inline constexpr std::int64_t copies = 1'000'000;
 inline constexpr std::int64_t elements_a_page = 10'000;
+// Elements laid on pages, each counted on every page of its list, and running pieces: a page list
+// multiplies what stands below it.
+inline constexpr std::size_t elements_laid = 4'000'000;
+inline constexpr std::size_t runnings = 1'000;
 // Panels of one folded sheet: paper of any thickness folds seven times or so, 2^7 = 128; accordions
 // glued end to end are longer.
 inline constexpr std::size_t panels = 1024;
