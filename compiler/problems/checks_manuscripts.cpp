@@ -37,7 +37,8 @@ constexpr Check table[] = {
      "  run        40 copies, 2 spare\n"},
     {"missing-part", Kind::error, "Something is missing on this line",
      "The line begins well and then stops, or leaves out a part in the middle: a place without "
-     "its size, a price without \"a copy\".",
+     "its size, a price without \"a copy\". The compiler does not guess the rest, since a "
+     "guess would be printed.",
      "Add the part; the message shows the whole line.", "at       1in 1in, 2in x 3in\n"},
     {"mixed-indent", Kind::error, "Spaces and tabs are mixed",
      "A tab looks like eight spaces in one program and like two in another, so nobody can say "

@@ -6,7 +6,7 @@ namespace {
 constexpr Check table[] = {
     {"borrow-loop", Kind::error, "Files borrow from each other in a circle",
      "One file borrows a second, and the second borrows the first again, so there is no end to "
-     "it.",
+     "it. The message names every file of the circle.",
      "Put what both need into a third file that borrows neither.",
      "borrow \"our-papers.bodkin\"\n"},
     {"duplicate-name", Kind::error, "Two things bear one name",

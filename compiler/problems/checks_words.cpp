@@ -72,7 +72,8 @@ constexpr Check table[] = {
      "If its licence allows it, copy the file into the folder and name it there.",
      "face odd from \"faces/Odd-Regular.ttf\"\n"},
     {"text-ends-early", Kind::note, "A text ends before its last box",
-     "There are more boxes for this text than it fills, so the last ones stay empty.",
+     "There are more boxes for this text than it fills, so the last ones stay empty. They cost "
+     "nothing but white paper, which may be what you want.",
      "Take the empty box away, or write on.",
      "page 7\n"
      "  words of mender in body\n"},
