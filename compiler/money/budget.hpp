@@ -14,9 +14,11 @@ Problems price_problems(const Edition &edition, const Imposition &imposition,
                         const Sources &sources);
 
 // The over-budget problem, or nothing where the budget is met. Each way out that it names was
-// applied to a copy of the edition, laid anew by `lay` and estimated: the figures are those of that
-// edition. `anyway` makes it a warning.
-Problems over_budget(const Edition &edition, const Laid &laid, const Estimate &estimate,
-                     const LayAnew &lay, const Sources &sources, bool anyway);
+// applied to a copy of the edition, laid on its sheets and estimated anew: the figures are those of
+// that edition. `draws` says of each page (index 1..page_count) whether it draws anything. `anyway`
+// makes the problem a warning.
+Problems over_budget(const Edition &edition, const Imposition &imposition,
+                     const ChargedSides &sides, const Estimate &estimate,
+                     const std::vector<bool> &draws, const Sources &sources, bool anyway);
 
 } // namespace bodkin

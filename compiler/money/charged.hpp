@@ -4,8 +4,9 @@
 
 #include "edition/edition.hpp"
 #include "sheet/imposition.hpp"
+#include "sheet/passes.hpp"
 
-#include <functional>
+#include <span>
 #include <vector>
 
 namespace bodkin {
@@ -23,13 +24,18 @@ struct ChargedSide {
 
 using ChargedSides = std::vector<ChargedSide>;
 
+// Every side that is printed, and every empty one that is fed through with its printed other side.
+ChargedSides charged_sides(const Imposition &imposition, std::span<const SheetModes> modes,
+                           std::span<const Pass> passes);
+
 // An edition laid on its sheets, as far as money asks.
 struct Laid {
   Imposition imposition;
   ChargedSides sides;
 };
 
-// Lays a changed edition anew: how a way to save money is tried in earnest.
-using LayAnew = std::function<Laid(const Edition &)>;
+// Folds and counts an edition anew; each page that draws asks for its own mode. `draws` is by page,
+// index 1..page_count. Problems of the sheets are not said again here.
+Laid lay(const Edition &edition, const std::vector<bool> &draws, const Sources &sources);
 
 } // namespace bodkin

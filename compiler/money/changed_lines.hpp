@@ -1,0 +1,59 @@
+// Lines of a manuscript as they would stand after a change: whole, without their comments, ready to
+// be typed instead.
+#pragma once
+
+#include "problems/sources.hpp"
+
+#include <cstdint>
+#include <map>
+#include <string>
+#include <string_view>
+#include <utility>
+
+namespace bodkin {
+
+struct LineKey {
+  FileId file = FileId::none;
+  std::uint32_t number = 0; // from 1; 0: written nowhere
+  auto operator<=>(const LineKey &) const = default;
+};
+LineKey line_of(const Sources &sources, Range range);
+
+// The same for many ranges in turn, of which neighbours are often the same one.
+class LinesOf {
+public:
+  explicit LinesOf(const Sources &sources) : sources_(sources) {}
+  LineKey operator()(Range range);
+
+private:
+  const Sources &sources_;
+  Range last_{};
+  LineKey key_{};
+};
+
+// The line without its indentation and its comment.
+std::string bare_line(const Sources &sources, LineKey key);
+
+class ChangedLines {
+public:
+  explicit ChangedLines(const Sources &sources) : sources_(sources) {}
+
+  // `in colour` goes out, or becomes `in black` where something else would fill it in as colour;
+  // `printing colour` becomes `printing black`.
+  void colour_out(LineKey key, bool colour_is_default);
+  // The last time that the name stands in the line it becomes the other.
+  void rename(LineKey key, std::string_view name, std::string_view other);
+  // The first number of the line becomes another.
+  void first_number(LineKey key, std::int64_t number);
+
+  // All changed lines in their order, one below the other.
+  std::string text() const;
+  std::size_t count() const { return lines_.size(); }
+
+private:
+  std::string &line(LineKey key);
+  const Sources &sources_;
+  std::map<LineKey, std::string> lines_;
+};
+
+} // namespace bodkin

@@ -1,0 +1,104 @@
+#include "money/estimate.hpp"
+
+#include "money/bids.hpp"
+#include "money/crossings.hpp"
+
+#include <algorithm>
+
+namespace bodkin {
+namespace {
+
+struct Adding {
+  Estimate &out;
+
+  void line(const Charge &charge) {
+    EstimateLine line{charge.what,
+                      charge.group,
+                      charge.amount.of(out.copies, out.spare),
+                      charge.rate,
+                      {},
+                      charge.from,
+                      charge.pack,
+                      charge.pack_price};
+    line.total = line.quantity * line.rate;
+    out.run_total += line.total;
+    out.purse_total += line.pack > 0 ? bought(line) : line.total;
+    out.lines.push_back(std::move(line));
+  }
+
+  static Exact bought(const EstimateLine &line) {
+    const Exact packs((line.quantity / Exact(line.pack)).ceiling());
+    return packs * line.pack_price;
+  }
+
+  void lines(const std::vector<Charge> &charges) {
+    for (const Charge &charge : charges)
+      line(charge);
+  }
+
+  void leave_out(const std::vector<Unpriced> &unpriced) {
+    out.unpriced.insert(out.unpriced.end(), unpriced.begin(), unpriced.end());
+  }
+};
+
+void add_jobs(Adding &adding, const std::vector<Job> &jobs) {
+  for (const Group group : {Group::hand, Group::finish, Group::other})
+    for (const Job &job : jobs)
+      if (job.group == group) {
+        adding.lines(job.charges);
+        adding.leave_out(job.unpriced);
+        adding.out.minutes += job.minutes.of(adding.out.copies, adding.out.spare);
+      }
+}
+
+std::optional<BudgetHeld> held(const Edition &edition, const Estimate &estimate) {
+  if (!edition.budget || !same_money(*edition.currency, (*edition.budget)->limit.currency))
+    return std::nullopt;
+  const Budget &budget = **edition.budget;
+  BudgetHeld held{Exact(budget.limit.amount), budget.of_run, false, {}, edition.budget->from};
+  const Exact &cost = budget.of_run ? estimate.run_total : estimate.per_copy;
+  held.over = cost > held.limit;
+  if (held.over)
+    held.over_by = cost - held.limit;
+  return held;
+}
+
+// Where something of one's own has no price there is nothing true to compare.
+std::vector<Crossing> compared(const Edition &edition, const Bill &bill, const Estimate &estimate) {
+  const bool all_priced = std::ranges::all_of(estimate.unpriced, [](const Unpriced &thing) {
+    return thing.reason == Unpriced::Reason::below_least_step;
+  });
+  if (!all_priced || edition.bids.empty())
+    return {};
+  std::vector<Way> ways{own_way(edition, bill)};
+  for (std::size_t i = 0; i < edition.bids.size(); ++i)
+    if (!estimate.bids[i].lacks_a_mode)
+      ways.push_back(like_for_like_way(edition.bids[i], *edition.currency, bill));
+  return crossings(ways);
+}
+
+} // namespace
+
+Estimate estimate(const Edition &edition, const Imposition &imposition, const ChargedSides &sides) {
+  const Bill used = bill(edition, imposition, sides, jobs(edition, imposition));
+  Estimate out;
+  out.currency = *edition.currency;
+  out.copies = edition.run->copies;
+  out.spare = edition.run->spare;
+  const Printing printed = printing(edition, used.sides, out.copies + out.spare);
+  Adding adding{out};
+  adding.lines(printed.charges);
+  adding.lines(printed.taxes);
+  adding.leave_out(printed.unpriced);
+  adding.lines(used.papers);
+  adding.leave_out(used.unpriced_papers);
+  add_jobs(adding, used.jobs);
+  out.per_copy = out.run_total / Exact(out.copies);
+  out.one_more_copy = own_stretch(edition, used, out.copies).each;
+  out.budget = held(edition, out);
+  out.bids = bid_figures(edition, imposition, used);
+  out.crossings = compared(edition, used, out);
+  return out;
+}
+
+} // namespace bodkin

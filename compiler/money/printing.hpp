@@ -1,0 +1,37 @@
+// What machines charge for the sides of a run: price steps, prices of a size, blank sides and tax.
+#pragma once
+
+#include "money/charge.hpp"
+
+#include <vector>
+
+namespace bodkin {
+
+// Sides of one copy that are charged alike.
+struct SideCount {
+  MachineId machine = MachineId::none;
+  Size size; // upright
+  Mode mode = Mode::black;
+  std::int64_t sides = 0;
+};
+
+struct SideCounts {
+  std::vector<SideCount> printed;
+  std::vector<SideCount> blank; // charged blank sides; their mode is settled by price
+};
+
+SideCounts count_sides(const Edition &edition, const Imposition &imposition,
+                       const ChargedSides &sides);
+
+// The charges of a run of `printed_copies` (copies and spares), by machine as first met, the
+// dearest mode first, each machine's tax after them. They hold up to `holds_to` printed copies,
+// where the next price step begins to count.
+struct Printing {
+  std::vector<Charge> charges, taxes;
+  std::vector<Unpriced> unpriced;
+  std::int64_t holds_to = 0;
+};
+
+Printing printing(const Edition &edition, const SideCounts &counts, std::int64_t printed_copies);
+
+} // namespace bodkin

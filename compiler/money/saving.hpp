@@ -1,0 +1,47 @@
+// Changes to an edition that might bring it under its budget: colour taken out of a side, one of
+// the edition's own papers in place of another. Each can really be applied, alone or with others.
+#pragma once
+
+#include "money/changed_lines.hpp"
+#include "money/estimate.hpp"
+
+#include <set>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace bodkin {
+
+// The lines that ask for colour, all of them needed to make a side black.
+struct ColourOut {
+  std::set<LineKey> lines;
+};
+struct PaperSwap {
+  StockId from = StockId::none, to = StockId::none;
+};
+
+struct Saving {
+  std::variant<ColourOut, PaperSwap> change;
+  std::string what; // "pages 9-12 in black", "cream in place of rose"
+  bool cover = false;
+  std::size_t pages = 0; // that lose something
+};
+
+// Savings of this edition, the cheapest loss first: the fewest pages, and the cover last. `draws`
+// is by page, index 1..page_count.
+std::vector<Saving> savings(const Edition &edition, const Laid &laid,
+                            const std::vector<bool> &draws, const Sources &sources);
+
+// The edition with these savings made, and the lines to type for it.
+Edition applied(Edition edition, const std::vector<Saving> &made, const Sources &sources);
+std::string lines_to_type(const Edition &edition, const std::vector<Saving> &made,
+                          const Sources &sources);
+
+// The edition with all that is on its pages left out, which is enough to fold and to price it and
+// light to copy.
+Edition without_matter(const Edition &edition);
+
+// Whether a saving still means something beside those already made.
+bool goes_with(const Saving &saving, const std::vector<Saving> &made);
+
+} // namespace bodkin

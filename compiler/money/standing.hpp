@@ -1,0 +1,20 @@
+// Where the elements that work is done for, or that have a source, stand on a copy: their own page,
+// the pages that repeat it, spreads, running matter, and standing matter wherever it is laid.
+#pragma once
+
+#include "edition/edition.hpp"
+
+#include <vector>
+
+namespace bodkin {
+
+struct Stands {
+  ElementId element = ElementId::none; // the first of those written on the same line
+  std::vector<int> pages;              // one entry for each place, in order of pages
+};
+
+// In order of first appearance. Only hand matter, elements that take time or cost money, and
+// elements with a source: nothing else concerns the estimate.
+std::vector<Stands> where_work_stands(const Edition &edition);
+
+} // namespace bodkin
