@@ -65,6 +65,11 @@ bool is_heic(std::string_view bytes) {
 
 constexpr std::string_view blanks = " \t\r\n";
 
+// A document type may hold declarations in brackets.
+bool declarations_follow(std::string_view text) {
+  return text.substr(0, text.find('>')).find('[') != std::string_view::npos;
+}
+
 // Past white space, comments, processing instructions and a document type to the root element's
 // name.
 std::string_view root_element(std::string_view text) {
@@ -78,16 +83,15 @@ std::string_view root_element(std::string_view text) {
     else if (text.substr(0, 2) == "<?")
       end = "?>";
     else if (text.substr(0, 2) == "<!")
-      // A document type may hold declarations in brackets.
-      end = text.substr(0, text.find('>')).find('[') != std::string_view::npos ? "]" : ">";
+      end = declarations_follow(text) ? "]" : ">";
     else
       break;
-    const std::size_t found = text.find(end);
-    if (found == std::string_view::npos)
-      return {};
-    text.remove_prefix(found + end.size());
-    if (end == "]")
-      text.remove_prefix(std::min(text.find('>'), text.size() - 1) + (text.empty() ? 0 : 1));
+    text.remove_prefix(std::min(text.find(end), text.size()));
+    text.remove_prefix(std::min(end.size(), text.size()));
+    if (end == "]") {
+      text.remove_prefix(std::min(text.find('>'), text.size()));
+      text.remove_prefix(std::min<std::size_t>(1, text.size()));
+    }
   }
   if (text.empty() || text[0] != '<')
     return {};
