@@ -15,6 +15,7 @@ namespace bodkin {
 struct MarkLine {
   enum class Kind { fold, cut, staple } kind = Kind::fold;
   Spot start, end;
+  bool operator==(const MarkLine &) const = default;
 };
 struct MarkText {
   Box box;          // to set one line in, no larger than this

@@ -1,0 +1,31 @@
+// What one machine prints of one stock: the runs that passes are made of.
+#pragma once
+
+#include "sheet/passes.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace bodkin {
+
+// One stock through one machine, in one mode where its modes are apart.
+struct Printing {
+  int stock_order = 0;
+  StockId stock = StockId::none;
+  MachineId machine = MachineId::none;
+  Mode mode = Mode::black; // the dearest
+  PassSides sides = PassSides::both;
+  std::vector<int> sheets;                 // that it prints, rising
+  std::vector<std::array<bool, 2>> prints; // front, back of each
+  bool prints_any(int side) const {
+    return std::any_of(prints.begin(), prints.end(),
+                       [side](const auto &pair) { return pair[static_cast<std::size_t>(side)]; });
+  }
+};
+
+// In the order of passes: by stock as first met from the outermost sheet in, then colour before
+// black, then fronts before backs.
+std::vector<Printing> printings(const Edition &edition, const Imposition &imposition,
+                                std::span<const SheetModes> modes);
+
+} // namespace bodkin

@@ -1,0 +1,86 @@
+#include "sheet/report.hpp"
+
+#include "sheet/speech.hpp"
+
+#include <nlohmann/json.hpp>
+
+namespace bodkin {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+// Whole points as whole numbers.
+Json points(Length length) {
+  if (length.units() % Length::per_point == 0)
+    return length.units() / Length::per_point;
+  return length.in_points();
+}
+
+Json place_json(const Place &place) {
+  Json json;
+  json["page"] = place.page > 0 ? Json(place.page) : Json(nullptr);
+  json["x"] = points(place.box.x);
+  json["y"] = points(place.box.y);
+  json["width"] = points(place.box.width);
+  json["height"] = points(place.box.height);
+  json["turn"] = place.turn;
+  json["shift"] = place.shift.in_points();
+  return json;
+}
+
+// Every PDF page that prints on a side, by sheet and side.
+using PassPages = std::vector<std::array<Json, 2>>;
+PassPages pass_pages(const SheetsReport &report) {
+  PassPages result(report.imposition.sheets.size(), {Json::array(), Json::array()});
+  for (const Pass &pass : report.passes)
+    for (std::size_t i = 0; i < pass.pages.size(); ++i) {
+      const PassPage &page = pass.pages[i];
+      if (!page.prints)
+        continue;
+      Json entry;
+      entry["file"] = pass.file;
+      entry["pdf_page"] = i + 1;
+      result[static_cast<std::size_t>(page.sheet)][page.side == SideName::front ? 0 : 1].push_back(
+          std::move(entry));
+    }
+  return result;
+}
+
+Json side_json(const Side &side, const SideMode &mode, Json &passes) {
+  Json json;
+  json["side"] = side.name == SideName::front ? "front" : "back";
+  json["mode"] = mode ? std::string(spoken::mode_name(*mode)) : "blank";
+  json["passes"] = std::move(passes);
+  json["places"] = Json::array();
+  for (const Place &place : side.places)
+    json["places"].push_back(place_json(place));
+  return json;
+}
+
+} // namespace
+
+std::string sheets_as_json(const SheetsReport &report) {
+  PassPages passes = pass_pages(report);
+  Json json;
+  json["edition"] = *report.edition.title;
+  json["page_count"] = report.imposition.page_count;
+  json["folding"] = report.edition.folding->name;
+  json["sheets"] = Json::array();
+  for (std::size_t i = 0; i < report.imposition.sheets.size(); ++i) {
+    const Sheet &sheet = report.imposition.sheets[i];
+    Json one;
+    one["sheet"] = sheet.number;
+    one["stock"] =
+        sheet.stock == StockId::none ? Json(nullptr) : Json(report.edition[sheet.stock].name);
+    one["width"] = points(sheet.size.width);
+    one["height"] = points(sheet.size.height);
+    one["creep"] = sheet.creep.in_points();
+    one["sides"] = Json::array();
+    for (std::size_t s = 0; s < 2; ++s)
+      one["sides"].push_back(side_json(sheet.sides[s], report.modes[i][s], passes[i][s]));
+    json["sheets"].push_back(std::move(one));
+  }
+  return json.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+} // namespace bodkin

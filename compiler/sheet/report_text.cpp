@@ -1,0 +1,171 @@
+#include "sheet/report.hpp"
+
+#include "measure/paper.hpp"
+#include "sheet/fold.hpp"
+#include "sheet/machine_of.hpp"
+#include "sheet/speech.hpp"
+
+#include <algorithm>
+#include <array>
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+std::string_view side_name(SideName side) { return side == SideName::front ? "front" : "back"; }
+
+// Which way a page's head points, after its number: nothing when up.
+std::string_view pointing(int turn) {
+  return turn == 90 ? ">" : turn == 180 ? "v" : turn == 270 ? "<" : "";
+}
+
+std::string page_at(const Place &place, std::size_t width) {
+  const std::string text =
+      place.page > 0 ? fmt::format("{}{}", place.page, pointing(place.turn)) : "-";
+  return fmt::format("{:>{}}", text, width);
+}
+
+// One line of text for each row of places.
+std::string drawn(const Side &side, std::size_t width) {
+  std::string text;
+  for (std::size_t i = 0; i < side.places.size(); ++i) {
+    const bool new_row = i == 0 || side.places[i].box.y != side.places[i - 1].box.y;
+    text += new_row ? (i == 0 ? "    " : "\n    ") : " | ";
+    text += page_at(side.places[i], width);
+  }
+  return text + "\n";
+}
+
+// By sheet and side: the PDF pages that print it.
+using PrintedBy = std::vector<std::array<std::string, 2>>;
+PrintedBy printed_by(const SheetsReport &report) {
+  PrintedBy result(report.imposition.sheets.size());
+  for (const Pass &pass : report.passes)
+    for (std::size_t i = 0; i < pass.pages.size(); ++i) {
+      const PassPage &page = pass.pages[i];
+      std::string &text =
+          result[static_cast<std::size_t>(page.sheet)][page.side == SideName::front ? 0 : 1];
+      if (page.prints)
+        text += fmt::format("{}{} page {}", text.empty() ? "" : ", ", pass.file, i + 1);
+    }
+  return result;
+}
+
+std::string sheet_text(const SheetsReport &report, const PrintedBy &printed, std::size_t index,
+                       std::size_t width) {
+  const Sheet &sheet = report.imposition.sheets[index];
+  const Edition &edition = report.edition;
+  std::string text = fmt::format(
+      "\nsheet {} of {}: {}, {}, creep {}\n", sheet.number, report.imposition.sheets.size(),
+      sheet.stock == StockId::none ? "no stock" : edition[sheet.stock].name,
+      spoken::named_and_measured(sheet.size, ruler_of(sheet.size)),
+      written(sheet.creep, edition.ruler));
+  for (std::size_t s = 0; s < 2; ++s) {
+    const Side &side = sheet.sides[s];
+    const SideMode &mode = report.modes[index][s];
+    text += fmt::format("  {:<5}  {:<6}  {}\n", side_name(side.name),
+                        mode ? spoken::mode_name(*mode) : "blank",
+                        printed[index][s].empty() ? "not printed" : printed[index][s]);
+    text += drawn(side, width);
+  }
+  return text;
+}
+
+std::string_view part_name(Part part) {
+  switch (part) {
+  case Part::left:
+    return "left";
+  case Part::right:
+    return "right";
+  case Part::top:
+    return "top";
+  case Part::bottom:
+    return "bottom";
+  }
+  return "";
+}
+Part facing(Part part) {
+  switch (part) {
+  case Part::left:
+    return Part::right;
+  case Part::right:
+    return Part::left;
+  case Part::top:
+    return Part::bottom;
+  case Part::bottom:
+    return Part::top;
+  }
+  return part;
+}
+
+std::string folding_text(const Edition &edition, const Imposition &imposition) {
+  Problems none;
+  const std::optional<FoldedSheet> folded = fold(*edition.folding, none);
+  if (!folded)
+    return "";
+  std::string steps;
+  for (const FoldStep &step : folded->steps)
+    steps += fmt::format("{}{} {} {}", steps.empty() ? "" : ", then ", part_name(step.moving),
+                         step.under ? "under" : "over", part_name(facing(step.moving)));
+  std::string text =
+      fmt::format("\nTo fold a sheet, lay it as its {} is drawn here, that side up; fold {}. {} is "
+                  "the spine.\n",
+                  folded->front_up ? "front" : "back", steps,
+                  folded->steps.size() == 1 ? "The fold" : "The last fold");
+  if (imposition.sheets.size() > 1)
+    text += *edition.folding->gather == Gather::nested
+                ? "Nest the folded sheets one in another, sheet 1 outermost.\n"
+                : "Lay the folded sheets one after another, sheet 1 first.\n";
+  return text;
+}
+
+std::string_view sides_text(const Pass &pass) {
+  switch (pass.sides) {
+  case PassSides::both:
+    return "fronts and backs";
+  case PassSides::fronts:
+    return "fronts";
+  case PassSides::backs:
+    return "backs";
+  }
+  return "";
+}
+
+std::string passes_text(const SheetsReport &report) {
+  std::string text;
+  for (const Pass &pass : report.passes) {
+    const std::string machine = machine_of(report.edition, pass.machine).name;
+    text += fmt::format("\n{}: {}{}{}, {} PDF {}\n", pass.file, sides_text(pass),
+                        machine.empty() ? "" : " by ", machine, pass.pages.size(),
+                        pass.pages.size() == 1 ? "page" : "pages");
+    for (const std::string &line : pass.feeding)
+      text += fmt::format("  {}\n", line);
+  }
+  return text;
+}
+
+} // namespace
+
+std::string sheets_as_text(const SheetsReport &report) {
+  const Imposition &imposition = report.imposition;
+  const bool turned =
+      std::any_of(imposition.sheets.begin(), imposition.sheets.end(), [](const Sheet &sheet) {
+        return std::any_of(sheet.sides[0].places.begin(), sheet.sides[0].places.end(),
+                           [](const Place &place) { return place.turn != 0; });
+      });
+  const std::size_t width = std::to_string(imposition.folds_into).size() + (turned ? 1 : 0);
+  std::string text =
+      fmt::format("{}: {} {} on {} {}, {}\n", *report.edition.title, imposition.page_count,
+                  imposition.page_count == 1 ? "page" : "pages", imposition.sheets.size(),
+                  imposition.sheets.size() == 1 ? "sheet" : "sheets", report.edition.folding->name);
+  text += "Each side is drawn as you see it; a back as you see it when the sheet is turned like a "
+          "leaf.\n";
+  if (turned)
+    text += "v after a page: its head points down; < left; > right.\n";
+  const PrintedBy printed = printed_by(report);
+  for (std::size_t i = 0; i < imposition.sheets.size(); ++i)
+    text += sheet_text(report, printed, i, width);
+  return text + folding_text(report.edition, imposition) + passes_text(report);
+}
+
+} // namespace bodkin

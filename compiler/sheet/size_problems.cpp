@@ -1,0 +1,177 @@
+#include "sheet/size_problems.hpp"
+
+#include "measure/paper.hpp"
+#include "sheet/geometry.hpp"
+#include "sheet/speech.hpp"
+
+#include <algorithm>
+#include <array>
+#include <fmt/format.h>
+#include <numeric>
+
+namespace bodkin {
+namespace {
+
+using spoken::fact;
+using spoken::pages_listed;
+using spoken::with_article;
+
+std::vector<int> counted(int first, int last) {
+  std::vector<int> numbers(static_cast<std::size_t>(std::max(0, last - first + 1)));
+  std::iota(numbers.begin(), numbers.end(), first);
+  return numbers;
+}
+
+std::string sheet_name(const Edition &edition, const Size &sheet) {
+  return written(sheet, edition.ruler);
+}
+
+std::string folded_sheet(const Edition &edition, const FoldedSheet &folded) {
+  return fmt::format("{} sheet folded {} carries {} pages",
+                     with_article(sheet_name(edition, sheet_size(edition, folded, *edition.paper))),
+                     spoken::times(folded.steps.size()), 2 * folded.leaves.size());
+}
+
+// "5 pages do not fold; this folding takes 4 or 8"
+std::string counts(int count, const Layout &layout) {
+  std::string takes = layout.fewer > 0 ? std::to_string(layout.fewer) : "";
+  if (layout.more > 0)
+    takes += fmt::format("{}{}", takes.empty() ? "" : " or ", layout.more);
+  return fmt::format("{} {} not fold; this folding takes {}", count,
+                     count == 1 ? "page does" : "pages do", takes);
+}
+
+std::string what_is_short(int count, const Layout &layout) {
+  const std::vector<int> over = counted(layout.fewer + 1, count);
+  if (layout.more == 0)
+    return fmt::format("{} {} no paper to stand on, since it takes {} {}", pages_listed(over),
+                       over.size() == 1 ? "has" : "have", layout.fewer / layout.pages_a_sheet(),
+                       layout.fewer == layout.pages_a_sheet() ? "sheet" : "sheets");
+  const bool one = over.size() == 1;
+  const std::string blank = spoken::listed(counted(count + 1, layout.more));
+  if (layout.fewer == 0)
+    return fmt::format("{} {} {} blank", pages_listed(over), one ? "leaves" : "leave", blank);
+  return fmt::format("{} {} a {} sheet and {} {} blank", pages_listed(over), one ? "needs" : "need",
+                     spoken::ordinal(layout.sheets), one ? "leaves" : "leave", blank);
+}
+
+std::string_view share_in_words(std::size_t panels) {
+  switch (panels) {
+  case 2:
+    return "half";
+  case 4:
+    return "a quarter";
+  case 8:
+    return "an eighth";
+  case 16:
+    return "a sixteenth";
+  default:
+    return "";
+  }
+}
+
+// A paper by name that this folding turns into the page asked for, slack under 1 mm.
+const NamedPaper *paper_that_gives(const Edition &edition, const FoldedSheet &folded) {
+  for (const NamedPaper &paper : named_papers()) {
+    const Size page = page_given(folded, lying(paper.size, edition.folding->across));
+    const Length wide = page.width - edition.size->width, high = page.height - edition.size->height;
+    if (wide >= Length() && wide < Length::mm(1) && high >= Length() && high < Length::mm(1))
+      return &paper;
+  }
+  return nullptr;
+}
+
+std::string papers_here(const Edition &edition, const Imposition &imposition, const Sheet &sheet) {
+  const std::string name = sheet_name(edition, sheet.size);
+  const bool all = std::all_of(imposition.sheets.begin(), imposition.sheets.end(),
+                               [&](const Sheet &other) { return other.size == sheet.size; });
+  return all ? fmt::format("every stock here is cut {}", name)
+             : fmt::format("{}, the paper of sheet {}, is cut {}", edition[sheet.stock].name,
+                           sheet.number, name);
+}
+
+Problem wrong_size(const Edition &edition, const FoldedSheet &folded, const Imposition &imposition,
+                   const Sheet &sheet) {
+  const Size given = page_given(folded, sheet.size), asked = *edition.size;
+  const NamedPaper *better = paper_that_gives(edition, folded);
+  Problem problem;
+  problem.check = "wrong-size";
+  problem.range = edition.size.from;
+  problem.message =
+      fmt::format("{} folded {} gives {}, not {}", sheet_name(edition, sheet.size),
+                  spoken::times(folded.steps.size()), spoken::measures(given, ruler_of(sheet.size)),
+                  spoken::named_and_measured(asked, ruler_of(asked)));
+  const std::string_view part = share_in_words(folded.leaves.size());
+  if (better != nullptr && !part.empty())
+    problem.why =
+        fmt::format("{} is {} of {}; ", written(asked, ruler_of(asked)), part, better->name);
+  problem.why += papers_here(edition, imposition, sheet);
+  problem.type = {{fact("size", written(given, ruler_of(sheet.size))),
+                   better != nullptr ? fmt::format("or buy {}", better->name) : ""}};
+  if (sheet.stock != StockId::none)
+    problem.related = {{edition[sheet.stock].sheet->from,
+                        fmt::format("{} is cut here", edition[sheet.stock].name)}};
+  return problem;
+}
+
+Problem wrong_sheet(const Edition &edition, const Sheet &sheet) {
+  const Folding &folding = *edition.folding;
+  const Stock &stock = edition[sheet.stock];
+  Problem problem;
+  problem.check = "wrong-size";
+  problem.range = stock.sheet->from;
+  const std::string wanted = sheet_name(edition, **folding.sheet);
+  problem.message = fmt::format("{} is cut {}, and {} folds {} sheets", stock.name,
+                                sheet_name(edition, **stock.sheet), folding.name, wanted);
+  problem.why = fmt::format("sheet {} is {}, and the folding says which sheet its panels are for",
+                            sheet.number, stock.name);
+  problem.type = {
+      {fact("sheet", wanted), fmt::format("or `{}` in the folding", fact("sheet", "any"))}};
+  problem.related = {{folding.sheet->from, "the folding asks it here"}};
+  return problem;
+}
+
+bool page_fits(const Size &given, const Size &page) {
+  const Length wide = given.width - page.width, high = given.height - page.height;
+  return wide >= Length() && high >= Length() && wide < Length::mm(1) && high < Length::mm(1);
+}
+
+} // namespace
+
+Problem does_not_fold(const Edition &edition, const FoldedSheet &folded, const Layout &layout) {
+  const int count = *edition.page_count;
+  const std::vector<int> over = counted(layout.fewer + 1, count);
+  Problem problem;
+  problem.check = "does-not-fold";
+  problem.range = edition.page_count.from;
+  problem.message = counts(count, layout);
+  problem.why = folded_sheet(edition, folded) + ": " + what_is_short(count, layout);
+  const std::string fewer = layout.fewer > 0 ? fact("pages", std::to_string(layout.fewer)) : "";
+  if (layout.more > 0)
+    problem.type = {
+        {fact("pages", std::to_string(layout.more)),
+         fewer.empty() ? "" : fmt::format("or take {} out: `{}`", pages_listed(over), fewer)}};
+  else
+    problem.type = {{fewer, fmt::format("and take {} out", pages_listed(over))}};
+  return problem;
+}
+
+void check_sizes(const Edition &edition, const FoldedSheet &folded, const Imposition &imposition,
+                 Problems &problems) {
+  std::vector<Size> seen;
+  std::vector<bool> stock_seen(edition.stocks.size());
+  for (const Sheet &sheet : imposition.sheets) {
+    if (sheet.stock == StockId::none || !edition[sheet.stock].sheet || stock_seen[at(sheet.stock)])
+      continue;
+    stock_seen[at(sheet.stock)] = true;
+    const std::optional<Known<Size>> &wanted = edition.folding->sheet;
+    if (wanted && lying(**wanted, true) != lying(sheet.size, true))
+      problems.push_back(wrong_sheet(edition, sheet));
+    else if (!page_fits(page_given(folded, sheet.size), *edition.size) &&
+             std::find(seen.begin(), seen.end(), sheet.size) == seen.end())
+      problems.push_back(wrong_size(edition, folded, imposition, sheet));
+    seen.push_back(sheet.size);
+  }
+}
+
+} // namespace bodkin
