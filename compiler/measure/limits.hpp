@@ -32,6 +32,9 @@ inline constexpr std::int64_t elements_a_page = 10'000;
 // multiplies what stands below it.
 inline constexpr std::size_t elements_laid = 4'000'000;
 inline constexpr std::size_t runnings = 1'000;
+// Pages named by all page lists together; prose of all elements together.
+inline constexpr std::size_t pages_listed = 20'000'000;
+inline constexpr std::size_t all_prose_bytes = 64u << 20;
 // Panels of one folded sheet: paper of any thickness folds seven times or so, 2^7 = 128; accordions
 // glued end to end are longer.
 inline constexpr std::size_t panels = 1024;
