@@ -1,0 +1,166 @@
+#include "press/grey_form.hpp"
+
+#include "press/deflate.hpp"
+
+#include <cmath>
+#include <qpdf/Buffer.hh>
+#include <qpdf/QPDFObjGen.hh>
+#include <set>
+
+namespace bodkin::press {
+namespace {
+
+constexpr int deepest = 24; // forms within forms; drawings of programs have two or three
+
+QPDFObjectHandle name(const char *text) { return QPDFObjectHandle::newName(text); }
+
+class Walker {
+public:
+  explicit Walker(Greying greying) : greying_(greying) {}
+
+  bool content(QPDFObjectHandle stream) {
+    const auto data = stream.getStreamData(qpdf_dl_generalized);
+    const auto grey = grey_content(
+        {reinterpret_cast<const char *>(data->getBuffer()), data->getSize()}, greying_);
+    if (!grey)
+      return false;
+    stream.replaceStreamData(deflated(*grey), name("/FlateDecode"), QPDFObjectHandle::newNull());
+    return true;
+  }
+
+  bool form(QPDFObjectHandle stream, int depth) {
+    if (depth > deepest || !stream.isStream())
+      return false;
+    if (stream.isIndirect() && !seen_.insert(stream.getObjGen()).second)
+      return true;
+    if (!content(stream))
+      return false;
+    return greying_ != Greying::all || dressing(stream.getDict(), depth);
+  }
+
+private:
+  bool dressing(QPDFObjectHandle dict, int depth) {
+    group(dict);
+    QPDFObjectHandle resources = dict.getKey("/Resources");
+    if (!resources.isDictionary())
+      return true;
+    return each(resources, "/XObject", [&](QPDFObjectHandle o) { return xobject(o, depth); }) &&
+           each(resources, "/Pattern", [&](QPDFObjectHandle o) { return pattern(o, depth); }) &&
+           each(resources, "/Shading", [&](QPDFObjectHandle o) { return shading(o); }) &&
+           each(resources, "/ExtGState", [&](QPDFObjectHandle o) { return state(o, depth); });
+  }
+
+  template <typename Visit>
+  static bool each(QPDFObjectHandle resources, const char *kind, Visit visit) {
+    QPDFObjectHandle dict = resources.getKey(kind);
+    if (!dict.isDictionary())
+      return true;
+    for (const std::string &key : dict.getKeys())
+      if (!visit(dict.getKey(key)))
+        return false;
+    return true;
+  }
+
+  static void group(QPDFObjectHandle dict) {
+    QPDFObjectHandle group = dict.getKey("/Group");
+    if (group.isDictionary() && group.hasKey("/CS"))
+      group.replaceKey("/CS", name("/DeviceGray"));
+  }
+
+  bool xobject(QPDFObjectHandle object, int depth) {
+    if (!object.isStream())
+      return true;
+    if (object.getDict().getKey("/Subtype").isNameAndEquals("/Form"))
+      return form(object, depth + 1);
+    return image(object);
+  }
+
+  bool state(QPDFObjectHandle state, int depth) {
+    if (!state.isDictionary())
+      return true;
+    QPDFObjectHandle mask = state.getKey("/SMask");
+    return !mask.isDictionary() || form(mask.getKey("/G"), depth + 1);
+  }
+
+  bool pattern(QPDFObjectHandle pattern, int depth) {
+    if (pattern.isStream())
+      return form(pattern, depth + 1);
+    return !pattern.isDictionary() || shading(pattern.getKey("/Shading"));
+  }
+
+  bool image(QPDFObjectHandle image) {
+    if (!seen_.insert(image.getObjGen()).second)
+      return true;
+    QPDFObjectHandle dict = image.getDict();
+    QPDFObjectHandle space = dict.getKey("/ColorSpace");
+    if (space.isNull() || space.isNameAndEquals("/DeviceGray"))
+      return true;
+    if (!space.isNameAndEquals("/DeviceRGB") || !dict.getKey("/BitsPerComponent").isInteger() ||
+        dict.getKey("/BitsPerComponent").getIntValue() != 8 || dict.hasKey("/Decode"))
+      return false;
+    const auto data = image.getStreamData(qpdf_dl_all);
+    const unsigned char *rgb = data->getBuffer();
+    std::string grey(data->getSize() / 3, '\0');
+    for (std::size_t i = 0; i < grey.size(); ++i) {
+      const unsigned char *p = rgb + i * 3;
+      grey[i] = static_cast<char>(
+          std::lround(grey_of_rgb(p[0] / 255.0, p[1] / 255.0, p[2] / 255.0) * 255));
+    }
+    dict.replaceKey("/ColorSpace", name("/DeviceGray"));
+    image.replaceStreamData(deflated(grey), name("/FlateDecode"), QPDFObjectHandle::newNull());
+    return true;
+  }
+
+  static bool shading(QPDFObjectHandle shading) {
+    if (!shading.isDictionary())
+      return shading.isNull(); // meshes are streams
+    QPDFObjectHandle space = shading.getKey("/ColorSpace");
+    if (space.isNameAndEquals("/DeviceGray"))
+      return true;
+    if (!space.isNameAndEquals("/DeviceRGB") || !function(shading.getKey("/Function"), 0))
+      return false;
+    shading.removeKey("/Background");
+    shading.replaceKey("/ColorSpace", name("/DeviceGray"));
+    return true;
+  }
+
+  static bool function(QPDFObjectHandle function, int depth) {
+    if (!function.isDictionary() || depth > deepest)
+      return false;
+    QPDFObjectHandle type = function.getKey("/FunctionType");
+    if (!type.isInteger())
+      return false;
+    if (type.getIntValue() == 2)
+      return end(function, "/C0") && end(function, "/C1");
+    if (type.getIntValue() != 3 || !function.getKey("/Functions").isArray())
+      return false;
+    for (QPDFObjectHandle part : function.getKey("/Functions").getArrayAsVector())
+      if (!Walker::function(part, depth + 1))
+        return false;
+    return true;
+  }
+
+  static bool end(QPDFObjectHandle function, const char *key) {
+    QPDFObjectHandle colour = function.getKey(key);
+    if (!colour.isArray())
+      return false;
+    if (colour.getArrayNItems() == 1)
+      return true;
+    if (colour.getArrayNItems() != 3)
+      return false;
+    const auto part = [&](int i) { return colour.getArrayItem(i).getNumericValue(); };
+    QPDFObjectHandle grey = QPDFObjectHandle::newArray();
+    grey.appendItem(QPDFObjectHandle::newReal(grey_of_rgb(part(0), part(1), part(2)), 5));
+    function.replaceKey(key, grey);
+    return true;
+  }
+
+  Greying greying_;
+  std::set<QPDFObjGen> seen_;
+};
+
+} // namespace
+
+bool grey_form(QPDFObjectHandle form, Greying greying) { return Walker(greying).form(form, 0); }
+
+} // namespace bodkin::press

@@ -1,0 +1,120 @@
+#include "press/image_object.hpp"
+
+#include "press/deflate.hpp"
+
+#include <memory>
+#include <qpdf/Pipeline.hh>
+
+namespace bodkin::press {
+namespace {
+
+QPDFObjectHandle name(const char *text) { return QPDFObjectHandle::newName(text); }
+QPDFObjectHandle number(long long value) { return QPDFObjectHandle::newInteger(value); }
+
+QPDFObjectHandle new_image(QPDF &pdf, long long width, long long height, QPDFObjectHandle space,
+                           int bits) {
+  QPDFObjectHandle stream = pdf.newStream();
+  QPDFObjectHandle dict = stream.getDict();
+  dict.replaceKey("/Type", name("/XObject"));
+  dict.replaceKey("/Subtype", name("/Image"));
+  dict.replaceKey("/Width", number(width));
+  dict.replaceKey("/Height", number(height));
+  dict.replaceKey("/ColorSpace", space);
+  dict.replaceKey("/BitsPerComponent", number(bits));
+  return stream;
+}
+
+QPDFObjectHandle space_of(int components) {
+  return name(components == 1 ? "/DeviceGray" : components == 4 ? "/DeviceCMYK" : "/DeviceRGB");
+}
+
+QPDFObjectHandle flate(QPDFObjectHandle image, std::string_view rows, std::size_t stride, int width,
+                       int colours) {
+  QPDFObjectHandle parms = QPDFObjectHandle::newDictionary();
+  parms.replaceKey("/Predictor", number(12));
+  parms.replaceKey("/Columns", number(width));
+  parms.replaceKey("/Colors", number(colours));
+  image.replaceStreamData(deflated_rows(rows, stride), name("/FlateDecode"), parms);
+  return image;
+}
+
+// Some channels of interleaved samples.
+std::string channels_of(const art::Pixels &pixels, int first, int count) {
+  const auto step = static_cast<std::size_t>(pixels.channels);
+  const auto kept = static_cast<std::size_t>(count);
+  const std::size_t total = pixels.samples.size() / step;
+  std::string out(total * kept, '\0');
+  for (std::size_t i = 0; i < total; ++i)
+    for (std::size_t c = 0; c < kept; ++c)
+      out[i * kept + c] =
+          static_cast<char>(pixels.samples[i * step + static_cast<std::size_t>(first) + c]);
+  return out;
+}
+
+QPDFObjectHandle samples(QPDF &pdf, const art::Pixels &pixels, int first, int count) {
+  const std::string rows = channels_of(pixels, first, count);
+  const auto stride = static_cast<std::size_t>(pixels.width) * static_cast<std::size_t>(count);
+  return flate(new_image(pdf, pixels.width, pixels.height, space_of(count), 8), rows, stride,
+               pixels.width, count);
+}
+
+class Spans : public QPDFObjectHandle::StreamDataProvider {
+public:
+  explicit Spans(std::vector<std::string_view> pieces) : pieces_(std::move(pieces)) {}
+  void provideStreamData(QPDFObjGen const &, Pipeline *pipeline) override {
+    for (const std::string_view piece : pieces_)
+      pipeline->write(reinterpret_cast<const unsigned char *>(piece.data()), piece.size());
+    pipeline->finish();
+  }
+
+private:
+  std::vector<std::string_view> pieces_;
+};
+
+QPDFObjectHandle profiled(QPDF &pdf, const std::string &profile, int components) {
+  QPDFObjectHandle stream = pdf.newStream(profile);
+  stream.getDict().replaceKey("/N", number(components));
+  stream.getDict().replaceKey("/Alternate", space_of(components));
+  QPDFObjectHandle space = QPDFObjectHandle::newArray();
+  space.appendItem(name("/ICCBased"));
+  space.appendItem(stream);
+  return space;
+}
+
+} // namespace
+
+QPDFObjectHandle image_of(QPDF &pdf, const art::Pixels &pixels) {
+  const int colours = pixels.coloured_channels() ? 3 : 1;
+  QPDFObjectHandle image = samples(pdf, pixels, 0, colours);
+  if (pixels.has_alpha())
+    image.getDict().replaceKey("/SMask", samples(pdf, pixels, colours, 1));
+  return image;
+}
+
+QPDFObjectHandle image_of(QPDF &pdf, const art::Bits &bits) {
+  QPDFObjectHandle image = new_image(pdf, bits.width, bits.height, space_of(1), 1);
+  image.getDict().replaceKey("/Decode", QPDFObjectHandle::parse("[1 0]")); // 1 is ink
+  image.replaceStreamData(
+      deflated({reinterpret_cast<const char *>(bits.rows.data()), bits.rows.size()}),
+      name("/FlateDecode"), QPDFObjectHandle::newNull());
+  return image;
+}
+
+QPDFObjectHandle image_of_jpeg(QPDF &pdf, std::string data, int width, int height, int components) {
+  QPDFObjectHandle image = new_image(pdf, width, height, space_of(components), 8);
+  image.replaceStreamData(data, name("/DCTDecode"), QPDFObjectHandle::newNull());
+  return image;
+}
+
+QPDFObjectHandle image_of_jpeg(QPDF &pdf, const art::PlacedJpeg &jpeg, const std::string &profile) {
+  QPDFObjectHandle space =
+      profile.empty() ? space_of(jpeg.components) : profiled(pdf, profile, jpeg.components);
+  QPDFObjectHandle image = new_image(pdf, jpeg.width, jpeg.height, space, 8);
+  if (jpeg.inverted)
+    image.getDict().replaceKey("/Decode", QPDFObjectHandle::parse("[1 0 1 0 1 0 1 0]"));
+  image.replaceStreamData(std::make_shared<Spans>(jpeg.pieces), name("/DCTDecode"),
+                          QPDFObjectHandle::newNull());
+  return image;
+}
+
+} // namespace bodkin::press
