@@ -60,4 +60,9 @@ inline constexpr std::size_t face_file_bytes = 128u << 20;
 // Shaping: one paragraph.
 inline constexpr std::size_t paragraph_bytes = 4u << 20;
 
+// Money. Each bid and each price step is another line to compare at every length of run; a shop's
+// price list has a handful.
+inline constexpr std::size_t bids = 100;
+inline constexpr std::size_t price_steps = 200;
+
 } // namespace bodkin::limits
