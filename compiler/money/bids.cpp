@@ -1,5 +1,7 @@
 #include "money/bids.hpp"
 
+#include "measure/limits.hpp"
+
 #include <algorithm>
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -16,7 +18,7 @@ void add(Stretch &stretch, const Rate &rate) {
 Stretch bare_stretch(const Bid &bid, Currency currency, std::int64_t copies) {
   Stretch stretch{{}, {}, std::numeric_limits<std::int64_t>::max(), false};
   const BidStep *reached = nullptr;
-  for (const BidStep &step : bid.steps)
+  for (const BidStep &step : first_of(bid.steps, limits::price_steps))
     if (step.from_copies > copies)
       stretch.last = std::min(stretch.last, step.from_copies - 1);
     else if (!reached || step.from_copies >= reached->from_copies)
@@ -59,11 +61,19 @@ std::vector<StockId> stocks_used(const Imposition &imposition) {
   return used;
 }
 
-std::string listed(const std::vector<std::string> &names) {
+// "board, cream and rose"; of many the first few and how many more.
+std::string listed(std::vector<std::string> names) {
+  constexpr std::size_t most = 8;
+  if (names.size() > most) {
+    const std::size_t more = names.size() - (most - 1);
+    names.resize(most - 1);
+    names.push_back(fmt::format("{} more", more));
+  }
   if (names.size() < 2)
     return names.empty() ? std::string{} : names.front();
-  const std::vector<std::string> first(names.begin(), names.end() - 1);
-  return fmt::format("{} and {}", fmt::join(first, ", "), names.back());
+  const std::string last = names.back();
+  names.pop_back();
+  return fmt::format("{} and {}", fmt::join(names, ", "), last);
 }
 
 std::vector<std::string> cannot_do(const Edition &edition, const Imposition &imposition,
@@ -122,6 +132,10 @@ BidFigures figures(const Edition &edition, const Imposition &imposition, const B
 
 } // namespace
 
+std::span<const Bid> compared_bids(const Edition &edition) {
+  return first_of(edition.bids, limits::bids);
+}
+
 Way bare_way(const Bid &bid, Currency currency) {
   return {bid.name,
           [&bid, currency](std::int64_t copies) { return bare_stretch(bid, currency, copies); }};
@@ -143,7 +157,7 @@ Way like_for_like_way(const Bid &bid, Currency currency, const Bill &bill) {
 std::vector<BidFigures> bid_figures(const Edition &edition, const Imposition &imposition,
                                     const Bill &bill) {
   std::vector<BidFigures> all;
-  for (const Bid &bid : edition.bids)
+  for (const Bid &bid : compared_bids(edition))
     all.push_back(figures(edition, imposition, bill, bid));
   return all;
 }

@@ -6,9 +6,13 @@
 
 #include "money/bill.hpp"
 
+#include <span>
 #include <vector>
 
 namespace bodkin {
+
+// The first so many bids, as many as anyone would compare.
+std::span<const Bid> compared_bids(const Edition &edition);
 
 // The bid's own money for a run. Nothing is offered below its first step.
 Way bare_way(const Bid &bid, Currency currency);

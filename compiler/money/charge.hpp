@@ -4,6 +4,7 @@
 
 #include "money/estimate.hpp"
 
+#include <span>
 #include <vector>
 
 namespace bodkin {
@@ -25,6 +26,11 @@ struct Charge {
   std::int64_t pack = 0;
   Exact pack_price;
 };
+
+template <typename Thing>
+std::span<const Thing> first_of(const std::vector<Thing> &things, std::size_t most) {
+  return std::span(things).first(things.size() < most ? things.size() : most);
+}
 
 // What charges come to at any number of copies: money as an Amount.
 Amount sum(const std::vector<Charge> &charges);

@@ -65,13 +65,13 @@ struct Race {
 
 } // namespace
 
-std::vector<Crossing> crossings(const std::vector<Way> &ways) {
-  std::vector<Crossing> found;
+Comparison compare(const std::vector<Way> &ways) {
   if (ways.empty())
-    return found;
+    return {};
   Race race{ways};
   race.refresh();
   race.lead_at_one_copy();
+  Comparison out{ways[race.leader].name, {}};
   while (race.copies <= longest_compared) {
     const std::int64_t last = race.refresh();
     const auto overtaking = race.next_overtaking(last);
@@ -80,11 +80,11 @@ std::vector<Crossing> crossings(const std::vector<Way> &ways) {
       continue;
     }
     const std::size_t next = race.cheapest_at(*overtaking);
-    found.push_back({*overtaking, ways[race.leader].name, ways[next].name});
+    out.crossings.push_back({*overtaking, ways[race.leader].name, ways[next].name});
     race.leader = next;
     race.copies = *overtaking;
   }
-  return found;
+  return out;
 }
 
 std::optional<CheaperRun> cheaper_run(const Way &way, std::int64_t copies) {

@@ -4,6 +4,7 @@
 #include "money/crossings.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace bodkin {
 namespace {
@@ -64,17 +65,17 @@ std::optional<BudgetHeld> held(const Edition &edition, const Estimate &estimate)
 }
 
 // Where something of one's own has no price there is nothing true to compare.
-std::vector<Crossing> compared(const Edition &edition, const Bill &bill, const Estimate &estimate) {
+Comparison compared(const Edition &edition, const Bill &bill, const Estimate &estimate) {
   const bool all_priced = std::ranges::all_of(estimate.unpriced, [](const Unpriced &thing) {
     return thing.reason == Unpriced::Reason::below_least_step;
   });
   if (!all_priced || edition.bids.empty())
     return {};
   std::vector<Way> ways{own_way(edition, bill)};
-  for (std::size_t i = 0; i < edition.bids.size(); ++i)
+  for (std::size_t i = 0; i < estimate.bids.size(); ++i)
     if (!estimate.bids[i].lacks_a_mode)
       ways.push_back(like_for_like_way(edition.bids[i], *edition.currency, bill));
-  return crossings(ways);
+  return compare(ways);
 }
 
 } // namespace
@@ -97,7 +98,9 @@ Estimate estimate(const Edition &edition, const Imposition &imposition, const Ch
   out.one_more_copy = own_stretch(edition, used, out.copies).each;
   out.budget = held(edition, out);
   out.bids = bid_figures(edition, imposition, used);
-  out.crossings = compared(edition, used, out);
+  Comparison comparison = compared(edition, used, out);
+  out.cheapest_at_one_copy = std::move(comparison.at_one_copy);
+  out.crossings = std::move(comparison.crossings);
   return out;
 }
 

@@ -78,7 +78,9 @@ struct Estimate {
   Exact one_more_copy; // one further copy, the price steps reached held, nothing spread on it
   Exact minutes;       // of work by hand, finish included
   std::optional<BudgetHeld> budget;
-  std::vector<BidFigures> bids;    // as written
+  std::vector<BidFigures> bids; // as written
+  std::string
+      cheapest_at_one_copy;        // "own" or a bid's name; empty where there is nothing to compare
   std::vector<Crossing> crossings; // of runs of 1 to 100,000 copies
   std::vector<Unpriced> unpriced;
 };

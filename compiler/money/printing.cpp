@@ -1,5 +1,6 @@
 #include "money/printing.hpp"
 
+#include "measure/limits.hpp"
 #include "measure/paper.hpp"
 
 #include <algorithm>
@@ -13,6 +14,10 @@ namespace {
 constexpr std::int64_t without_end = std::numeric_limits<std::int64_t>::max();
 
 Size upright(const Size &size) { return size.width > size.height ? size.turned() : size; }
+
+std::span<const SidePrice> steps_of(const Machine &machine) {
+  return first_of(machine.prints, limits::price_steps);
+}
 
 std::string_view name_of(Mode mode) { return mode == Mode::colour ? "colour" : "black"; }
 
@@ -35,7 +40,7 @@ bool other_side_printed(const ChargedSides &sides, const ChargedSide &blank) {
 
 // Prices of a size stand in place of those for any size.
 bool priced_by_size(const Machine &machine, Mode mode, const Size &size) {
-  return std::ranges::any_of(machine.prints, [&](const SidePrice &price) {
+  return std::ranges::any_of(steps_of(machine), [&](const SidePrice &price) {
     return price.mode == mode && price.size && upright(*price.size) == size;
   });
 }
@@ -45,7 +50,7 @@ const SidePrice *step_reached(const Machine &machine, Mode mode, const Size &siz
                               std::int64_t run_sides) {
   const bool by_size = priced_by_size(machine, mode, size);
   const SidePrice *reached = nullptr;
-  for (const SidePrice &price : machine.prints) {
+  for (const SidePrice &price : steps_of(machine)) {
     const bool speaks = price.mode == mode && price.size.has_value() == by_size &&
                         (!by_size || upright(*price.size) == size);
     if (speaks && price.from_sides <= run_sides &&
@@ -69,7 +74,7 @@ std::int64_t before_next_step(const Machine &machine, Mode mode, std::int64_t si
   std::int64_t last = without_end;
   if (sides_a_copy <= 0)
     return last;
-  for (const SidePrice &price : machine.prints)
+  for (const SidePrice &price : steps_of(machine))
     if (price.mode == mode && price.from_sides > sides_a_copy * printed_copies)
       last = std::min(last, (price.from_sides - 1) / sides_a_copy);
   return last;
@@ -130,7 +135,7 @@ struct Pricing {
 
   void leave_out(const SideCount &count, const std::string &what, bool has_price) {
     const bool has_steps = std::ranges::any_of(
-        edition[count.machine].prints, [&](const SidePrice &p) { return p.mode == count.mode; });
+        steps_of(edition[count.machine]), [&](const SidePrice &p) { return p.mode == count.mode; });
     const auto reason = has_price   ? Unpriced::Reason::other_currency
                         : has_steps ? Unpriced::Reason::below_least_step
                                     : Unpriced::Reason::no_price;

@@ -1,0 +1,219 @@
+#include "measure/limits.hpp"
+#include "money/bids.hpp"
+#include "money/budget.hpp"
+#include "money/money_lines.hpp"
+
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+// Where the edition's own file asks for a paper, or else where the paper is made.
+Range asked_at(const Edition &edition, StockId id) {
+  if (edition.cover_stock && **edition.cover_stock == id)
+    return edition.cover_stock->from;
+  if (*edition.paper == id && edition.paper.from.somewhere())
+    return edition.paper.from;
+  for (const Page &page : edition.pages)
+    if (page.asked.stock && **page.asked.stock == id)
+      return page.asked.stock->from;
+  return edition[id].range;
+}
+
+std::string to_fill_in(Currency currency, std::string_view rest) {
+  return fmt::format("{} {}", money_to_fill_in(currency), rest);
+}
+
+Problem no_paper_price(const Edition &edition, const Unpriced &unpriced, const Sources &sources) {
+  const Stock &stock = edition[unpriced.stock];
+  const bool of_shelf = stock.range.somewhere() && sources.is_shelf(stock.range.file);
+  const std::string costs = "costs      " + to_fill_in(*edition.currency, "per 500 sheets");
+  Problem problem;
+  problem.kind = Kind::warning;
+  problem.check = "no-price";
+  problem.range = of_shelf ? asked_at(edition, unpriced.stock) : stock.range;
+  problem.message = fmt::format("{} has no price, and this run uses {} sheet{} of it", stock.name,
+                                unpriced.quantity, unpriced.quantity == 1 ? "" : "s");
+  problem.why = of_shelf ? "the shelf holds no prices, since every shop has its own; until one is "
+                           "written the estimate leaves this paper out and is too low"
+                         : "until one is written the estimate leaves this paper out and is too low";
+  const std::string line =
+      of_shelf ? fmt::format("stock {0} like {0}\n  {1}", stock.name, costs) : costs;
+  problem.type = {{line, "or `costs included` where the price of a side holds the paper"}};
+  return problem;
+}
+
+std::string_view mode_word(Mode mode) { return mode == Mode::colour ? "colour" : "black"; }
+
+Problem no_side_price(const Edition &edition, const Unpriced &unpriced, const Sources &sources) {
+  const Machine &machine = edition[unpriced.machine];
+  const std::string_view mode = mode_word(unpriced.mode);
+  const bool too_few = unpriced.reason == Unpriced::Reason::below_least_step;
+  const bool of_shelf = machine.range.somewhere() && sources.is_shelf(machine.range.file);
+  Problem problem;
+  problem.kind = Kind::warning;
+  problem.check = "no-price";
+  problem.range = of_shelf ? edition.machine.from : machine.range;
+  problem.message =
+      fmt::format("{} has no price for {}{} side{}", machine.name,
+                  too_few ? fmt::format("as few as {} ", unpriced.quantity) : std::string{}, mode,
+                  unpriced.quantity == 1 && too_few ? "" : "s");
+  problem.why = fmt::format("this run prints {} of them, and the estimate leaves them out until a "
+                            "price is written: it is too low",
+                            unpriced.quantity);
+  const std::string prints =
+      fmt::format("prints     {} at {}", mode, to_fill_in(*edition.currency, "a side"));
+  problem.type = {
+      {of_shelf ? fmt::format("machine {0} like {0}\n  {1}", machine.name, prints) : prints, ""}};
+  return problem;
+}
+
+Problem two_currencies(const Edition &edition, const Price &price, Range from,
+                       const Sources &sources) {
+  const Currency own = *edition.currency;
+  const std::string word = first_word(sources, edition.currency.from);
+  const std::string counted =
+      edition.currency.from.somewhere()
+          ? fmt::format(" ({}, line {})", word, sources.line_number(edition.currency.from))
+          : std::string{};
+  Problem problem;
+  problem.check = "two-currencies";
+  problem.range = from;
+  problem.message = fmt::format("this edition counts in {}{} and this is in {}", money_sign(own),
+                                counted, money_sign(price.currency));
+  problem.why = "no rate of exchange is ever assumed";
+  problem.type = {{with_money_to_fill_in(sources, from, own), ""}};
+  if (edition.currency.from.somewhere())
+    problem.related = {{edition.currency.from, fmt::format("counts in {}", money_sign(own))}};
+  return problem;
+}
+
+struct Money {
+  const Price *price;
+  Range from;
+};
+
+void add(std::vector<Money> &all, const Work &work) {
+  for (const Known<Rate> &rate : work.costs)
+    all.push_back({&rate->price, rate.from});
+}
+
+void add_bids(std::vector<Money> &all, const Edition &edition) {
+  for (const Bid &bid : edition.bids) {
+    for (const BidStep &step : bid.steps)
+      all.push_back({&step.rate.price, step.range});
+    if (bid.postage)
+      all.push_back({&(*bid.postage)->price, bid.postage->from});
+  }
+}
+
+// Everything that the edition names a price for, but for the prices of its papers and machines,
+// which only concern it where they are used.
+std::vector<Money> money_of(const Edition &edition, const Imposition &imposition,
+                            const ChargedSides &sides) {
+  std::vector<Money> all;
+  if (edition.budget)
+    all.push_back({&(*edition.budget)->limit, edition.budget->from});
+  if (edition.price)
+    all.push_back({&**edition.price, edition.price->from});
+  std::vector<bool> stock_used(edition.stocks.size()), machine_used(edition.machines.size());
+  for (const Sheet &sheet : imposition.sheets)
+    if (sheet.stock != StockId::none)
+      stock_used[at(sheet.stock)] = true;
+  for (const ChargedSide &side : sides)
+    if (side.machine != MachineId::none)
+      machine_used[at(side.machine)] = true;
+  for (std::size_t i = 0; i < edition.stocks.size(); ++i)
+    if (stock_used[i] && edition.stocks[i].costs)
+      all.push_back({&(*edition.stocks[i].costs)->price, edition.stocks[i].costs->from});
+  for (std::size_t i = 0; i < edition.machines.size(); ++i)
+    for (const SidePrice &price : edition.machines[i].prints)
+      if (machine_used[i])
+        all.push_back({&price.rate.price, price.range});
+  add_bids(all, edition);
+  for (const Element &element : edition.elements)
+    add(all, element.work);
+  for (const FinishStep &step : edition.finish)
+    add(all, step.work);
+  for (const ArtSource &source : edition.sources)
+    if (source.costs)
+      all.push_back({&(*source.costs)->price, source.costs->from});
+  return all;
+}
+
+Problem cheap_run(const Edition &edition, const std::string &whose, const CheaperRun &cheaper,
+                  const Exact &now, const Sources &sources) {
+  const Currency currency = *edition.currency;
+  const std::int64_t copies = edition.run->copies;
+  Problem problem;
+  problem.kind = Kind::note;
+  problem.check = "cheap-run";
+  problem.range = edition.run.from;
+  problem.message = fmt::format(
+      "{} copies {} cost {}, {} as {} at {}", cheaper.copies, whose, shown(cheaper.total, currency),
+      cheaper.total == now ? "as much" : "not so much", copies, shown(now, currency));
+  problem.why = fmt::format("a lower price begins at {} copies and holds for every one of them",
+                            cheaper.copies);
+  if (edition.run.from.somewhere())
+    problem.type = {{line_with_first_number(sources, edition.run.from, cheaper.copies), ""}};
+  return problem;
+}
+
+void cheap_runs(Problems &problems, const Edition &edition, const Bill &bill,
+                const Sources &sources) {
+  const std::int64_t copies = edition.run->copies;
+  const auto ask = [&](const Way &way, const std::string &whose) {
+    if (const auto cheaper = cheaper_run(way, copies))
+      problems.push_back(cheap_run(edition, whose, *cheaper, way.at(copies).at(copies), sources));
+  };
+  ask(own_way(edition, bill), "of your own making");
+  for (const Bid &bid : compared_bids(edition))
+    ask(bare_way(bid, *edition.currency), "from " + bid.name);
+}
+
+Problem too_many(std::string_view what, std::size_t count, std::size_t most, Range at) {
+  Problem problem;
+  problem.check = "number-too-big";
+  problem.range = at;
+  problem.message =
+      fmt::format("{} {} are more than anyone compares; {} are taken in", count, what, most);
+  problem.why = "every one of them is priced for every length of run";
+  return problem;
+}
+
+void too_many(Problems &problems, const Edition &edition) {
+  const auto steps = [&](std::size_t count, Range at) {
+    if (count > limits::price_steps)
+      problems.push_back(too_many("price steps", count, limits::price_steps, at));
+  };
+  if (edition.bids.size() > limits::bids)
+    problems.push_back(
+        too_many("bids", edition.bids.size(), limits::bids, edition.bids[limits::bids].range));
+  for (const Bid &bid : compared_bids(edition))
+    steps(bid.steps.size(), bid.range);
+  for (const Machine &machine : edition.machines)
+    steps(machine.prints.size(), machine.range);
+}
+
+} // namespace
+
+Problems price_problems(const Edition &edition, const Imposition &imposition,
+                        const ChargedSides &sides, const Estimate &estimate,
+                        const Sources &sources) {
+  Problems problems;
+  for (const Unpriced &unpriced : estimate.unpriced) {
+    if (unpriced.reason == Unpriced::Reason::other_currency)
+      continue;
+    problems.push_back(unpriced.stock != StockId::none ? no_paper_price(edition, unpriced, sources)
+                                                       : no_side_price(edition, unpriced, sources));
+  }
+  for (const Money &money : money_of(edition, imposition, sides))
+    if (!same_money(*edition.currency, money.price->currency))
+      problems.push_back(two_currencies(edition, *money.price, money.from, sources));
+  const Bill used = bill(edition, imposition, sides, jobs(edition, imposition));
+  cheap_runs(problems, edition, used, sources);
+  too_many(problems, edition);
+  return problems;
+}
+
+} // namespace bodkin

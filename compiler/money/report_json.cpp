@@ -1,0 +1,96 @@
+// Written by hand, since quantities are exact decimals that a JSON library would pass through a
+// double.
+#include "money/report.hpp"
+
+#include "edition/read.hpp"
+
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+std::string quoted(std::string_view text) {
+  std::string out = "\"";
+  for (const char c : text) {
+    if (c == '"' || c == '\\')
+      out.append("\\").append(1, c);
+    else if (static_cast<unsigned char>(c) < 0x20)
+      out += fmt::format("\\u{:04x}", static_cast<int>(c));
+    else
+      out += c;
+  }
+  return out + "\"";
+}
+
+std::string money(const Exact &amount) { return quoted(amount.rounded(2)); }
+std::string money(const std::optional<Exact> &amount) { return amount ? money(*amount) : "null"; }
+
+template <typename Things, typename Write>
+std::string list(const Things &things, Write write) {
+  std::string out;
+  for (const auto &thing : things)
+    out += (out.empty() ? "" : ", ") + write(thing);
+  return "[" + out + "]";
+}
+
+std::string line(const EstimateLine &of, const Sources &sources) {
+  return fmt::format("{{\"what\": {}, \"group\": {}, \"quantity\": {}, \"rate\": {}, \"total\": "
+                     "{}, \"from\": {}}}",
+                     quoted(of.what), quoted(name_of(of.group)), of.quantity.rounded(0, 12),
+                     quoted(of.rate.rounded(2, 12)), money(of.total),
+                     of.from.somewhere() ? quoted(origin_words(of.from, sources)) : "null");
+}
+
+std::string budget(const std::optional<BudgetHeld> &held) {
+  if (!held)
+    return "null";
+  return fmt::format("{{\"limit\": {}, \"of\": {}, \"over\": {}}}",
+                     quoted(held->limit.rounded(2, 6)), held->of_run ? "\"run\"" : "\"copy\"",
+                     held->over);
+}
+
+std::string bid(const BidFigures &of) {
+  return fmt::format("{{\"name\": {}, \"run_total\": {}, \"per_copy\": {}, \"like_for_like\": {}, "
+                     "\"cannot\": {}, \"still_yours\": {}}}",
+                     quoted(of.name), money(of.run_total), money(of.per_copy),
+                     money(of.like_for_like), list(of.cannot, quoted),
+                     list(of.still_yours, quoted));
+}
+
+std::string crossing(const Crossing &of) {
+  return fmt::format("{{\"copies\": {}, \"from\": {}, \"to\": {}}}", of.copies, quoted(of.from),
+                     quoted(of.to));
+}
+
+// One thing a line within a list, so that a change of the edition is a short difference.
+template <typename Things, typename Write>
+std::string tall_list(const Things &things, Write write) {
+  std::string out;
+  for (const auto &thing : things)
+    out += (out.empty() ? "\n    " : ",\n    ") + write(thing);
+  return out.empty() ? "[]" : "[" + out + "\n  ]";
+}
+
+} // namespace
+
+std::string estimate_as_json(const Estimate &estimate, const Sources &sources) {
+  std::string out = "{\n";
+  const auto key = [&](std::string_view name, const std::string &value, bool last = false) {
+    out += fmt::format("  \"{}\": {}{}\n", name, value, last ? "" : ",");
+  };
+  key("currency", estimate.currency.empty() ? "null" : quoted(estimate.currency.code()));
+  key("copies", std::to_string(estimate.copies));
+  key("spare", std::to_string(estimate.spare));
+  key("one_more_copy", money(estimate.one_more_copy));
+  key("per_copy", money(estimate.per_copy));
+  key("run_total", money(estimate.run_total));
+  key("purse_total", money(estimate.purse_total));
+  key("minutes", quoted(estimate.minutes.rounded(1)));
+  key("lines", tall_list(estimate.lines, [&](const auto &of) { return line(of, sources); }));
+  key("budget", budget(estimate.budget));
+  key("bids", tall_list(estimate.bids, bid));
+  key("crossings", tall_list(estimate.crossings, crossing), true);
+  return out + "}\n";
+}
+
+} // namespace bodkin

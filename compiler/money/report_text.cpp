@@ -1,0 +1,187 @@
+#include "money/report.hpp"
+
+#include "edition/read.hpp"
+#include "money/table.hpp"
+#include "problems/characters.hpp"
+#include "problems/wrap.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <map>
+
+namespace bodkin {
+namespace {
+
+std::string copies_words(std::int64_t copies) {
+  return fmt::format("{} {}", copies, copies == 1 ? "copy" : "copies");
+}
+
+std::string way_words(const std::string &name) {
+  return name == "own" ? std::string("your own making") : harmless(name);
+}
+
+struct Report {
+  const Edition &edition;
+  const Estimate &estimate;
+  const Sources &sources;
+  bool anyway;
+  std::string out{};
+
+  std::string money(const Exact &amount) const { return shown(amount, estimate.currency); }
+  void line(std::string_view text = {}) { out.append(text).append("\n"); }
+  void prose(int indent, std::string_view text) {
+    out.append(static_cast<std::size_t>(indent), ' ');
+    line(wrapped(text, estimate_columns, indent));
+  }
+
+  void heading() {
+    line(wrapped(harmless(*edition.title), estimate_columns, 0));
+    std::string run = copies_words(estimate.copies);
+    if (estimate.spare > 0)
+      run += fmt::format(" and {} spare: {} printed", estimate.spare,
+                         estimate.copies + estimate.spare);
+    if (!estimate.currency.empty())
+      run += fmt::format(". Money in {}", estimate.currency.code());
+    line(run + ".");
+    if (estimate.budget && estimate.budget->over) {
+      line();
+      line(fmt::format("OVER BUDGET by {}, {}", over_by(),
+                       anyway ? "made all the same" : "so no sheets are made"));
+    }
+  }
+
+  std::string over_by() const {
+    const Exact &over = estimate.budget->over_by;
+    const bool shows = Exact::ratio(1, 200) <= over;
+    return fmt::format("{} a {}", shown(over, estimate.currency, shows ? 2 : 12),
+                       estimate.budget->of_run ? "run" : "copy");
+  }
+
+  FigureRow row(const EstimateLine &of) const {
+    const bool tax = of.group == Group::tax;
+    return {harmless(of.what), tax ? money(of.quantity) : of.quantity.rounded(0, 6),
+            tax ? (of.rate * Exact(100)).rounded(0, 4) + "%"
+                : shown(of.rate, estimate.currency, 12),
+            money(of.total), of.from.somewhere() ? origin_words(of.from, sources) : std::string{}};
+  }
+
+  // All rows are set together, so that one column of totals runs down the page.
+  void lines() {
+    std::vector<FigureRow> rows;
+    for (const EstimateLine &of : estimate.lines)
+      rows.push_back(row(of));
+    line();
+    for (const std::string &text : set_in_columns(rows))
+      line(text);
+    if (!rows.empty())
+      line();
+    for (const Unpriced &thing : estimate.unpriced)
+      prose(2, fmt::format("left out, {}: {} {}",
+                           thing.reason == Unpriced::Reason::other_currency
+                               ? "since its price is in another currency"
+                               : "since no price is written for it",
+                           thing.quantity, harmless(thing.what)));
+    if (!estimate.unpriced.empty())
+      line();
+  }
+
+  void packs() {
+    for (const EstimateLine &paper : estimate.lines) {
+      if (paper.pack == 0)
+        continue;
+      const std::int64_t packs = (paper.quantity / Exact(paper.pack)).ceiling();
+      prose(6, fmt::format("{}: {} pack{} of {} at {}", harmless(paper.what), packs,
+                           packs == 1 ? "" : "s", paper.pack, money(paper.pack_price)));
+    }
+  }
+
+  void sums() {
+    line(with_leader("the run, everything used", money(estimate.run_total)));
+    line(with_leader(fmt::format("a copy, one of {}", estimate.copies), money(estimate.per_copy)));
+    line(with_leader("one copy more, at the prices reached", money(estimate.one_more_copy)));
+    line(with_leader("out of the purse, paper in whole packs", money(estimate.purse_total)));
+    packs();
+    line(with_leader("work by hand", estimate.minutes.rounded(1) + " min"));
+    budget();
+    price();
+    line();
+    prose(2, "Each figure is rounded half up for show; sums are made of unrounded figures.");
+  }
+
+  void budget() {
+    if (!estimate.budget)
+      return;
+    const BudgetHeld &held = *estimate.budget;
+    const Exact &cost = held.of_run ? estimate.run_total : estimate.per_copy;
+    line(with_leader(fmt::format("budget {} a {} ({})", money(held.limit),
+                                 held.of_run ? "run" : "copy", origin_words(held.from, sources)),
+                     held.over ? "over by " + money(held.over_by)
+                               : money(held.limit - cost) + " to spare"));
+  }
+
+  void price() {
+    if (!edition.price || edition.price->value.currency != estimate.currency)
+      return;
+    const Exact asked(edition.price->value.amount);
+    const std::string name = fmt::format("price {} a copy ({})", money(asked),
+                                         origin_words(edition.price->from, sources));
+    line(with_leader(name, asked >= estimate.per_copy
+                               ? money(asked - estimate.per_copy) + " remains"
+                               : money(estimate.per_copy - asked) + " is missing"));
+  }
+
+  void bid(const BidFigures &of) {
+    line();
+    line(fmt::format("  {} ({})", harmless(of.name), origin_words(of.from, sources)));
+    if (of.run_total) {
+      line(fmt::format("    bare            {} the run, {} a copy", money(*of.run_total),
+                       money(*of.per_copy)));
+      line(fmt::format("    like for like   {} the run, {} a copy", money(*of.like_for_like),
+                       money(*of.like_for_like / Exact(estimate.copies))));
+    } else {
+      line(fmt::format("    offers no run of {}", copies_words(estimate.copies)));
+    }
+    for (const std::string &what : of.cannot)
+      prose(4, "cannot do " + harmless(what));
+    for (const std::string &what : of.still_yours)
+      prose(4, "still yours: " + harmless(what));
+  }
+
+  void bids() {
+    if (estimate.bids.empty())
+      return;
+    line();
+    line(fmt::format("Offers for {}", copies_words(estimate.copies)));
+    for (const BidFigures &of : estimate.bids)
+      bid(of);
+    line();
+    prose(2, crossings());
+  }
+
+  std::string crossings() const {
+    if (estimate.cheapest_at_one_copy.empty())
+      return "Nothing is compared, since not everything of your own has a price.";
+    std::string text = fmt::format("Like for like, the cheapest way is {}",
+                                   way_words(estimate.cheapest_at_one_copy));
+    if (estimate.crossings.empty())
+      return text + " for any run up to 100,000 copies.";
+    text += fmt::format(" up to {}", copies_words(estimate.crossings.front().copies - 1));
+    for (const Crossing &crossing : estimate.crossings)
+      text += fmt::format("; from {} on {}", crossing.copies, way_words(crossing.to));
+    return text + ".";
+  }
+};
+
+} // namespace
+
+std::string estimate_as_text(const Edition &edition, const Estimate &estimate,
+                             const Sources &sources, bool anyway) {
+  Report report{edition, estimate, sources, anyway};
+  report.heading();
+  report.lines();
+  report.sums();
+  report.bids();
+  return std::move(report.out);
+}
+
+} // namespace bodkin
