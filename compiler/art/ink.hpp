@@ -23,6 +23,8 @@ struct ShareBox {
 using Hull = std::vector<ShareSpot>;
 // Exact for these samples.
 Hull ink_hull(const Pixels &pixels);
+// For samples that stand for finer ones: one sample wider all round.
+Hull ink_hull_rounded_out(const Pixels &pixels);
 
 // A picture cut into a grid of cells, each with its mean luminance and cover.
 struct LuminanceGrid {

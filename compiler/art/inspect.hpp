@@ -75,7 +75,8 @@ struct Facts {
 Outcome<Facts> inspect(std::string_view bytes, int page = 1, const Bounds &bounds = {});
 
 // Samples across and down that are left of a raster picture after its crop, rounded to the nearest
-// and at least 1.
+// and at least 1; none of a
+// drawing.
 struct SampleCount {
   std::int64_t across = 0, down = 0;
   bool operator==(const SampleCount &) const = default;

@@ -47,4 +47,23 @@ Matrix matrix(Orientation orientation);
 // The same for a unit square whose y runs up, as PDF draws images.
 Matrix upwards(const Matrix &downwards);
 
+// Where the sample at (x, y) of `width` × `height` stored ones is seen.
+struct Seen {
+  int x = 0, y = 0;
+};
+constexpr Seen seen_at(Orientation orientation, int x, int y, int width, int height) {
+  if (orientation.mirrored)
+    x = width - 1 - x;
+  switch (orientation.quarters) {
+  case 1:
+    return {height - 1 - y, x};
+  case 2:
+    return {width - 1 - x, height - 1 - y};
+  case 3:
+    return {y, width - 1 - x};
+  default:
+    return {x, y};
+  }
+}
+
 } // namespace bodkin::art

@@ -59,6 +59,14 @@ std::size_t mapped_bytes() {
   return pages * static_cast<std::size_t>(sysconf(_SC_PAGESIZE));
 }
 
+void *mapped(std::size_t bytes) {
+  void *memory = mmap(nullptr, bytes, PROT_READ | PROT_WRITE,
+                      MAP_SHARED | MAP_ANONYMOUS | MAP_NORESERVE, -1, 0);
+  if (memory == MAP_FAILED) // NOLINT(performance-no-int-to-ptr)
+    throw std::bad_alloc();
+  return memory;
+}
+
 void bind(const Bounds &bounds) {
   prctl(PR_SET_PDEATHSIG, SIGKILL);
   for (const int signal : {SIGINT, SIGTERM, SIGHUP, SIGALRM, SIGXCPU, SIGABRT, SIGSEGV, SIGBUS})
@@ -110,13 +118,9 @@ void refuse(TrialHead &head, const Refusal &refusal) {
               head.reason.begin());
 }
 
-Trial::Trial(std::size_t sample_bytes) : sample_bytes_(sample_bytes) {
-  const std::size_t bytes = head_bytes + sample_bytes;
-  void *memory = mmap(nullptr, bytes, PROT_READ | PROT_WRITE,
-                      MAP_SHARED | MAP_ANONYMOUS | MAP_NORESERVE, -1, 0);
-  if (memory == MAP_FAILED) // NOLINT(performance-no-int-to-ptr)
-    throw std::bad_alloc();
-  memory_ = std::unique_ptr<void, Unmap>(new (memory) TrialHead, Unmap{bytes});
+Trial::Trial(std::size_t sample_bytes)
+    : sample_bytes_(sample_bytes),
+      memory_(new (mapped(head_bytes + sample_bytes)) TrialHead, Unmap{head_bytes + sample_bytes}) {
 }
 
 std::span<std::uint8_t> Trial::samples() const {
@@ -149,7 +153,7 @@ Outcome<Trial> try_out(const Bounds &bounds, std::size_t sample_bytes, const Tri
     return too_much(bounds);
   if (head.refused)
     return Refusal{head.trouble, head.reason.data()};
-  return trial;
+  return Outcome<Trial>(std::move(trial));
 }
 
 } // namespace bodkin::art
