@@ -66,7 +66,10 @@ struct Focus {
 };
 
 struct Picture {
-  Known<std::string> path; // relative to the edition's folder, checked to lie inside it
+  // Relative to the edition's folder, checked to lie inside it; empty where the file is not there,
+  // which was reported: its place is drawn as a dashed keyline.
+  Known<std::string> path;
+  std::string written; // as the manuscript names it
   int pdf_page = 1;
   std::optional<Known<Crop>> crop;
   Known<Focus> focus;
