@@ -102,7 +102,7 @@ constexpr std::array entries{
           .example = "budget $1.40 a copy"},
     Entry{.word = "price",
           .under = "edition",
-          .phrase = "price:rate",
+          .phrase = "price:copyrate",
           .meaning = "What a copy is sold for.",
           .example = "price $5 a copy"},
     Entry{.word = "currency",

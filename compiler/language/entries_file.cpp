@@ -62,7 +62,7 @@ constexpr std::array entries{
           .many = true},
     Entry{.word = "every",
           .under = "file",
-          .phrase = "kind:picture|words|rule|patch|qr|lay|hand|folio",
+          .phrase = "kind:picture|words|patch|qr|hand|folio",
           .meaning = "Facts of each such element of the edition, unless it says otherwise.",
           .example = "every picture",
           .many = true},

@@ -66,7 +66,7 @@ using Value =
 // Items after `but` are taken away.
 struct PageItem {
   std::int64_t first = 0, last = 0;
-  std::string_view word;
+  std::string_view word{};
   bool but = false;
 };
 

@@ -9,8 +9,9 @@
 //   ( … / … )           one or the other, the first that fits
 //   { … }               one or more, parted by commas
 //   ,                   a comma
-// Kinds: name text count number length size typesize along place cells spot angle share money rate
-// weight mass time colour pages page date language country currency mode.
+// Kinds (kinds.cpp says what each looks like): name text count number length size typesize across
+// down place cells spot angle share money rate copyrate weight mass time colour pages page date
+// language country currency mode.
 #pragma once
 
 #include <optional>
@@ -29,8 +30,8 @@ struct Entry {
   std::string_view fallback{}; // what holds where it is not written; empty: nothing
   std::string_view meaning{};  // one sentence
   std::string_view example{};  // one line, as under its parent
-  bool many = false;         // may be written several times under one parent
-  bool prose = false;        // may hold a `says` block
+  bool many = false;           // may be written several times under one parent
+  bool prose = false;          // may hold a `says` block
 };
 
 // All entries, in the order of the reference page.

@@ -1,0 +1,186 @@
+#include "language/phrase.hpp"
+
+#include <cstdlib>
+
+namespace bodkin::language {
+namespace {
+
+std::string_view first_token(std::string_view &rest) {
+  rest.remove_prefix(std::min(rest.find_first_not_of(' '), rest.size()));
+  const std::string_view token = rest.substr(0, rest.find(' '));
+  rest.remove_prefix(token.size());
+  // A comma may touch the token before it.
+  if (token.size() > 1 && token.ends_with(',')) {
+    rest = {token.data() + token.size() - 1, rest.size() + 1};
+    return token.substr(0, token.size() - 1);
+  }
+  return token;
+}
+
+ValueKind kind_named(std::string_view name) {
+  for (std::size_t i = 0; i < value_kinds; ++i)
+    if (words_of(static_cast<ValueKind>(i)).name == name)
+      return static_cast<ValueKind>(i);
+  std::abort(); // a slip in the table, which every test and every run would show at once
+}
+
+// A single word may be a choice of one: `included:included`.
+bool is_kind(std::string_view name) {
+  for (std::size_t i = 0; i < value_kinds; ++i)
+    if (words_of(static_cast<ValueKind>(i)).name == name)
+      return true;
+  return false;
+}
+
+Part leaf(std::string_view token) {
+  if (token == ",")
+    return {.part = PartKind::comma};
+  const std::size_t colon = token.find(':');
+  if (colon == std::string_view::npos)
+    return {.part = PartKind::word, .words = token};
+  const std::string_view name = token.substr(0, colon);
+  const std::string_view rest = token.substr(colon + 1);
+  if (is_kind(rest))
+    return {.part = PartKind::value, .kind = kind_named(rest), .name = name};
+  return {.part = PartKind::choice, .name = name, .words = rest};
+}
+
+// Compiles a phrase; parts that stand side by side stand side by side in the flat list.
+class Compiling {
+public:
+  Compiling(std::vector<Part> &parts, std::string_view phrase) : parts_(parts), rest_(phrase) {}
+
+  Part sequence() {
+    std::vector<Part> row;
+    while (true) {
+      const std::string_view token = first_token(rest_);
+      if (token.empty() || token == "]" || token == "}" || token == ")" || token == "/") {
+        ended_by_ = token;
+        return stored(PartKind::list, row);
+      }
+      row.push_back(part(token));
+    }
+  }
+
+private:
+  Part part(std::string_view token) {
+    if (token == "[")
+      return inside(PartKind::optional);
+    if (token == "{")
+      return inside(PartKind::list);
+    if (token == "(")
+      return either();
+    return leaf(token);
+  }
+  Part inside(PartKind kind) {
+    Part part = sequence();
+    part.part = kind;
+    return part;
+  }
+  Part either() {
+    std::vector<Part> branches;
+    do
+      branches.push_back(sequence());
+    while (ended_by_ == "/");
+    return stored(PartKind::either, branches);
+  }
+  Part stored(PartKind kind, const std::vector<Part> &row) {
+    const auto first = static_cast<std::uint32_t>(parts_.size());
+    parts_.insert(parts_.end(), row.begin(), row.end());
+    return {.part = kind, .first = first, .count = static_cast<std::uint32_t>(row.size())};
+  }
+
+  std::vector<Part> &parts_;
+  std::string_view rest_;
+  std::string_view ended_by_;
+};
+
+std::size_t hash_of(std::string_view word, Context under) {
+  std::size_t hash = 14695981039346656037U ^ static_cast<std::size_t>(under);
+  for (const char c : word)
+    hash = (hash ^ static_cast<unsigned char>(c)) * 1099511628211U;
+  return hash ^ (hash >> 29);
+}
+
+template <typename Visit>
+void each_parent(const Entry &entry, Visit visit) {
+  std::string_view rest = entry.under;
+  for (std::string_view parent = first_token(rest); !parent.empty(); parent = first_token(rest))
+    visit(parent);
+}
+
+// A word may name both a block and a fact (`machine`); what stands under it is the block's, and
+// blocks stand at the file's level, or on pages, or are steps of finish.
+bool opens_block(const Entry &entry) {
+  bool opens = false;
+  each_parent(entry, [&](std::string_view parent) {
+    opens |= parent == "file" || parent == "page" || parent == "finish";
+  });
+  return opens;
+}
+
+} // namespace
+
+const Grammar &Grammar::of_table() {
+  static const Grammar grammar;
+  return grammar;
+}
+
+Grammar::Grammar() {
+  name_contexts();
+  for (const Entry &entry : vocabulary()) {
+    const Part phrase = Compiling(parts_, entry.phrase).sequence();
+    Opening opening{.first = phrase.first, .count = phrase.count};
+    if (opens_block(entry))
+      opening.opens = context(entry.word);
+    opening.opens_by_choice = entry.word == "every";
+    openings_.push_back(opening);
+  }
+  fill_slots();
+}
+
+void Grammar::name_contexts() {
+  names_.push_back("file");
+  for (const Entry &entry : vocabulary())
+    each_parent(entry, [this](std::string_view parent) {
+      if (context(parent) == Context::none)
+        names_.push_back(parent);
+    });
+}
+
+void Grammar::fill_slots() {
+  slots_.resize(2048);
+  for (const Entry &entry : vocabulary())
+    each_parent(entry, [&](std::string_view parent) {
+      const Context under = context(parent);
+      std::size_t at = hash_of(entry.word, under) % slots_.size();
+      while (slots_[at].entry)
+        at = (at + 1) % slots_.size();
+      slots_[at] = {under, &entry};
+    });
+}
+
+const Entry *Grammar::find(std::string_view word, Context under) const {
+  for (std::size_t at = hash_of(word, under) % slots_.size(); slots_[at].entry;
+       at = (at + 1) % slots_.size())
+    if (slots_[at].under == under && slots_[at].entry->word == word)
+      return slots_[at].entry;
+  return nullptr;
+}
+
+Context Grammar::context(std::string_view parent) const {
+  for (std::size_t i = 0; i < names_.size(); ++i)
+    if (names_[i] == parent)
+      return static_cast<Context>(i);
+  return Context::none;
+}
+
+std::string_view Grammar::name(Context context) const {
+  return context == Context::none ? std::string_view{} : names_[static_cast<std::size_t>(context)];
+}
+
+std::size_t Grammar::index(const Entry &entry) const {
+  return static_cast<std::size_t>(&entry - vocabulary().data());
+}
+
+} // namespace bodkin::language

@@ -1,0 +1,166 @@
+#include "language/slips.hpp"
+
+#include <fmt/format.h>
+#include <utility>
+
+namespace bodkin::language {
+namespace {
+
+Problem at_range(std::string check, Range range, std::string message) {
+  Problem problem;
+  problem.check = std::move(check);
+  problem.range = range;
+  problem.message = std::move(message);
+  return problem;
+}
+
+void type(Problem &problem, std::string line, std::string remark = {}) {
+  if (!line.empty())
+    problem.type.push_back({std::move(line), std::move(remark)});
+}
+
+// A line that ends before its phrase does.
+Problem missing_part(const Typed &line, const Entry &entry, const Failure &failure) {
+  const std::string wanted = wanted_words(failure);
+  Problem problem =
+      at_range("missing-part", line.whole(),
+               line.lexemes.size() == 1
+                   ? fmt::format("{} alone says nothing: {} comes next", entry.word, wanted)
+                   : fmt::format("{} stops short: {} comes next", entry.word, wanted));
+  problem.why = entry.meaning;
+  type(problem, std::string(entry.example));
+  return problem;
+}
+
+// Words after a phrase that is whole.
+bool is_left_over(const Typed &line, const Failure &failure) {
+  for (std::uint32_t i = 0; i < failure.count; ++i)
+    if (failure.wanted[i].piece != Piece::comma && failure.wanted[i].part->part != PartKind::comma)
+      return false;
+  return failure.at < line.lexemes.size();
+}
+
+Problem left_over(const Typed &line, const Entry &entry, std::uint32_t at) {
+  const Range range{line.file, line.range(at).begin, line.whole().end};
+  Problem problem = at_range("unknown-kind", range,
+                             fmt::format("{} has no room for {}", entry.word, line.found(at)));
+  problem.why = entry.phrase.empty()
+                    ? fmt::format("{} stands alone on its line", entry.word)
+                    : fmt::format("{} is written like this: {}", entry.word, entry.example);
+  type(problem, line.with(line.lexemes[at - 1].end, line.lexemes.back().end, ""));
+  return problem;
+}
+
+// The nearest of the words that could stand here.
+std::optional<std::string_view> meant(const Failure &failure, std::string_view word) {
+  std::vector<std::string_view> words;
+  for (std::uint32_t i = 0; i < failure.count; ++i) {
+    const Part &part = *failure.wanted[i].part;
+    if (part.part == PartKind::word || part.part == PartKind::choice)
+      each_choice(part.words, [&words](std::string_view choice) { words.push_back(choice); });
+    else if (part.kind == ValueKind::mode)
+      words.insert(words.end(), {"black", "colour"});
+  }
+  return nearest(word, words);
+}
+
+Problem unknown_kind(const Typed &line, const Entry &entry, const Failure &failure) {
+  const std::uint32_t at = failure.at;
+  Problem problem =
+      at_range("unknown-kind", line.range(at),
+               fmt::format("{} is wanted here, not {}", wanted_words(failure), line.found(at)));
+  problem.why = entry.meaning;
+  const std::string_view word = line.words(at);
+  if (const std::optional<std::string_view> near = meant(failure, small_letters(word))) {
+    problem.message += fmt::format("; did you mean {}?", *near);
+    problem.edits.push_back({line.range(at), std::string(*near)});
+    type(problem, line.with(at, *near));
+  } else {
+    type(problem, std::string(entry.example));
+  }
+  return problem;
+}
+
+} // namespace
+
+Problem phrase_slip(const Typed &line, const Entry &entry, const Failure &failure) {
+  if (std::optional<Problem> slip = value_slip(line, entry, failure))
+    return *std::move(slip);
+  if (failure.at >= line.lexemes.size())
+    return missing_part(line, entry, failure);
+  if (is_left_over(line, failure))
+    return left_over(line, entry, failure.at);
+  return unknown_kind(line, entry, failure);
+}
+
+Problem curly_quotes(const Typed &line, const Lexeme &text) {
+  const Range range{line.file, Offset{text.begin}, Offset{text.end}};
+  const std::string_view words = line.text.substr(text.begin, text.end - text.begin);
+  std::string_view inside = words;
+  for (const std::string_view quote :
+       {"\u201c", "\u201d", "\u201e", "\u00ab", "\u2018", "\u2019", "'"})
+    if (inside.starts_with(quote)) {
+      inside.remove_prefix(quote.size());
+      break;
+    }
+  for (const std::string_view quote : {"\u201c", "\u201d", "\u00bb", "\u2018", "\u2019", "'", "\""})
+    if (inside.ends_with(quote)) {
+      inside.remove_suffix(quote.size());
+      break;
+    }
+  const bool single = words.starts_with('\'');
+  Problem problem = at_range("curly-quotes", range,
+                             single ? "a path or a text stands in double quotes"
+                                    : "these quotes are curly; a path or a text stands in straight "
+                                      "ones");
+  problem.why = single ? "a single quote may stand inside a text, so it cannot end one"
+                       : "a word processor or a phone bent them; inside prose curly quotes are "
+                         "right and stay";
+  const std::string straight = fmt::format("\"{}\"", inside);
+  problem.edits.push_back({range, straight});
+  type(problem, line.with(text.begin, text.end, straight));
+  return problem;
+}
+
+Problem open_quote(const Typed &line, const Lexeme &text) {
+  const Range range{line.file, Offset{text.begin}, Offset{text.end}};
+  Problem problem =
+      at_range("missing-part", range, "this text begins with a quote and has none at its end");
+  problem.why = "a text in quotes ends on its own line; longer ones stand under says or in a file";
+  std::string_view words = line.text.substr(text.begin, text.end - text.begin);
+  words = words.substr(0, words.find_last_not_of(" \t") + 1);
+  const std::string closed = std::string(words) + (words.ends_with('\\') ? "\\\"" : "\"");
+  problem.edits.push_back({{line.file, Offset{text.end}, Offset{text.end}}, "\""});
+  type(problem, line.with(text.begin, text.end, closed));
+  return problem;
+}
+
+Problem inch_marks(const Typed &line) {
+  std::string typed;
+  std::uint32_t begin = line.lexemes.front().begin;
+  Problem problem = at_range("inch-marks", line.whole(), "inches are written in, not with a mark");
+  bool first = true;
+  for (std::size_t i = 0; i < line.lexemes.size(); ++i) {
+    if (line.lexemes[i].kind != LexemeKind::number)
+      continue;
+    const Amount amount = read_amount(line.words(i));
+    if (!amount.inch_mark)
+      continue;
+    const std::string_view words = line.words(i);
+    const std::size_t digits = words.find_last_of("0123456789/") + 1;
+    const auto mark = static_cast<std::uint32_t>(line.lexemes[i].begin + digits);
+    typed += std::string(line.text.substr(begin, mark - begin)) + "in";
+    begin = line.lexemes[i].end;
+    problem.edits.push_back({{line.file, Offset{mark}, Offset{begin}}, "in"});
+    if (std::exchange(first, false))
+      problem.range = line.range(i);
+    problem.range.end = Offset{begin};
+  }
+  typed += line.text.substr(begin, line.lexemes.back().end - begin);
+  problem.why = "a straight quote begins a text, so 5.5\" cannot be told from the end of one";
+  if (typed.size() < 400)
+    type(problem, typed);
+  return problem;
+}
+
+} // namespace bodkin::language
