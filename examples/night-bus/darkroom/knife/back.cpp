@@ -69,9 +69,10 @@ Sheet back() {
   sheet.cut({{118, 382}, {260, 382}, {261, 388}, {117, 388}}, kWhite, 0.5);
 
   for (int i = 0; i < 60; ++i) {
-    const Point top{sheet.dice().between(-5, 390), sheet.dice().between(150, 560)};
+    const Point top{sheet.dice().between(-5, 390), sheet.dice().between(250, 560)};
     const double length = sheet.dice().between(8, 20);
     if (top.x > 100 && top.x < 275 && top.y > 240) continue;
+    if (top.x > 295 && top.x < 340 && top.y < 330) continue;
     sheet.cut(blade::gouge(top, {top.x - length * 0.3, top.y + length}, 1.8), kWhite, 0.2);
   }
   return sheet;

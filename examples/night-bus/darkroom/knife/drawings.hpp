@@ -24,6 +24,7 @@ Sheet lamp_post();
 Sheet little_bus();
 Sheet flask();
 Sheet moth();
+Sheet way();
 std::vector<Drawing> boat_steps();
 std::vector<Drawing> lost_things();
 

@@ -20,6 +20,7 @@ void cut_everything(const std::filesystem::path& folder) {
       {"little-bus", little_bus()},
       {"flask", flask()},
       {"moth", moth()},
+      {"way", way()},
   };
   for (const std::vector<Drawing>& group : {pages, boat_steps(), lost_things()}) {
     for (const auto& [name, sheet] : group) sheet.save(folder / (name + ".svg"));

@@ -76,3 +76,15 @@ Sheet moth() {
   }
   return sheet;
 }
+
+// The list of contents as the line it is: fifteen stops, 26 points apart.
+Sheet way() {
+  Sheet sheet(20, 390, 47);
+  sheet.cut({{7, 13}, {13, 13}, {13, 377}, {7, 377}}, kBlack, 0.5);
+  for (int stop = 0; stop < 15; ++stop) {
+    const Point middle{10, 13 + 26.0 * stop};
+    sheet.cut(blade::disc(middle, 7.6, 7.6, 11), kBlack, 0.4);
+    sheet.cut(blade::disc(middle, 4.4, 4.4, 10), kWhite, 0.4);
+  }
+  return sheet;
+}

@@ -37,9 +37,9 @@ Sheet umbrella_poster() {
   // Under the umbrella it is dry.
   sheet.cut(blade::turned({{40, 190}, {362, 190}, {330, 420}, {-8, 420}}, -9, {189, 200}), kYellow, 0);
   const auto lean = [](const Shape& shape) { return blade::turned(shape, -9, {189, 200}); };
-  sheet.cut(lean(blade::strip({{196, 14}, {196, 352}}, 8, 8)), kDeep);
-  sheet.cut(lean(blade::strip(blade::bend({{196, 346}, {195, 378}, {210, 394}, {230, 388},
-                                           {236, 368}}),
+  sheet.cut(lean(blade::strip({{196, 14}, {196, 326}}, 8, 8)), kDeep);
+  sheet.cut(lean(blade::strip(blade::bend({{196, 320}, {195, 350}, {210, 366}, {230, 360},
+                                           {236, 340}}),
                               14, 13)),
             kTomato, 0.5);
   panel(sheet, {22, 206}, {84, 210}, 14, kDeep);

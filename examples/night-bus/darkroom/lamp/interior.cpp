@@ -10,8 +10,8 @@
 
 namespace {
 
-constexpr int kWide = 1350;
-constexpr int kHigh = 900;
+constexpr int kWide = 1575;
+constexpr int kHigh = 1050;
 
 // The saloon is a box 2.4 wide (x from -1.2), 2.1 high (y from 0) and 9 long (z away from the eye);
 // seats are boxes in it. Everything is traced with straight rays.

@@ -30,6 +30,7 @@ int main(int count, char** arguments) {
     develop(wet_street(), Toning::grey, 1.5, 0.42, folder / "wet-street.jpg");
     develop(empty_seats(), Toning::grey, 1.75, 0.4, folder / "seats.jpg");
     develop(last_stop(), Toning::grey, 1.45, 0.45, folder / "last-stop.jpg");
+    print(stamped_moon(), Toning::grey, 2.2, folder / "spare-moon.jpg");
   } catch (const std::exception& wrong) {
     std::fprintf(stderr, "lamp: %s\n", wrong.what());
     return 1;
