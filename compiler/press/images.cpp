@@ -105,17 +105,15 @@ std::optional<PlacedImage> Images::decoded(const Picture &picture, const art::Fa
                            of(art::matrix(facts.orientation)) * downwards()};
       }
   }
-  const std::int64_t about =
-      facts.is_drawing() ? samples_at(seen, line_art_dpi) : art::all_samples;
+  const std::int64_t about = facts.is_drawing() ? samples_at(seen, line_art_dpi) : art::all_samples;
   auto pixels = art::load(bytes, facts, about, picture.pdf_page);
   if (!pixels)
     return std::nullopt;
   const std::optional<Crop> crop =
       picture.crop ? std::optional<Crop>(**picture.crop) : std::nullopt;
-  const Transform place =
-      part_of(art::samples_within(pixels->width, pixels->height, crop), pixels->width,
-              pixels->height) *
-      downwards();
+  const Transform place = part_of(art::samples_within(pixels->width, pixels->height, crop),
+                                  pixels->width, pixels->height) *
+                          downwards();
   art::Pixels kept = art::cropped(*pixels, crop);
   if (picture.tone->kind == ToneKind::line)
     return PlacedImage{image_of(pdf_, art::line_art(kept, picture.tone->threshold)), place};

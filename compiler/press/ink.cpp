@@ -38,11 +38,10 @@ void draw_run(cairo_t *cairo, const GlyphRun &run, Fonts &fonts) {
   clusters.reserve(run.clusters.size());
   for (const Cluster &cluster : run.clusters)
     clusters.push_back({cluster.bytes, cluster.glyphs});
-  cairo_show_text_glyphs(cairo, run.text.data(), static_cast<int>(run.text.size()), glyphs.data(),
-                         static_cast<int>(glyphs.size()), clusters.data(),
-                         static_cast<int>(clusters.size()),
-                         run.backward ? CAIRO_TEXT_CLUSTER_FLAG_BACKWARD
-                                      : static_cast<cairo_text_cluster_flags_t>(0));
+  cairo_show_text_glyphs(
+      cairo, run.text.data(), static_cast<int>(run.text.size()), glyphs.data(),
+      static_cast<int>(glyphs.size()), clusters.data(), static_cast<int>(clusters.size()),
+      run.backward ? CAIRO_TEXT_CLUSTER_FLAG_BACKWARD : static_cast<cairo_text_cluster_flags_t>(0));
 }
 
 void draw_what(cairo_t *cairo, const SetWords &words, const Item &item, Fonts &fonts) {

@@ -1,0 +1,69 @@
+// Every page of an edition as objects of one PDF in the making: layers to be placed on sheets,
+// passes and proofs. Each thing is drawn once, however many outputs show it.
+#pragma once
+
+#include "page/drawing.hpp"
+#include "press/images.hpp"
+#include "sheet/marks.hpp"
+#include "sheet/passes.hpp"
+#include "type/faces.hpp"
+
+#include <array>
+#include <functional>
+#include <qpdf/QPDF.hh>
+#include <string>
+#include <vector>
+
+namespace bodkin::press {
+
+struct PrintJob {
+  const Edition &edition;
+  const Imposition &imposition;
+  const Drawings &drawings;
+  const std::vector<SheetModes> &modes;
+  const std::vector<Pass> &passes;
+  art::Gallery &gallery;
+  std::function<void(int done, int of)> progress; // pages drawn; may be empty
+};
+
+// One object of a page, in the page's own frame (points, y down from its top left).
+struct Layer {
+  QPDFObjectHandle xobject;
+  Transform to_page; // from the object's own PDF space
+  Polygon clip;      // empty: none
+  bool shifted = true;
+};
+
+class Plates {
+public:
+  // Draws all pages. Throws std::runtime_error where a library fails.
+  explicit Plates(const PrintJob &job);
+  Plates(const Plates &) = delete;
+  Plates &operator=(const Plates &) = delete;
+
+  QPDF &pdf() { return pdf_; }
+  const PrintJob &job() const { return job_; }
+  const std::vector<Layer> &page(int number) const {
+    return pages_[static_cast<std::size_t>(number)];
+  }
+  // Hand work and what could not be drawn; null where a page has none.
+  QPDFObjectHandle overlay(int page) const { return overlays_[static_cast<std::size_t>(page)]; }
+  // Fold, cut, staple and collating marks of a side; null where it has none.
+  QPDFObjectHandle marks(int sheet, int side) const {
+    return marks_[static_cast<std::size_t>(sheet)][static_cast<std::size_t>(side)];
+  }
+  // The frame of proof spread n, drawn behind and around its pages.
+  QPDFObjectHandle proof_frame(std::size_t spread) const { return frames_[spread]; }
+
+private:
+  friend class PlateMaker;
+  const PrintJob &job_;
+  std::string vectors_; // the PDF that the forms are taken from: read until the last write
+  QPDF pdf_;
+  std::vector<std::vector<Layer>> pages_;
+  std::vector<QPDFObjectHandle> overlays_;
+  std::vector<std::array<QPDFObjectHandle, 2>> marks_;
+  std::vector<QPDFObjectHandle> frames_;
+};
+
+} // namespace bodkin::press
