@@ -50,10 +50,17 @@ public:
 
   FT_FaceRec_ *freetype() const { return ft_.get(); } // for cairo_ft_font_face_create_for_ft_face
   hb_font_t *harfbuzz() const { return hb_.get(); }   // its scale is upem
-  InkUnits ink(std::uint32_t glyph) const;            // exact bounds of the outline
+  // False where the file's outline of the glyph is damaged, so that it must not be drawn.
+  bool draws(std::uint32_t glyph) const;
+  InkUnits ink(std::uint32_t glyph) const; // exact bounds of the outline
+  bool fixed_width() const;                // as a typewriter's
 
 private:
+  enum class Met : std::uint8_t { not_yet, drawn, broken };
+
   FaceCut() = default;
+  void read_line_metrics();
+  void meet(std::uint32_t glyph) const;
 
   FileBytes bytes_; // before the faces that read it, so that it goes after them
   std::string file_, family_;
@@ -61,8 +68,8 @@ private:
   int upem_ = 1000, ascender_ = 0, descender_ = 0;
   FtFace ft_;
   HbFont hb_;
-  mutable std::vector<InkUnits> inks_;
-  mutable std::vector<bool> ink_known_;
+  mutable std::vector<InkUnits> inks_; // by glyph, as they are met
+  mutable std::vector<Met> met_;
 };
 
 } // namespace bodkin

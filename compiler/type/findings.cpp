@@ -1,0 +1,67 @@
+#include "type/findings.hpp"
+
+#include "type/face_problems.hpp"
+#include "type/words.hpp"
+
+#include <algorithm>
+#include <hb.h>
+
+namespace bodkin {
+namespace {
+
+bool has(const FaceCut *cut, char32_t code) {
+  hb_codepoint_t glyph = 0;
+  return cut != nullptr && hb_font_get_nominal_glyph(cut->harfbuzz(), code, &glyph) != 0;
+}
+
+// A family of the edition whose regular cut has the character.
+std::string_view family_with(char32_t code, const Edition &edition, const OpenFaces &faces) {
+  for (std::size_t i = 0; i < edition.faces.size(); ++i)
+    if (has(faces[static_cast<FaceId>(i)][Cut::regular], code))
+      return edition.faces[i].family;
+  return {};
+}
+
+std::string_view typewriter_style(const Edition &edition, const OpenFaces &faces) {
+  for (const Style &style : edition.styles) {
+    const FaceCut *cut = faces[*style.face][Cut::regular];
+    if (cut != nullptr && cut->fixed_width())
+      return style.name;
+  }
+  return {};
+}
+
+Cut cut_instead(const OpenFace &face, Cut wanted) {
+  const auto found = std::find(face.cuts.begin(), face.cuts.end(), face.nearest(wanted));
+  return static_cast<Cut>(found - face.cuts.begin());
+}
+
+} // namespace
+
+void Findings::missing_glyph(const Character &character, Range from, std::string_view text,
+                             std::size_t at) {
+  MissingGlyph &met = glyphs[character];
+  if (met.times++ == 0) {
+    met.from = from;
+    met.words = words_around(text, at);
+  }
+}
+
+Problems problems_of(const Findings &findings, const Edition &edition, const OpenFaces &faces) {
+  Problems problems;
+  for (const auto &[character, where] : findings.glyphs) {
+    const auto &[face, cut, utf8] = character;
+    const char32_t code = code_point_at(utf8, 0).value;
+    problems.push_back(
+        missing_glyph(edition[face], cut, utf8, where, family_with(code, edition, faces)));
+  }
+  for (const auto &[asked, from] : findings.cuts) {
+    const auto &[face, cut] = asked;
+    problems.push_back(missing_cut(edition[face], cut, cut_instead(faces[face], cut), from));
+  }
+  for (const auto &[style, from] : findings.code)
+    problems.push_back(code_unstyled(edition[style], from, typewriter_style(edition, faces)));
+  return problems;
+}
+
+} // namespace bodkin
