@@ -21,9 +21,9 @@ enum class Trouble { none, absent, outside, wrong_case, not_a_file, unreadable, 
 struct Lookup {
   Trouble trouble = Trouble::none;
   std::string
-      path; // relative to the edition's folder, `/` between its parts; what to ask read() for
-  std::string
-      near; // of an absent file or one in another case: the nearest that is there, as to be written
+      path{}; // relative to the edition's folder, `/` between its parts; what to ask read() for
+  std::string near{}; // of an absent file or one in another case: the nearest that is there, as to
+                      // be written
 };
 
 class Files {

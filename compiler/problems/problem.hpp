@@ -31,13 +31,13 @@ struct WayOut {
 
 struct Problem {
   Kind kind = Kind::error;
-  std::string check;   // a name in problems/checks.cpp, what `bodkin explain` takes
-  Range range;         // the exact words, underlined
-  std::string message; // one sentence without a full stop, this edition's own numbers in it
-  std::string why;     // in terms of paper, ink, knife, money or law; may be empty
-  std::vector<WayOut> type;
-  std::vector<Related> related;
-  std::vector<Edit> edits;
+  std::string check{};   // a name in problems/checks.cpp, what `bodkin explain` takes
+  Range range{};         // the exact words, underlined
+  std::string message{}; // one sentence without a full stop, this edition's own numbers in it
+  std::string why{};     // in terms of paper, ink, knife, money or law; may be empty
+  std::vector<WayOut> type{};
+  std::vector<Related> related{};
+  std::vector<Edit> edits{};
 };
 
 using Problems = std::vector<Problem>;
