@@ -14,6 +14,10 @@ inline constexpr std::size_t prose_bytes = 16u << 20;
 inline constexpr std::size_t nesting = 64;
 // Nesting of prose (lists in quotes in lists): paper has no room for more.
 inline constexpr std::size_t prose_nesting = 32;
+// Signs of CommonMark in one paragraph, and the squares of their numbers over a whole text: the
+// library that pairs them may take as many steps.
+inline constexpr std::size_t paragraph_signs = 20'000;
+inline constexpr std::size_t prose_work = 2'000'000'000;
 // Problems shown of one edition; the rest is counted in a note. Nobody reads more at a sitting.
 inline constexpr std::size_t problems_shown = 1000;
 // Problems kept of one edition, so that a million wrong lines do not fill the memory.
