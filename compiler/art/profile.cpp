@@ -91,7 +91,8 @@ ToSrgb::ToSrgb(std::string_view profile, Inks inks, int width) : inks_(inks), wi
       const Profile to =
           kind.space == cmsSigGrayData ? srgb_grey() : Profile(cmsCreate_sRGBProfile());
       transform_.reset(cmsCreateTransform(from.get(), kind.from, to.get(), kind.to,
-                                          INTENT_PERCEPTUAL, cmsFLAGS_COPY_ALPHA));
+                                          INTENT_PERCEPTUAL,
+                                          cmsFLAGS_COPY_ALPHA | cmsFLAGS_BLACKPOINTCOMPENSATION));
     }
   }
   if (transform_ && changes_nothing(transform_.get(), inks))

@@ -39,6 +39,13 @@ toff_t seek(thandle_t handle, toff_t offset, int whence) {
 }
 int close_none(thandle_t) { return 0; }
 toff_t size_of(thandle_t handle) { return static_cast<Bytes *>(handle)->all.size(); }
+int map_all(thandle_t handle, void **base, toff_t *size) {
+  const auto &bytes = *static_cast<Bytes *>(handle);
+  *base = const_cast<char *>(bytes.all.data()); // opened for reading only
+  *size = bytes.all.size();
+  return 1;
+}
+void unmap_none(thandle_t, void *, toff_t) {}
 int be_silent(TIFF *, void *, const char *, const char *, va_list) { return 1; }
 
 struct Close {
@@ -52,8 +59,8 @@ Tiff open(Bytes &bytes) {
   TIFFOpenOptionsSetMaxSingleMemAlloc(options, largest_piece);
   TIFFOpenOptionsSetErrorHandlerExtR(options, be_silent, nullptr);
   TIFFOpenOptionsSetWarningHandlerExtR(options, be_silent, nullptr);
-  Tiff tiff(TIFFClientOpenExt("picture", "rm", &bytes, read_some, write_none, seek, close_none,
-                              size_of, nullptr, nullptr, options));
+  Tiff tiff(TIFFClientOpenExt("picture", "r", &bytes, read_some, write_none, seek, close_none,
+                              size_of, map_all, unmap_none, options));
   TIFFOpenOptionsFree(options);
   return tiff;
 }
