@@ -95,6 +95,14 @@ constexpr Check table[] = {
      "printed large and small alike. Files ending in .otf, .ttf, .otc and .ttc can be read.",
      "Fetch the file again from where it came, or use another.",
      "face book from \"faces/Book-Regular.otf\"\n"},
+    {"verse-as-code", Kind::warning, "Verse stands four spaces in",
+     "In running text, lines that stand four spaces in are read as a program's text: typed "
+     "letters, every space kept. Verse that is pasted in often arrives like that.",
+     "Move the lines to the edge of the text and end each with a backslash, so that the line "
+     "ends stay.",
+     "says\n"
+     "  The last bus has its lights on,\\\n"
+     "  and nobody inside.\n"},
 };
 
 } // namespace
