@@ -5,15 +5,14 @@
 namespace bodkin::language {
 namespace {
 
+// Brackets, braces and commas stand for themselves even where they touch a word.
 std::string_view first_token(std::string_view &rest) {
+  constexpr std::string_view signs = "[](){},";
   rest.remove_prefix(std::min(rest.find_first_not_of(' '), rest.size()));
-  const std::string_view token = rest.substr(0, rest.find(' '));
+  const bool sign = !rest.empty() && signs.find(rest.front()) != std::string_view::npos;
+  const std::string_view token =
+      rest.substr(0, sign ? 1 : std::min(rest.find(' '), rest.find_first_of(signs)));
   rest.remove_prefix(token.size());
-  // A comma may touch the token before it.
-  if (token.size() > 1 && token.ends_with(',')) {
-    rest = {token.data() + token.size() - 1, rest.size() + 1};
-    return token.substr(0, token.size() - 1);
-  }
   return token;
 }
 

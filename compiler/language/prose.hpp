@@ -19,8 +19,8 @@ struct Span {
   bool hard_break = false; // the line ends here; `text` is empty
   // Of `[7](fact:number)` and `[12](page:lost)`: the fact's or the page's name, for the edition to
   // put its own figure in place of `text`; else empty.
-  std::string fact, page;
-  Range from; // the block's lines in the manuscript or file, as near as it is known
+  std::string fact{}, page{};
+  Range from{}; // the block's lines in the manuscript or file, as near as it is known
 };
 
 enum class BlockKind { paragraph, heading, list_item, quote, code, thought_break };
