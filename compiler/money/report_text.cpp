@@ -97,7 +97,7 @@ struct Report {
 
   void sums() {
     line(with_leader("the run, everything used", money(estimate.run_total)));
-    line(with_leader(fmt::format("a copy, one of {}", estimate.copies), money(estimate.per_copy)));
+    line(with_leader(fmt::format("a copy, that ÷ {}", estimate.copies), money(estimate.per_copy)));
     line(with_leader("one copy more, at the prices reached", money(estimate.one_more_copy)));
     line(with_leader("out of the purse, paper in whole packs", money(estimate.purse_total)));
     packs();
