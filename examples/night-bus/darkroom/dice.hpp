@@ -21,9 +21,7 @@ public:
 
   double between(double low, double high) { return low + (high - low) * share(); }
 
-  int pick(int count) {
-    return static_cast<int>(roll() % static_cast<std::uint64_t>(count));
-  }
+  int pick(int count) { return static_cast<int>(roll() % static_cast<std::uint64_t>(count)); }
 
 private:
   std::uint64_t state_;

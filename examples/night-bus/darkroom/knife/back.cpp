@@ -5,7 +5,7 @@ using blade::Point;
 namespace {
 
 // The lamps' light lies on the wet road in broken bars that widen towards the reader.
-void lie_on_road(Sheet& sheet, double x, const std::string& colour) {
+void lie_on_road(Sheet &sheet, double x, const std::string &colour) {
   double y = 396;
   double width = 20;
   while (y < 570) {
@@ -21,16 +21,16 @@ void lie_on_road(Sheet& sheet, double x, const std::string& colour) {
   }
 }
 
-void town(Sheet& sheet) {
+void town(Sheet &sheet) {
   // Roofs on the skyline, one window awake.
-  sheet.cut({{-10, 300}, {20, 276}, {52, 300}, {52, 288}, {84, 288}, {84, 262}, {92, 262},
-             {92, 284}, {112, 292}, {132, 274}, {156, 300}, {200, 300}, {230, 282}, {262, 282},
+  sheet.cut({{-10, 300}, {20, 276},  {52, 300},  {52, 288},  {84, 288},  {84, 262},  {92, 262},
+             {92, 284},  {112, 292}, {132, 274}, {156, 300}, {200, 300}, {230, 282}, {262, 282},
              {262, 296}, {300, 270}, {338, 296}, {338, 278}, {390, 278}, {390, 352}, {-10, 352}},
             kBlack, 0.8);
   sheet.cut(blade::box(312, 300, 9, 13), kYellow, 0.5);
 }
 
-}  // namespace
+} // namespace
 
 // The bus has gone by: what the cover's reader sees when the zine is turned over.
 Sheet back() {
@@ -47,16 +47,32 @@ Sheet back() {
   // The bus from behind.
   sheet.cut({{130, 386}, {152, 386}, {151, 400}, {131, 400}}, kBlack);
   sheet.cut({{226, 386}, {248, 386}, {247, 400}, {227, 400}}, kBlack);
-  sheet.cut({{122, 390}, {121, 312}, {124, 284}, {134, 271}, {160, 266}, {189, 265}, {218, 266},
-             {244, 271}, {254, 284}, {257, 312}, {256, 390}},
+  sheet.cut({{122, 390},
+             {121, 312},
+             {124, 284},
+             {134, 271},
+             {160, 266},
+             {189, 265},
+             {218, 266},
+             {244, 271},
+             {254, 284},
+             {257, 312},
+             {256, 390}},
             kTomato);
   sheet.cut({{123, 340}, {124, 300}, {129, 286}, {249, 286}, {254, 300}, {255, 340}}, kWhite);
   sheet.cut({{136, 334}, {137, 296}, {141, 290}, {237, 290}, {241, 296}, {242, 334}}, kYellow);
   // Somebody looks back: ears, long nose.
-  sheet.cut({{172, 334}, {170, 318}, {166, 300}, {177, 308}, {190, 308}, {201, 300}, {198, 318},
+  sheet.cut({{172, 334},
+             {170, 318},
+             {166, 300},
+             {177, 308},
+             {190, 308},
+             {201, 300},
+             {198, 318},
              {194, 334}},
             kTomato, 0.4);
-  sheet.cut({{171, 318}, {184, 333}, {197, 318}, {192, 330}, {184, 334.5}, {176, 330}}, kWhite, 0.2);
+  sheet.cut({{171, 318}, {184, 333}, {197, 318}, {192, 330}, {184, 334.5}, {176, 330}}, kWhite,
+            0.2);
   sheet.cut(blade::disc({184, 331}, 2.6, 2.2, 6), kDeep, 0.1);
   sheet.cut(blade::disc({177.5, 318}, 1.7, 1.7, 6), kDeep, 0.1);
   sheet.cut(blade::disc({190.5, 318}, 1.7, 1.7, 6), kDeep, 0.1);
@@ -71,8 +87,10 @@ Sheet back() {
   for (int i = 0; i < 60; ++i) {
     const Point top{sheet.dice().between(-5, 390), sheet.dice().between(250, 560)};
     const double length = sheet.dice().between(8, 20);
-    if (top.x > 100 && top.x < 275 && top.y > 240) continue;
-    if (top.x > 295 && top.x < 340 && top.y < 330) continue;
+    if (top.x > 100 && top.x < 275 && top.y > 240)
+      continue;
+    if (top.x > 295 && top.x < 340 && top.y < 330)
+      continue;
     sheet.cut(blade::gouge(top, {top.x - length * 0.3, top.y + length}, 1.8), kWhite, 0.2);
   }
   return sheet;

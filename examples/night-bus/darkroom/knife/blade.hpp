@@ -20,13 +20,13 @@ Shape disc(Point centre, double rx, double ry, int facets);
 Line arc(Point centre, double rx, double ry, double from, double to, int facets);
 
 // A closed outline that passes smoothly through the points, in short straight cuts.
-Shape round(const Shape& through, int cuts_between = 4);
+Shape round(const Shape &through, int cuts_between = 4);
 
 // The same for a line that stays open.
-Line bend(const Line& through, int cuts_between = 4);
+Line bend(const Line &through, int cuts_between = 4);
 
 // A strip of paper along a line, its width running evenly from one end's to the other's.
-Shape strip(const Line& along, double width_from, double width_to);
+Shape strip(const Line &along, double width_from, double width_to);
 
 // One stroke of a lino gouge: it goes in thin, is widest past the middle, and leaves abruptly.
 Shape gouge(Point from, Point to, double width);
@@ -37,6 +37,6 @@ Shape sized(Shape shape, double share, Point about);
 Shape mirrored(Shape shape, double about_x);
 
 // The part of the shape inside the rectangle from (0, 0) to (width, height).
-Shape within(const Shape& shape, double width, double height);
+Shape within(const Shape &shape, double width, double height);
 
-}  // namespace blade
+} // namespace blade

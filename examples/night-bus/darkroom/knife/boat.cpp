@@ -11,14 +11,15 @@ constexpr double kSide = 100;
 Sheet paper() { return Sheet(kSide, kSide, 21); }
 
 // A sheet of paper as a diagram shows it: a black edge, white within.
-void leaf(Sheet& sheet, const Shape& shape, const std::string& face) {
+void leaf(Sheet &sheet, const Shape &shape, const std::string &face) {
   for (std::size_t i = 0; i < shape.size(); ++i) {
-    if (i == 0) sheet.cut(shape, face, 0.2);
+    if (i == 0)
+      sheet.cut(shape, face, 0.2);
     sheet.draw({shape[i], shape[(i + 1) % shape.size()]}, 2.4, kBlack, 0.2);
   }
 }
 
-void fold_line(Sheet& sheet, Point from, Point to) {
+void fold_line(Sheet &sheet, Point from, Point to) {
   for (int i = 0; i < 7; ++i) {
     const auto at = [&](double share) {
       return Point{from.x + (to.x - from.x) * share, from.y + (to.y - from.y) * share};
@@ -27,7 +28,7 @@ void fold_line(Sheet& sheet, Point from, Point to) {
   }
 }
 
-void arrow(Sheet& sheet, const Line& along) {
+void arrow(Sheet &sheet, const Line &along) {
   const Line path = blade::bend(along, 5);
   sheet.cut(blade::strip(path, 1.6, 2.4), kBlack, 0.1);
   const Point tip = path.back();
@@ -101,7 +102,7 @@ Sheet boat() {
   return sheet;
 }
 
-}  // namespace
+} // namespace
 
 std::vector<Drawing> boat_steps() {
   return {{"boat-1", ticket()}, {"boat-2", corners()}, {"boat-3", brims()},

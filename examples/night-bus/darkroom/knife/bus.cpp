@@ -13,17 +13,18 @@ struct Stand {
 
   Point at(double x, double y) const { return {foot.x + x * scale, foot.y + y * scale}; }
   Shape operator()(Shape shape) const {
-    for (Point& p : shape) p = at(p.x, p.y);
+    for (Point &p : shape)
+      p = at(p.x, p.y);
     return shape;
   }
 };
 
-void both(Sheet& sheet, const Stand& stand, const Shape& left, const std::string& colour) {
+void both(Sheet &sheet, const Stand &stand, const Shape &left, const std::string &colour) {
   sheet.cut(stand(left), colour);
   sheet.cut(stand(blade::mirrored(left, 0)), colour);
 }
 
-void windscreen(Sheet& sheet, const Stand& stand, const Inks& inks) {
+void windscreen(Sheet &sheet, const Stand &stand, const Inks &inks) {
   both(sheet, stand, {{-43, -47}, {-41, -74}, {-38, -78}, {-2, -80}, {-2, -46}}, inks.dark);
   // Light lies across the glass in two slanting cuts.
   sheet.cut(stand({{-37, -50}, {-26, -76}, {-22, -76.5}, {-33, -50}}), inks.light);
@@ -38,7 +39,7 @@ void windscreen(Sheet& sheet, const Stand& stand, const Inks& inks) {
   sheet.cut(stand({{17.5, -67}, {19, -72}, {29, -72}, {30.5, -67}}), inks.body);
 }
 
-void nose(Sheet& sheet, const Stand& stand, const Inks& inks) {
+void nose(Sheet &sheet, const Stand &stand, const Inks &inks) {
   for (int i = 0; i < 5; ++i) {
     const double y = -33.0 + 4.6 * i;
     sheet.cut(stand({{-17.0 + i, y}, {17.0 - i, y}, {16.4 - i, y + 2.4}, {-16.4 + i, y + 2.4}}),
@@ -52,21 +53,39 @@ void nose(Sheet& sheet, const Stand& stand, const Inks& inks) {
   sheet.cut(stand({{-46, -8.6}, {46, -8.6}, {46, -7.4}, {-46, -7.4}}), inks.dark);
 }
 
-}  // namespace
+} // namespace
 
-void bus_front(Sheet& sheet, Point middle_foot, double width, const Inks& inks,
-               bool destination) {
+void bus_front(Sheet &sheet, Point middle_foot, double width, const Inks &inks, bool destination) {
   const Stand stand{middle_foot, width / 100};
   both(sheet, stand, {{-44, -8}, {-28, -8}, {-29, 1.5}, {-43, 1.5}}, inks.dark);
   // Mirrors on their arms.
   both(sheet, stand, blade::strip({{-47, -72}, {-54, -75}, {-56, -70}}, 1.4, 1.4), inks.dark);
   both(sheet, stand, {{-60, -71}, {-54, -71}, {-53, -56}, {-59, -57}}, inks.dark);
   // The painted shell, then the light band above the waist.
-  sheet.cut(stand({{-50, -6}, {-51, -40}, {-49, -75}, {-46, -90}, {-40, -97}, {-26, -101},
-                   {0, -102}, {26, -101}, {40, -97}, {46, -90}, {49, -75}, {51, -40}, {50, -6}}),
+  sheet.cut(stand({{-50, -6},
+                   {-51, -40},
+                   {-49, -75},
+                   {-46, -90},
+                   {-40, -97},
+                   {-26, -101},
+                   {0, -102},
+                   {26, -101},
+                   {40, -97},
+                   {46, -90},
+                   {49, -75},
+                   {51, -40},
+                   {50, -6}}),
             inks.body);
-  sheet.cut(stand({{-49, -42}, {-47.5, -74}, {-44.5, -82}, {0, -84}, {44.5, -82}, {47.5, -74},
-                   {49, -42}, {20, -40.5}, {0, -36}, {-20, -40.5}}),
+  sheet.cut(stand({{-49, -42},
+                   {-47.5, -74},
+                   {-44.5, -82},
+                   {0, -84},
+                   {44.5, -82},
+                   {47.5, -74},
+                   {49, -42},
+                   {20, -40.5},
+                   {0, -36},
+                   {-20, -40.5}}),
             inks.light);
   windscreen(sheet, stand, inks);
   if (destination) {
@@ -77,14 +96,34 @@ void bus_front(Sheet& sheet, Point middle_foot, double width, const Inks& inks,
 }
 
 // Seen from the side, driving to the right: length 100, height about 34.
-void bus_side(Sheet& sheet, Point front_foot, double length, const Inks& inks) {
+void bus_side(Sheet &sheet, Point front_foot, double length, const Inks &inks) {
   const Stand stand{front_foot, length / 100};
-  sheet.cut(stand({{-100, -5}, {-100.5, -24}, {-98, -31}, {-92, -34}, {-50, -35}, {-8, -34},
-                   {-2.5, -30}, {-0.5, -20}, {0, -13}, {0, -5}}),
+  sheet.cut(stand({{-100, -5},
+                   {-100.5, -24},
+                   {-98, -31},
+                   {-92, -34},
+                   {-50, -35},
+                   {-8, -34},
+                   {-2.5, -30},
+                   {-0.5, -20},
+                   {0, -13},
+                   {0, -5}}),
             inks.body);
-  sheet.cut(stand({{-100.3, -22}, {-98, -31}, {-92, -34}, {-50, -35}, {-8, -34}, {-2.5, -30}, {-1, -22}}),
+  sheet.cut(stand({{-101, -20},
+                   {-101, -24},
+                   {-98.4, -31.4},
+                   {-92, -34.6},
+                   {-50, -35.6},
+                   {-8, -34.6},
+                   {-2, -30.6},
+                   {0, -20}}),
             inks.roof);
-  sheet.cut(stand({{-99.5, -16}, {-99, -25}, {-96.5, -30}, {-50, -31}, {-7, -30}, {-3.2, -28},
+  sheet.cut(stand({{-99.5, -16},
+                   {-99, -25},
+                   {-96.5, -30},
+                   {-50, -31},
+                   {-7, -30},
+                   {-3.2, -28},
                    {-1.2, -17}}),
             inks.light);
   for (int i = 0; i < 6; ++i) {

@@ -9,7 +9,7 @@ namespace {
 constexpr double kRadian = 3.14159265358979323846 / 180;
 
 // A lamp's light, cut as separate rays the way paper has to show it.
-void rays(Sheet& sheet, Point lamp, double from, double to) {
+void rays(Sheet &sheet, Point lamp, double from, double to) {
   for (double angle = from; angle < to; angle += 15) {
     const auto out = [&](double degrees) {
       return Point{lamp.x + 420 * std::cos(degrees * kRadian),
@@ -19,7 +19,7 @@ void rays(Sheet& sheet, Point lamp, double from, double to) {
   }
 }
 
-}  // namespace
+} // namespace
 
 // The night bus comes straight at the reader. Its destination blind is left white: the maker
 // stamps a moon into it, by hand, on every copy.

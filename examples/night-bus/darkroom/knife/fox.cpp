@@ -4,26 +4,48 @@ using blade::Point;
 using blade::Shape;
 
 // A fox who sits and waits, facing left, one hundred high: fur in one colour, cuts in another.
-void sitting_fox(Sheet& sheet, Point foot, double height, const std::string& fur,
-                 const std::string& lines) {
+void sitting_fox(Sheet &sheet, Point foot, double height, const std::string &fur,
+                 const std::string &lines) {
   const double s = height / 100;
   const auto stand = [&](Shape shape) {
-    for (Point& p : shape) p = {foot.x + p.x * s, foot.y + p.y * s};
+    for (Point &p : shape)
+      p = {foot.x + p.x * s, foot.y + p.y * s};
     return shape;
   };
   // Brush, curled round the feet.
-  sheet.cut(stand(blade::round({{22, -10}, {38, -16}, {50, -10}, {48, 0}, {30, 4}, {2, 4},
-                                {-8, 1}, {6, -4}})),
+  sheet.cut(stand(blade::round(
+                {{22, -10}, {38, -16}, {50, -10}, {48, 0}, {30, 4}, {2, 4}, {-8, 1}, {6, -4}})),
             fur, 0.5);
   sheet.cut(stand({{-8, 1}, {2, 4}, {8, 3.6}, {4, 0}, {9, -4}, {2, -3}}), lines, 0.2);
   // Back, haunch, chest and forelegs in one piece.
-  sheet.cut(stand(blade::round({{-11, 0}, {-14, -1}, {-9, -6}, {-8, -30}, {-12, -48}, {-8, -62},
-                                {4, -66}, {14, -56}, {22, -40}, {32, -22}, {32, -6}, {24, 1},
+  sheet.cut(stand(blade::round({{-11, 0},
+                                {-14, -1},
+                                {-9, -6},
+                                {-8, -30},
+                                {-12, -48},
+                                {-8, -62},
+                                {4, -66},
+                                {14, -56},
+                                {22, -40},
+                                {32, -22},
+                                {32, -6},
+                                {24, 1},
                                 {6, 1}})),
             fur, 0.5);
   // Head: ears, brow, long jaw.
-  sheet.cut(stand({{-36, -65}, {-33, -69}, {-22, -76}, {-16, -82}, {-16, -98}, {-8, -86},
-                   {-2, -86}, {6, -97}, {7, -80}, {10, -70}, {6, -60}, {-6, -56}, {-20, -60},
+  sheet.cut(stand({{-36, -65},
+                   {-33, -69},
+                   {-22, -76},
+                   {-16, -82},
+                   {-16, -98},
+                   {-8, -86},
+                   {-2, -86},
+                   {6, -97},
+                   {7, -80},
+                   {10, -70},
+                   {6, -60},
+                   {-6, -56},
+                   {-20, -60},
                    {-32, -62}}),
             fur, 0.5);
   sheet.cut(stand({{-14, -84}, {-14, -92}, {-9.5, -85}}), lines, 0.1);

@@ -6,7 +6,7 @@
 
 namespace {
 
-void cut_everything(const std::filesystem::path& folder) {
+void cut_everything(const std::filesystem::path &folder) {
   const std::vector<Drawing> pages = {
       {"cover", cover()},
       {"back", back()},
@@ -22,21 +22,22 @@ void cut_everything(const std::filesystem::path& folder) {
       {"moth", moth()},
       {"way", way()},
   };
-  for (const std::vector<Drawing>& group : {pages, boat_steps(), lost_things()}) {
-    for (const auto& [name, sheet] : group) sheet.save(folder / (name + ".svg"));
+  for (const std::vector<Drawing> &group : {pages, boat_steps(), lost_things()}) {
+    for (const auto &[name, sheet] : group)
+      sheet.save(folder / (name + ".svg"));
   }
 }
 
-}  // namespace
+} // namespace
 
-int main(int count, char** arguments) {
+int main(int count, char **arguments) {
   if (count != 2) {
     std::fputs("usage: knife FOLDER   cuts the almanac's drawings into FOLDER\n", stderr);
     return 2;
   }
   try {
     cut_everything(arguments[1]);
-  } catch (const std::exception& wrong) {
+  } catch (const std::exception &wrong) {
     std::fprintf(stderr, "knife: %s\n", wrong.what());
     return 1;
   }

@@ -4,14 +4,27 @@ using blade::Point;
 
 namespace {
 
-constexpr double kSide = 96;  // each thing lies on a square of an inch and a third
+constexpr double kSide = 96; // each thing lies on a square of an inch and a third
 
 Sheet chess_knight() {
   Sheet sheet(kSide, kSide, 101);
   sheet.cut({{22, 92}, {24, 82}, {72, 82}, {75, 92}}, kBlack);
   sheet.cut({{29, 79}, {31, 70}, {66, 70}, {69, 79}}, kBlack);
-  sheet.cut({{34, 68}, {36, 56}, {46, 44}, {34, 48}, {25, 54}, {17, 50}, {16, 42}, {30, 26},
-             {34, 16}, {40, 5}, {46, 14}, {60, 20}, {69, 34}, {70, 50}, {66, 68}},
+  sheet.cut({{34, 68},
+             {36, 56},
+             {46, 44},
+             {34, 48},
+             {25, 54},
+             {17, 50},
+             {16, 42},
+             {30, 26},
+             {34, 16},
+             {40, 5},
+             {46, 14},
+             {60, 20},
+             {69, 34},
+             {70, 50},
+             {66, 68}},
             kBlack, 0.9);
   sheet.cut({{34, 26}, {40, 24}, {41, 28}, {36, 30}}, kWhite, 0.2);
   sheet.cut(blade::disc({21, 45}, 1.8, 1.6, 6), kWhite, 0.1);
@@ -41,15 +54,43 @@ Sheet keys() {
 Sheet goldfish() {
   Sheet sheet(kSide, kSide, 103);
   // A bag of water, tied.
-  sheet.cut_open({{{40, 4}, {56, 4}, {51, 16}, {62, 24}, {80, 44}, {86, 68}, {74, 88}, {48, 93},
-                   {22, 88}, {10, 68}, {16, 44}, {34, 24}, {45, 16}},
-                  {{48, 20}, {58, 26}, {75, 46}, {81, 67}, {71, 83}, {48, 88}, {25, 83}, {15, 67},
-                   {21, 46}, {38, 26}}},
+  sheet.cut_open({{{40, 4},
+                   {56, 4},
+                   {51, 16},
+                   {62, 24},
+                   {80, 44},
+                   {86, 68},
+                   {74, 88},
+                   {48, 93},
+                   {22, 88},
+                   {10, 68},
+                   {16, 44},
+                   {34, 24},
+                   {45, 16}},
+                  {{48, 20},
+                   {58, 26},
+                   {75, 46},
+                   {81, 67},
+                   {71, 83},
+                   {48, 88},
+                   {25, 83},
+                   {15, 67},
+                   {21, 46},
+                   {38, 26}}},
                  kBlack, 0.6);
-  sheet.cut({{18, 48}, {30, 45}, {48, 48}, {66, 44}, {78, 48}, {78, 51}, {66, 47.6}, {48, 51.4},
-             {30, 48.4}, {17, 51}},
+  sheet.cut({{18, 48},
+             {30, 45},
+             {48, 48},
+             {66, 44},
+             {78, 48},
+             {78, 51},
+             {66, 47.6},
+             {48, 51.4},
+             {30, 48.4},
+             {17, 51}},
             kBlack, 0.2);
-  sheet.cut(blade::round({{28, 66}, {36, 58}, {50, 57}, {61, 65}, {50, 74}, {36, 74}}), kBlack, 0.3);
+  sheet.cut(blade::round({{28, 66}, {36, 58}, {50, 57}, {61, 65}, {50, 74}, {36, 74}}), kBlack,
+            0.3);
   sheet.cut({{58, 65}, {73, 55}, {70, 66}, {74, 77}}, kBlack, 0.5);
   sheet.cut(blade::disc({35, 64}, 2.2, 2.2, 7), kWhite, 0.1);
   sheet.cut(blade::gouge({43, 60}, {43, 71}, 2), kWhite, 0.1);
@@ -69,8 +110,9 @@ Sheet alarm_clock() {
   sheet.cut(blade::disc({48, 50}, 36, 36, 18), kBlack);
   sheet.cut(blade::disc({48, 50}, 28, 28, 17), kWhite);
   for (int hour = 0; hour < 12; ++hour) {
-    sheet.cut(blade::turned(blade::box(46.6, 24, 2.8, hour % 3 == 0 ? 8 : 4), 30.0 * hour, {48, 50}),
-              kBlack, 0.2);
+    sheet.cut(
+        blade::turned(blade::box(46.6, 24, 2.8, hour % 3 == 0 ? 8 : 4), 30.0 * hour, {48, 50}),
+        kBlack, 0.2);
   }
   // Ten past two.
   sheet.cut(blade::turned({{45.6, 54}, {47, 33}, {49, 33}, {50.4, 54}}, 65, {48, 50}), kBlack, 0.2);
@@ -80,7 +122,7 @@ Sheet alarm_clock() {
   return sheet;
 }
 
-}  // namespace
+} // namespace
 
 Sheet lost_glove();
 Sheet lost_boot();
@@ -93,11 +135,17 @@ Sheet lost_cactus();
 
 std::vector<Drawing> lost_things() {
   return {
-      {"lost-glove", lost_glove()},           {"lost-teapot", lost_teapot()},
-      {"lost-knight", chess_knight()},        {"lost-umbrella", lost_umbrella()},
-      {"lost-goldfish", goldfish()},          {"lost-keys", keys()},
-      {"lost-boot", lost_boot()},             {"lost-jar", lost_jar()},
-      {"lost-spectacles", lost_spectacles()}, {"lost-clock", alarm_clock()},
-      {"lost-hat", lost_hat()},               {"lost-cactus", lost_cactus()},
+      {"lost-glove", lost_glove()},
+      {"lost-teapot", lost_teapot()},
+      {"lost-knight", chess_knight()},
+      {"lost-umbrella", lost_umbrella()},
+      {"lost-goldfish", goldfish()},
+      {"lost-keys", keys()},
+      {"lost-boot", lost_boot()},
+      {"lost-jar", lost_jar()},
+      {"lost-spectacles", lost_spectacles()},
+      {"lost-clock", alarm_clock()},
+      {"lost-hat", lost_hat()},
+      {"lost-cactus", lost_cactus()},
   };
 }

@@ -17,7 +17,7 @@ Point corner(int column, int row) {
           y + 10 * std::sin(x * 0.012) + 4 * std::sin(x * 0.05 + y * 0.02)};
 }
 
-void blocks(Sheet& sheet) {
+void blocks(Sheet &sheet) {
   for (int row = 0; row < 15; ++row) {
     for (int column = 0; column < 9; ++column) {
       Shape block = {corner(column, row), corner(column + 1, row), corner(column + 1, row + 1),
@@ -28,15 +28,16 @@ void blocks(Sheet& sheet) {
       if (sheet.dice().pick(3) == 0) {
         sheet.cut(blade::sized(block, 0.36, middle), kWhite, 0.8);
       } else if (sheet.dice().pick(2) == 0) {
-        sheet.cut(blade::gouge({middle.x - 13, middle.y + 4}, {middle.x + 13, middle.y - 3}, 3), kWhite,
-                  0.3);
+        sheet.cut(blade::gouge({middle.x - 13, middle.y + 4}, {middle.x + 13, middle.y - 3}, 3),
+                  kWhite, 0.3);
       }
     }
   }
 }
 
-void river(Sheet& sheet) {
-  const Line course = blade::bend({{-30, 330}, {60, 318}, {140, 352}, {230, 356}, {310, 312}, {410, 300}}, 8);
+void river(Sheet &sheet) {
+  const Line course =
+      blade::bend({{-30, 330}, {60, 318}, {140, 352}, {230, 356}, {310, 312}, {410, 300}}, 8);
   sheet.cut(blade::strip(course, 66, 58), kWhite, 1);
   for (std::size_t i = 1; i + 1 < course.size(); ++i) {
     for (int k = 0; k < 4; ++k) {
@@ -50,7 +51,7 @@ void river(Sheet& sheet) {
   }
 }
 
-void park(Sheet& sheet) {
+void park(Sheet &sheet) {
   const Shape green = {corner(5, 2), corner(8, 2), corner(8, 4), corner(5, 4)};
   const Point middle{(green[0].x + green[2].x) / 2, (green[0].y + green[2].y) / 2};
   sheet.cut(blade::sized(green, 0.95, middle), kWhite, 1);
@@ -68,7 +69,7 @@ Line route() {
           corner(3, 6),  corner(3, 3),  corner(1, 3),  corner(1, 1),  corner(5, 1)};
 }
 
-}  // namespace
+} // namespace
 
 Sheet map() {
   Sheet sheet(kLiveWidth, kLiveHeight, 16);
@@ -84,9 +85,9 @@ Sheet map() {
     sheet.draw({line[i], line[i + 1]}, 7, kBlack, 0.5);
     sheet.cut(blade::disc(line[i + 1], 3.6, 3.6, 8), kBlack, 0.3);
   }
-  const std::array<Point, 9> stops = {corner(1, 13), corner(4, 12), corner(6, 10), corner(6, 8),
-                                      corner(6, 6),  corner(3, 5),  corner(2, 3),  corner(1, 2),
-                                      corner(5, 1)};
+  const std::array<Point, 9> stops = {corner(1, 13), corner(4, 12), corner(6, 10),
+                                      corner(6, 8),  corner(6, 6),  corner(3, 5),
+                                      corner(2, 3),  corner(1, 2),  corner(5, 1)};
   for (const Point stop : stops) {
     sheet.cut(blade::disc(stop, 15, 15, 13), kBlack, 0.7);
     sheet.cut(blade::disc(stop, 11.4, 11.4, 12), kWhite, 0.5);

@@ -12,9 +12,11 @@ std::string tenths(double value) {
   const long rounded = std::lround(value * 10);
   const long size = rounded < 0 ? -rounded : rounded;
   std::string out;
-  if (rounded < 0) out += '-';
+  if (rounded < 0)
+    out += '-';
   out += std::to_string(size / 10);
-  if (size % 10 != 0) out.append(".").append(std::to_string(size % 10));
+  if (size % 10 != 0)
+    out.append(".").append(std::to_string(size % 10));
   return out;
 }
 
@@ -24,13 +26,13 @@ std::string inches(double points) {
   return std::to_string(thousandths / 1000) + "." + fraction + "in";
 }
 
-}  // namespace
+} // namespace
 
 Sheet::Sheet(double width, double height, std::uint64_t seed)
     : width_(width), height_(height), dice_(seed) {}
 
 // A straight edge longer than about 20 points becomes several short ones, each a little off.
-std::string Sheet::outline(const blade::Shape& shape, double rough) {
+std::string Sheet::outline(const blade::Shape &shape, double rough) {
   blade::Shape wandering;
   for (std::size_t i = 0; i < shape.size(); ++i) {
     const blade::Point a = shape[i];
@@ -54,28 +56,30 @@ std::string Sheet::outline(const blade::Shape& shape, double rough) {
   return out.empty() ? out : out.append("Z");
 }
 
-void Sheet::cut(const blade::Shape& shape, const std::string& colour, double rough) {
+void Sheet::cut(const blade::Shape &shape, const std::string &colour, double rough) {
   cut_open({shape}, colour, rough);
 }
 
-void Sheet::cut_open(const std::vector<blade::Shape>& outlines, const std::string& colour,
+void Sheet::cut_open(const std::vector<blade::Shape> &outlines, const std::string &colour,
                      double rough) {
   std::string d;
-  for (const blade::Shape& shape : outlines) d += outline(shape, rough);
-  if (d.empty()) return;
+  for (const blade::Shape &shape : outlines)
+    d += outline(shape, rough);
+  if (d.empty())
+    return;
   paths_ += "<path fill=\"" + colour + "\" fill-rule=\"evenodd\" d=\"" + d + "\"/>\n";
 }
 
-void Sheet::draw(const blade::Line& along, double width, const std::string& colour,
-                 double rough) {
+void Sheet::draw(const blade::Line &along, double width, const std::string &colour, double rough) {
   cut(blade::strip(along, width, width), colour, rough);
 }
 
-void Sheet::save(const std::filesystem::path& file) const {
+void Sheet::save(const std::filesystem::path &file) const {
   std::ofstream out(file, std::ios::binary);
   out << "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" << inches(width_) << "\" height=\""
       << inches(height_) << "\" viewBox=\"0 0 " << tenths(width_) << " " << tenths(height_)
       << "\">\n"
       << paths_ << "</svg>\n";
-  if (!out.flush()) throw std::runtime_error("cannot write " + file.string());
+  if (!out.flush())
+    throw std::runtime_error("cannot write " + file.string());
 }

@@ -10,7 +10,7 @@ constexpr double kPi = 3.14159265358979323846;
 const Point kMoon{286, 96};
 
 // Sky: strokes that run round the moon, thinning with distance, broken as a gouge breaks.
-void sky(Sheet& sheet) {
+void sky(Sheet &sheet) {
   for (double radius = 62; radius < 420; radius += 11 + radius * 0.028) {
     double angle = sheet.dice().between(0, 0.3);
     while (angle < 2 * kPi) {
@@ -19,21 +19,30 @@ void sky(Sheet& sheet) {
       const Point b{kMoon.x + radius * std::cos(angle + span),
                     kMoon.y + radius * std::sin(angle + span)};
       const double width = 4.6 - radius * 0.0085;
-      if (b.y < 330 && a.y < 330 && width > 1) sheet.cut(blade::gouge(a, b, width), kWhite, 0.3);
+      if (b.y < 330 && a.y < 330 && width > 1)
+        sheet.cut(blade::gouge(a, b, width), kWhite, 0.3);
       angle += span + sheet.dice().between(5, 13) / radius;
     }
   }
   sheet.cut(blade::disc(kMoon, 54, 54, 22), kBlack, 1);
   sheet.cut(blade::disc(kMoon, 47, 47, 22), kWhite, 1);
-  sheet.cut(blade::round({{262, 66}, {280, 58}, {300, 60}, {288, 70}, {290, 82}, {272, 84}}, 2), kBlack, 0.6);
+  sheet.cut(blade::round({{262, 66}, {280, 58}, {300, 60}, {288, 70}, {290, 82}, {272, 84}}, 2),
+            kBlack, 0.6);
   sheet.cut(blade::round({{296, 110}, {322, 96}, {326, 112}, {308, 130}}, 2), kBlack, 0.6);
   sheet.cut(blade::disc({262, 116}, 5, 4, 6), kBlack, 0.5);
   sheet.cut(blade::disc({308, 76}, 3, 3, 6), kBlack, 0.4);
 }
 
-void hedge_and_road(Sheet& sheet) {
-  sheet.cut({{-10, 336}, {40, 318}, {90, 326}, {150, 310}, {220, 322}, {290, 308}, {390, 322},
-             {390, 600}, {-10, 600}},
+void hedge_and_road(Sheet &sheet) {
+  sheet.cut({{-10, 336},
+             {40, 318},
+             {90, 326},
+             {150, 310},
+             {220, 322},
+             {290, 308},
+             {390, 322},
+             {390, 600},
+             {-10, 600}},
             kBlack, 1.5);
   // Grass blades on the bank, left of the shelter and right of it.
   for (int i = 0; i < 120; ++i) {
@@ -48,12 +57,12 @@ void hedge_and_road(Sheet& sheet) {
     const double y = 486 + 90 * std::sqrt(sheet.dice().share());
     const double x = sheet.dice().between(-20, 380);
     const double length = sheet.dice().between(14, 50);
-    sheet.cut(blade::gouge({x, y}, {x + length, y - length * 0.04}, 1.6 + (y - 480) * 0.024), kWhite,
-              0.2);
+    sheet.cut(blade::gouge({x, y}, {x + length, y - length * 0.04}, 1.6 + (y - 480) * 0.024),
+              kWhite, 0.2);
   }
 }
 
-void shelter_itself(Sheet& sheet) {
+void shelter_itself(Sheet &sheet) {
   // Inside it is lit: one white room, cut clean.
   sheet.cut({{52, 268}, {262, 268}, {262, 476}, {52, 482}}, kBlack, 1);
   sheet.cut({{64, 292}, {250, 290}, {250, 456}, {64, 460}}, kWhite, 0.8);
@@ -79,7 +88,7 @@ void shelter_itself(Sheet& sheet) {
   sheet.cut(blade::gouge({262, 276}, {262, 468}, 3), kWhite, 0.3);
 }
 
-void stop_flag(Sheet& sheet) {
+void stop_flag(Sheet &sheet) {
   sheet.cut(blade::box(322, 246, 8, 240), kBlack, 0.6);
   sheet.cut(blade::gouge({326, 262}, {326, 478}, 3.4), kWhite, 0.3);
   sheet.cut({{306, 204}, {352, 202}, {353, 252}, {307, 254}}, kBlack, 0.8);
@@ -91,7 +100,7 @@ void stop_flag(Sheet& sheet) {
   sheet.cut(blade::disc({337, 239.4}, 2.6, 2.6, 7), kBlack, 0.2);
 }
 
-}  // namespace
+} // namespace
 
 // A lino cut: white lines on black. The one who waits is a fox.
 Sheet shelter() {

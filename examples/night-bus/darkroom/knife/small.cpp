@@ -17,7 +17,8 @@ Sheet lamp_post() {
               kBlack, 0.3);
   }
   sheet.cut(blade::box(100, 22, 8, 490), kBlack, 0.7);
-  sheet.cut(blade::strip(blade::bend({{104, 40}, {100, 18}, {78, 10}, {52, 16}}), 7, 6), kBlack, 0.4);
+  sheet.cut(blade::strip(blade::bend({{104, 40}, {100, 18}, {78, 10}, {52, 16}}), 7, 6), kBlack,
+            0.4);
   sheet.cut({{30, 46}, {36, 26}, {46, 18}, {58, 18}, {66, 26}, {72, 46}}, kBlack, 0.7);
   sheet.cut({{40, 50}, {62, 50}, {58, 62}, {44, 62}}, kBlack, 0.5);
   sheet.cut({{45, 52}, {57, 52}, {55, 59}, {47, 59}}, kWhite, 0.2);
@@ -51,8 +52,10 @@ Sheet flask() {
     sheet.cut({{x - 2, 124}, {x + 2, 124}, {x + 1.6, 192}, {x - 2, 192}}, kWhite, 0.3);
   }
   sheet.cut(blade::gouge({40, 238}, {40, 204}, 3), kWhite, 0.2);
-  sheet.cut(blade::strip(blade::bend({{52, 54}, {46, 42}, {56, 30}, {50, 14}}), 1.4, 4), kBlack, 0.2);
-  sheet.cut(blade::strip(blade::bend({{68, 56}, {74, 40}, {64, 26}, {72, 4}}), 1.4, 4.4), kBlack, 0.2);
+  sheet.cut(blade::strip(blade::bend({{52, 54}, {46, 42}, {56, 30}, {50, 14}}), 1.4, 4), kBlack,
+            0.2);
+  sheet.cut(blade::strip(blade::bend({{68, 56}, {74, 40}, {64, 26}, {72, 4}}), 1.4, 4.4), kBlack,
+            0.2);
   return sheet;
 }
 
@@ -70,7 +73,8 @@ Sheet moth() {
     sheet.cut(side(blade::gouge({36, 58}, {22, 56}, 2.2)), kWhite, 0.1);
     sheet.cut(side(blade::strip(blade::bend({{44, 20}, {38, 8}, {30, 2}}), 1.8, 1.2)), kBlack, 0.1);
   }
-  sheet.cut(blade::round({{45, 16}, {50, 24}, {49, 46}, {45, 66}, {41, 46}, {40, 24}}, 2), kBlack, 0.2);
+  sheet.cut(blade::round({{45, 16}, {50, 24}, {49, 46}, {45, 66}, {41, 46}, {40, 24}}, 2), kBlack,
+            0.2);
   for (const double y : {36.0, 43.0, 50.0}) {
     sheet.cut(blade::gouge({41.6, y}, {48.4, y}, 1.6), kWhite, 0.1);
   }

@@ -9,7 +9,7 @@ namespace {
 const Point kTop{196, 30};
 
 // One panel of the canopy: from the top down two ribs to their tips, and a scalloped hem.
-void panel(Sheet& sheet, Point left, Point right, double bulge, const std::string& colour) {
+void panel(Sheet &sheet, Point left, Point right, double bulge, const std::string &colour) {
   const auto rib = [&](Point tip, double out) {
     return blade::bend({kTop, {(kTop.x + tip.x) / 2 + out, (kTop.y + tip.y) / 2 - 34}, tip}, 6);
   };
@@ -22,7 +22,7 @@ void panel(Sheet& sheet, Point left, Point right, double bulge, const std::strin
   sheet.cut(blade::turned(shape, -9, {189, 200}), colour, 0.8);
 }
 
-}  // namespace
+} // namespace
 
 // The poster: an umbrella, whole, wanted back.
 Sheet umbrella_poster() {
@@ -35,12 +35,12 @@ Sheet umbrella_poster() {
     sheet.cut(blade::gouge({x, y}, {x - length * 0.3, y + length}, 3), kDeep, 0.3);
   }
   // Under the umbrella it is dry.
-  sheet.cut(blade::turned({{40, 190}, {362, 190}, {330, 420}, {-8, 420}}, -9, {189, 200}), kYellow, 0);
-  const auto lean = [](const Shape& shape) { return blade::turned(shape, -9, {189, 200}); };
+  sheet.cut(blade::turned({{40, 190}, {362, 190}, {330, 420}, {-8, 420}}, -9, {189, 200}), kYellow,
+            0);
+  const auto lean = [](const Shape &shape) { return blade::turned(shape, -9, {189, 200}); };
   sheet.cut(lean(blade::strip({{196, 14}, {196, 326}}, 8, 8)), kDeep);
-  sheet.cut(lean(blade::strip(blade::bend({{196, 320}, {195, 350}, {210, 366}, {230, 360},
-                                           {236, 340}}),
-                              14, 13)),
+  sheet.cut(lean(blade::strip(
+                blade::bend({{196, 320}, {195, 350}, {210, 366}, {230, 360}, {236, 340}}), 14, 13)),
             kTomato, 0.5);
   panel(sheet, {22, 206}, {84, 210}, 14, kDeep);
   panel(sheet, {306, 210}, {370, 206}, 14, kDeep);

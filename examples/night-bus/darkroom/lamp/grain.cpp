@@ -12,7 +12,7 @@ double corner(std::int64_t x, std::int64_t y, std::uint64_t seed) {
   return Dice(seed ^ (ux * 0x8da6b343ULL) ^ (uy * 0xd8163841ULL << 7)).share();
 }
 
-}  // namespace
+} // namespace
 
 double cloud(double x, double y, std::uint64_t seed) {
   const double bx = std::floor(x);
@@ -40,12 +40,12 @@ double clouds(double x, double y, int layers, std::uint64_t seed) {
   return sum / all;
 }
 
-void grain(Film& film, double strength, std::uint64_t seed) {
+void grain(Film &film, double strength, std::uint64_t seed) {
   for (int y = 0; y < film.height(); ++y) {
     for (int x = 0; x < film.width(); ++x) {
       const double fine = cloud(x * 0.83, y * 0.83, seed) - 0.5;
       const double clump = cloud(x * 0.31, y * 0.31, seed + 9) - 0.5;
-      Light& light = film.at(x, y);
+      Light &light = film.at(x, y);
       const double tone = (light.r + light.g + light.b) / 3;
       const double middle = 0.25 + 1.5 * std::sqrt(tone < 1 ? tone * (1 - tone) : 0);
       const double more = 1 + strength * middle * (fine * 1.5 + clump);

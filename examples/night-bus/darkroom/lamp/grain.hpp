@@ -11,4 +11,4 @@ double cloud(double x, double y, std::uint64_t seed);
 double clouds(double x, double y, int layers, std::uint64_t seed);
 
 // Silver: fine, a little clumped, strongest in the middle tones. In linear light.
-void grain(Film& film, double strength, std::uint64_t seed);
+void grain(Film &film, double strength, std::uint64_t seed);

@@ -51,7 +51,8 @@ std::vector<Block> furniture() {
       out.push_back({{left + 0.03, 1.0, z + 0.02}, {right - 0.03, 1.05, z + 0.06}, Stuff::rail});
       out.push_back({{inner - 0.02, 0, z - 0.06}, {inner + 0.02, 0.4, z - 0.02}, Stuff::metal});
       if (row % 2 == 1) {
-        out.push_back({{inner - 0.016, 0.9, z + 0.02}, {inner + 0.016, 2.1, z + 0.05}, Stuff::rail});
+        out.push_back(
+            {{inner - 0.016, 0.9, z + 0.02}, {inner + 0.016, 2.1, z + 0.05}, Stuff::rail});
       }
     }
   }
@@ -62,20 +63,20 @@ std::vector<Block> furniture() {
 }
 
 // Slab test; gives the entering face's normal.
-std::optional<Hit> strike(const Block& block, Vector eye, Vector way) {
+std::optional<Hit> strike(const Block &block, Vector eye, Vector way) {
   double near = 1e-4;
   double far = 1e9;
   Vector normal{0, 0, 0};
-  const std::array<std::array<double, 4>, 3> axes = {
-      {{block.low.x, block.high.x, eye.x, way.x},
-       {block.low.y, block.high.y, eye.y, way.y},
-       {block.low.z, block.high.z, eye.z, way.z}}};
+  const std::array<std::array<double, 4>, 3> axes = {{{block.low.x, block.high.x, eye.x, way.x},
+                                                      {block.low.y, block.high.y, eye.y, way.y},
+                                                      {block.low.z, block.high.z, eye.z, way.z}}};
   for (std::size_t i = 0; i < 3; ++i) {
     const auto [low, high, from, along] = axes[i];
     const double slope = std::abs(along) < 1e-9 ? 1e-9 : along;
     double enter = (low - from) / slope;
     double leave = (high - from) / slope;
-    if (enter > leave) std::swap(enter, leave);
+    if (enter > leave)
+      std::swap(enter, leave);
     if (enter > near) {
       near = enter;
       const double sign = slope > 0 ? -1 : 1;
@@ -83,15 +84,17 @@ std::optional<Hit> strike(const Block& block, Vector eye, Vector way) {
     }
     far = std::min(far, leave);
   }
-  if (near > far || near <= 1e-3) return std::nullopt;
+  if (near > far || near <= 1e-3)
+    return std::nullopt;
   return Hit{near, normal, block.stuff};
 }
 
-std::optional<Hit> nearest(const std::vector<Block>& blocks, Vector eye, Vector way) {
+std::optional<Hit> nearest(const std::vector<Block> &blocks, Vector eye, Vector way) {
   std::optional<Hit> best;
-  for (const Block& block : blocks) {
+  for (const Block &block : blocks) {
     const std::optional<Hit> hit = strike(block, eye, way);
-    if (hit && (!best || hit->far < best->far)) best = hit;
+    if (hit && (!best || hit->far < best->far))
+      best = hit;
   }
   return best;
 }
@@ -102,7 +105,7 @@ bool is_lamp(Vector at) {
   return std::abs(std::abs(at.x) - 0.62) < 0.07 && along - std::floor(along) < 0.62;
 }
 
-double lit(const std::vector<Block>& blocks, Vector at, Vector normal) {
+double lit(const std::vector<Block> &blocks, Vector at, Vector normal) {
   double sum = 0.045;
   for (int i = 0; i < 6; ++i) {
     for (const double x : {-0.62, 0.62}) {
@@ -111,9 +114,11 @@ double lit(const std::vector<Block>& blocks, Vector at, Vector normal) {
       const double distance2 = dot(to, to);
       const Vector way = unit(to);
       const double facing = dot(normal, way);
-      if (facing <= 0) continue;
+      if (facing <= 0)
+        continue;
       const std::optional<Hit> between = nearest(blocks, at + normal * 2e-3, way);
-      if (between && between->far * between->far < distance2) continue;
+      if (between && between->far * between->far < distance2)
+        continue;
       sum += 0.5 * facing * (0.25 + 0.75 * std::abs(way.y)) / (0.35 + distance2);
     }
   }
@@ -154,22 +159,25 @@ Surface shell(Vector eye, Vector way) {
     return {at, {at.x > 0 ? -1.0 : 1.0, 0, 0}, glass ? 0.03 : 0.55, glass ? night * 0.5 : 0};
   }
   const Vector at = eye + way * ty;
-  if (way.y > 0) return {at, {0, -1, 0}, 0.75, is_lamp(at) ? 3.4 : 0.05};
+  if (way.y > 0)
+    return {at, {0, -1, 0}, 0.75, is_lamp(at) ? 3.4 : 0.05};
   const double worn = 0.1 + 0.12 * clouds(at.x * 7, at.z * 3, 4, 15);
   const double rib = std::abs(at.x) < 0.28 && (at.x * 26 - std::floor(at.x * 26)) < 0.3 ? 0.6 : 1;
   return {at, {0, 1, 0}, worn * rib, 0};
 }
 
-double paint_of(const Hit& hit, Vector at) {
-  if (hit.stuff == Stuff::rail) return 0.85;
-  if (hit.stuff == Stuff::metal) return 0.3;
+double paint_of(const Hit &hit, Vector at) {
+  if (hit.stuff == Stuff::rail)
+    return 0.85;
+  if (hit.stuff == Stuff::metal)
+    return 0.3;
   // Moquette: small lozenges, woven.
   const double u = std::abs(at.x * 14 - std::floor(at.x * 14) - 0.5);
   const double v = std::abs(at.y * 14 + at.z * 14 - std::floor(at.y * 14 + at.z * 14) - 0.5);
   return u + v < 0.34 ? 0.5 : 0.15 + 0.05 * cloud(at.x * 190, at.y * 190, 4);
 }
 
-double look(const std::vector<Block>& blocks, Vector eye, Vector way, int depth) {
+double look(const std::vector<Block> &blocks, Vector eye, Vector way, int depth) {
   const Surface wall = shell(eye, way);
   const std::optional<Hit> hit = nearest(blocks, eye, way);
   const double wall_far = std::sqrt(dot(wall.at - eye, wall.at - eye));
@@ -188,7 +196,7 @@ double look(const std::vector<Block>& blocks, Vector eye, Vector way, int depth)
   return light;
 }
 
-}  // namespace
+} // namespace
 
 Film empty_seats() {
   const std::vector<Block> blocks = furniture();

@@ -10,16 +10,16 @@
 namespace {
 
 void develop(Film film, Toning toning, double exposure, double silver,
-             const std::filesystem::path& file) {
+             const std::filesystem::path &file) {
   bloom(film, 7, 0.22);
   vignette(film, 0.5);
   grain(film, silver, 4);
   print(film, toning, exposure, file);
 }
 
-}  // namespace
+} // namespace
 
-int main(int count, char** arguments) {
+int main(int count, char **arguments) {
   if (count != 2) {
     std::fputs("usage: lamp FOLDER   makes the almanac's photographs in FOLDER\n", stderr);
     return 2;
@@ -31,7 +31,7 @@ int main(int count, char** arguments) {
     develop(empty_seats(), Toning::grey, 1.75, 0.4, folder / "seats.jpg");
     develop(last_stop(), Toning::grey, 1.45, 0.45, folder / "last-stop.jpg");
     print(stamped_moon(), Toning::grey, 2.2, folder / "spare-moon.jpg");
-  } catch (const std::exception& wrong) {
+  } catch (const std::exception &wrong) {
     std::fprintf(stderr, "lamp: %s\n", wrong.what());
     return 1;
   }

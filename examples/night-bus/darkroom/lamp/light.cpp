@@ -9,8 +9,7 @@ double ease(double low, double high, double value) {
 }
 
 Film::Film(int width, int height)
-    : width_(width),
-      height_(height),
+    : width_(width), height_(height),
       light_(static_cast<std::size_t>(width) * static_cast<std::size_t>(height)) {}
 
 Light Film::seen(double x, double y) const {

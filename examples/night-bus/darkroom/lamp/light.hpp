@@ -25,8 +25,8 @@ public:
 
   int width() const { return width_; }
   int height() const { return height_; }
-  Light& at(int x, int y) { return light_[index(x, y)]; }
-  const Light& at(int x, int y) const { return light_[index(x, y)]; }
+  Light &at(int x, int y) { return light_[index(x, y)]; }
+  const Light &at(int x, int y) const { return light_[index(x, y)]; }
 
   // Between samples, and past the edges as if the edge went on.
   Light seen(double x, double y) const;

@@ -21,7 +21,7 @@ JSAMPLE tone(double light) {
   return static_cast<JSAMPLE>(std::lround(255 * (v < 0 ? 0 : v > 1 ? 1 : v)));
 }
 
-void fill_row(const Film& film, int y, Toning toning, double exposure, std::vector<JSAMPLE>& row) {
+void fill_row(const Film &film, int y, Toning toning, double exposure, std::vector<JSAMPLE> &row) {
   row.clear();
   for (int x = 0; x < film.width(); ++x) {
     const Light light = film.at(x, y) * exposure;
@@ -35,12 +35,13 @@ void fill_row(const Film& film, int y, Toning toning, double exposure, std::vect
   }
 }
 
-}  // namespace
+} // namespace
 
-void print(const Film& film, Toning toning, double exposure, const std::filesystem::path& file) {
-  const std::unique_ptr<std::FILE, int (*)(std::FILE*)> out(std::fopen(file.c_str(), "wb"),
-                                                            &std::fclose);
-  if (!out) throw std::runtime_error("cannot write " + file.string());
+void print(const Film &film, Toning toning, double exposure, const std::filesystem::path &file) {
+  const std::unique_ptr<std::FILE, int (*)(std::FILE *)> out(std::fopen(file.c_str(), "wb"),
+                                                             &std::fclose);
+  if (!out)
+    throw std::runtime_error("cannot write " + file.string());
 
   // libjpeg's own error handler is kept: it says what is wrong and ends the program.
   jpeg_error_mgr errors{};

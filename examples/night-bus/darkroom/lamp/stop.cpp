@@ -34,7 +34,7 @@ double figure(double x, double y) {
   return std::fmin(std::fmin(person, bag), std::fmin(std::fmin(canopy, tip), stick));
 }
 
-}  // namespace
+} // namespace
 
 // Somebody at the last stop, dark against the fog and the lamp in it.
 Film last_stop() {
@@ -68,7 +68,8 @@ Film last_stop() {
     for (int k = 0; k < length; ++k) {
       const int px = static_cast<int>(x - k * 0.22);
       const int py = static_cast<int>(y) + k;
-      if (px >= 0 && px < kSide && py < kSide) film.at(px, py) = film.at(px, py) + Light{v, v, v};
+      if (px >= 0 && px < kSide && py < kSide)
+        film.at(px, py) = film.at(px, py) + Light{v, v, v};
     }
   }
   return film;

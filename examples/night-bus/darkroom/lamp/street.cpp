@@ -11,7 +11,7 @@ namespace {
 constexpr int kWide = 1350;
 constexpr int kHigh = 975;
 constexpr double kHorizon = 400;
-constexpr double kVanish = 760;  // across
+constexpr double kVanish = 760; // across
 
 struct Pole {
   double x, foot, height;
@@ -25,7 +25,8 @@ Pole pole(int number, bool left) {
 
 double grey_of_houses(double x, double y) {
   const double side = std::abs(x - kVanish);
-  const double roof = kHorizon - 30 - side * 0.42 - 26 * (std::floor(side / 97) - 2 * std::floor(side / 194));
+  const double roof =
+      kHorizon - 30 - side * 0.42 - 26 * (std::floor(side / 97) - 2 * std::floor(side / 194));
   return ease(roof - 3, roof + 3, y);
 }
 
@@ -36,9 +37,11 @@ Film dry_scene() {
   Film film(kWide, kHigh);
   for (int y = 0; y < kHigh; ++y) {
     for (int x = 0; x < kWide; ++x) {
-      const double haze = std::exp(-std::abs(y - kHorizon) / 170.0) * std::exp(-std::abs(x - kVanish) / 520.0);
+      const double haze =
+          std::exp(-std::abs(y - kHorizon) / 170.0) * std::exp(-std::abs(x - kVanish) / 520.0);
       double v = 0.016 + 0.15 * haze * (0.7 + 0.6 * clouds(x / 260.0, y / 160.0, 4, 3));
-      if (y < walls_foot(x)) v *= 1 - 0.86 * grey_of_houses(x, y) * (1 - 0.55 * haze);
+      if (y < walls_foot(x))
+        v *= 1 - 0.86 * grey_of_houses(x, y) * (1 - 0.55 * haze);
       film.at(x, y) = {v, v, v};
     }
   }
@@ -52,7 +55,8 @@ Film dry_scene() {
     const double v = dice.pick(3) == 0 ? 0.5 : 0.06;
     for (int yy = static_cast<int>(y); yy < y + 34 * depth; ++yy) {
       for (int xx = static_cast<int>(x); xx < x + 20 * depth; ++xx) {
-        if (xx >= 0 && xx < kWide && yy >= 0 && yy < kHigh) film.at(xx, yy) = {v, v, v};
+        if (xx >= 0 && xx < kWide && yy >= 0 && yy < kHigh)
+          film.at(xx, yy) = {v, v, v};
       }
     }
   }
@@ -63,7 +67,8 @@ Film dry_scene() {
       const double thick = p.height * 0.009 + 0.6;
       for (int y = std::max(0, static_cast<int>(top)); y < std::min<double>(kHigh, p.foot); ++y) {
         for (int x = static_cast<int>(p.x - thick); x <= p.x + thick; ++x) {
-          if (x >= 0 && x < kWide) film.at(x, y) = {0.006, 0.006, 0.006};
+          if (x >= 0 && x < kWide)
+            film.at(x, y) = {0.006, 0.006, 0.006};
         }
       }
       const double glow = p.height * 0.05 + 3;
@@ -76,7 +81,7 @@ Film dry_scene() {
 }
 
 // The bus, small, coming: two lamps, a lit blind, a dark front.
-void bus(Film& film) {
+void bus(Film &film) {
   const double x = 700;
   const double y = 470;
   for (int yy = 372; yy < 478; ++yy) {
@@ -93,7 +98,7 @@ void bus(Film& film) {
   }
 }
 
-}  // namespace
+} // namespace
 
 // The road is a mirror that is rough along the line of sight: light is drawn out downwards, and
 // ripples break it.
@@ -104,7 +109,8 @@ Film wet_street() {
   for (int y = static_cast<int>(kHorizon) + 4; y < kHigh; ++y) {
     const double depth = (y - kHorizon) / (kHigh - kHorizon);
     for (int x = 0; x < kWide; ++x) {
-      if (y < walls_foot(x) || (y < 478 && x > 646 && x < 754)) continue;
+      if (y < walls_foot(x) || (y < 478 && x > 646 && x < 754))
+        continue;
       const double lane = (x - kVanish) / (y - kHorizon);
       const bool kerb = std::abs(lane + 2.1) < 0.05 || std::abs(lane - 1.55) < 0.05;
       const double ripple = clouds(x / (14 + 60 * depth), y / (3 + 9 * depth), 4, 12) - 0.5;

@@ -35,7 +35,9 @@ Film town() {
     const double x = dice.between(-60, kWide + 60);
     const double spread = dice.share() + dice.share() + dice.share() - 1.5;
     const double y = kHigh * (0.5 + 0.2 * spread);
-    lay_disc(film, x, y, dice.between(46, 104), colours[dice.pick(9)] * dice.between(0.08, 0.5));
+    const Light colour = colours[dice.pick(9)];
+    const double radius = dice.between(46, 104);
+    lay_disc(film, x, y, radius, colour * dice.between(0.08, 0.5));
   }
   // Two lamp posts and a pair of tail lamps near by, brighter; the wet road doubles them.
   lay_disc(film, 360, 640, 128, kSodium * 0.95);
@@ -54,12 +56,12 @@ struct Drop {
 };
 
 // Runs of water leave a clear track and small drops behind; between them drops sit where they fell.
-std::vector<Drop> drops(Dice& dice) {
+std::vector<Drop> drops(Dice &dice) {
   std::vector<Drop> out;
   for (int i = 0; i < 1500; ++i) {
     const double size = dice.share();
-    out.push_back({dice.between(0, kWide), dice.between(0, kHigh), 3 + 17 * size * size * size * size,
-                   dice.between(1, 1.2)});
+    out.push_back({dice.between(0, kWide), dice.between(0, kHigh),
+                   3 + 17 * size * size * size * size, dice.between(1, 1.2)});
   }
   for (int i = 0; i < 90; ++i) {
     out.push_back({dice.between(0, kWide), dice.between(0, kHigh), dice.between(15, 34),
@@ -81,7 +83,7 @@ std::vector<Drop> drops(Dice& dice) {
 
 // A drop is a small fat lens: it shows the town upside down, dark at its rim above and lit below,
 // with one hard glint.
-void lay_drop(Film& film, const Film& behind, const Drop& drop, Dice& dice) {
+void lay_drop(Film &film, const Film &behind, const Drop &drop, Dice &dice) {
   const double rx = drop.radius;
   const double ry = drop.radius * drop.stretch;
   const double wobble = dice.between(0.04, 0.16);
@@ -97,34 +99,39 @@ void lay_drop(Film& film, const Film& behind, const Drop& drop, Dice& dice) {
       const double rim = 1 + wobble * std::sin(3 * std::atan2(dy, dx) + phase);
       const double d = std::sqrt(dx * dx + dy * dy) / rim;
       const double cover = 1 - ease(1 - 1.6 / rx, 1 + 0.6 / rx, d);
-      if (cover <= 0) continue;
+      if (cover <= 0)
+        continue;
       const double bend = 1 - d * d * 0.25;
       const double sx = drop.x - dx * 430 * bend;
       const double sy = kHigh * 0.5 - dy * 760 * bend;
       Light light = behind.seen(sx, sy) * 1.15 + Light{0.012, 0.013, 0.014};
       light = light * (1 - 0.88 * ease(0.62, 1.0, d) * (0.55 - 0.45 * dy));
-      light = light + behind.seen(drop.x, kHigh * 0.5) * (0.9 * ease(0.5, 0.9, d) * ease(0.15, 0.9, dy));
+      light = light +
+              behind.seen(drop.x, kHigh * 0.5) * (0.9 * ease(0.5, 0.9, d) * ease(0.15, 0.9, dy));
       const double glint = std::hypot(dx + 0.34, dy + 0.42);
-      if (rx > 6) light = light + Light{0.5, 0.46, 0.4} * (1 - ease(0.06, 0.18, glint));
+      if (rx > 6)
+        light = light + Light{0.5, 0.46, 0.4} * (1 - ease(0.06, 0.18, glint));
       film.at(x, y) = mix(film.at(x, y), light, cover);
     }
   }
 }
 
 // Breath on the glass scatters light, except where a run of water has wiped it.
-void mist(Film& film, const Film& behind) {
+void mist(Film &film, const Film &behind) {
   const Film soft = blurred(behind, 60);
   for (int y = 0; y < kHigh; ++y) {
     for (int x = 0; x < kWide; ++x) {
       const double patch = clouds(x / 380.0, y / 520.0, 4, 21);
-      const double share = 0.12 + 0.42 * ease(0.35, 0.75, patch) * ease(0.15, 0.95, static_cast<double>(y) / kHigh);
+      const double share =
+          0.12 + 0.42 * ease(0.35, 0.75, patch) * ease(0.15, 0.95, static_cast<double>(y) / kHigh);
       const double pearl = 0.92 + 0.16 * cloud(x / 3.1, y / 3.1, 33);
-      film.at(x, y) = mix(film.at(x, y), (soft.at(x, y) + Light{0.010, 0.012, 0.014}) * pearl, share);
+      film.at(x, y) =
+          mix(film.at(x, y), (soft.at(x, y) + Light{0.010, 0.012, 0.014}) * pearl, share);
     }
   }
 }
 
-}  // namespace
+} // namespace
 
 Film rain_on_window() {
   const Film behind = town();
@@ -133,6 +140,7 @@ Film rain_on_window() {
   Dice dice(202);
   std::vector<Drop> all = drops(dice);
   const Film through = blurred(behind, 34);
-  for (const Drop& drop : all) lay_drop(film, through, drop, dice);
+  for (const Drop &drop : all)
+    lay_drop(film, through, drop, dice);
   return film;
 }
