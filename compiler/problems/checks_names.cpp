@@ -15,6 +15,20 @@ constexpr Check table[] = {
      "Give one of them another name, or take it out.",
      "stock cream\n"
      "stock pale-cream\n"},
+    {"later-borrow", Kind::note, "Two borrowed files hold the same name",
+     "Two files that the edition borrows both hold a thing of this name. The file that is "
+     "borrowed later counts, and the other's thing is left out.",
+     "Nothing needs doing if that is the one you mean; otherwise change the order of the "
+     "borrow lines.",
+     "borrow \"stocks/us\"\n"
+     "borrow \"our-papers.bodkin\"\n"},
+    {"lay-loop", Kind::error, "A kept piece would lay itself",
+     "A standing piece may hold other pieces, but not itself, nor one that holds it: there "
+     "would be no end to it, like a mirror in a mirror. It would never be drawn.",
+     "Take out the line that lays it again.",
+     "standing imprint\n"
+     "  words \"WET UMBRELLA PRESS\" in label\n"
+     "    at       0.1in 0.1in, 1.6in x 0.3in\n"},
     {"like-loop", Kind::error, "Things are like each other in a circle",
      "\"like\" copies the facts of another thing and lets the lines below replace some. Two "
      "things that are each like the other have nothing to copy.",
@@ -29,6 +43,12 @@ constexpr Check table[] = {
      "Use one of the names in the message, or write the ending.",
      "borrow \"stocks/us\"\n"
      "borrow \"our-papers.bodkin\"\n"},
+    {"not-borrowed", Kind::error, "A borrowed file holds something that cannot be borrowed",
+     "What others borrow is papers, machines, faces, styles and standing matter. An edition, "
+     "its pages and its finish belong to one booklet, and stand in its own file.",
+     "Move these lines into the edition's file, or take them out.",
+     "stock cream\n"
+     "  weight     28 lb bond\n"},
     {"own-beats-shelf", Kind::note, "Your own thing replaces a borrowed one",
      "A borrowed file and the edition both hold something of this name. The edition's own "
      "counts. That is a good way to adapt the shelf; the note is there for when it happened by "

@@ -26,6 +26,12 @@ constexpr Check table[] = {
      "patch\n"
      "  at       0.5in 6in, 4.5in x 1in\n"
      "  fill     white\n"},
+    {"margins-meet", Kind::error, "The margins leave no type area",
+     "The margins are measured from the four edges of the page, and the words stand between "
+     "them. On a page this small these meet or cross, and nothing is left in the middle.",
+     "Write smaller margins.",
+     "edition \"Bus Notes\"\n"
+     "  margins    3/8in\n"},
     {"near-the-knife", Kind::warning, "Words stand close to the cut",
      "A knife set by hand wanders by a sixteenth of an inch from copy to copy. Words, page "
      "numbers and codes less than an eighth of an inch from a cut look cut off in some copies, "
@@ -34,6 +40,17 @@ constexpr Check table[] = {
      "running numbers\n"
      "  folio in label\n"
      "    at       1/2in from outer, 1/4in from foot, 1in x 0.2in\n"},
+    {"not-a-spread", Kind::error, "These two pages do not face each other",
+     "In an open booklet the page at the left of the fold has an even number, and the one at "
+     "the right is the next. Pages 5 and 6 are the two faces of one leaf, so nobody ever sees "
+     "both at once. On the outside, the back cover lies beside the front.",
+     "Take an even page and the one after it.", "spread 10-11\n"},
+    {"not-blank", Kind::error, "A page is called blank and is not",
+     "The line \"blank\" says that a page carries nothing, so that running matter is left off "
+     "it and a blank side is not charged. Here something stands on it all the same.",
+     "Take out \"blank\", or what stands on the page.",
+     "page 22\n"
+     "  blank\n"},
     {"off-the-page", Kind::error, "A thing stands outside its page",
      "Matter ends at the edge of its page. What passes the fold would land on the other page "
      "of the sheet, which is rarely the page that faces it; so only a spread may cross a fold. "
@@ -55,6 +72,26 @@ constexpr Check table[] = {
      "evenly on it: it breaks up, and the copy of a copy loses it. In grey it is made of "
      "separate dots and shows as a row of them.",
      "Draw it at half a point or more.", "rule 1/2pt black, 0.5in 4in to 5in 4in\n"},
+    {"too-many-things", Kind::error, "There are more things than paper can show",
+     "A page of ten thousand pictures, or page lists that name more pages than a library "
+     "holds, come of a slip or of a program that wrote the manuscript. Laying all of it would "
+     "only make you wait, so the compiler stops there and says so.",
+     "Draw the many things as one picture, or make several editions of it.",
+     "picture \"art/stars.svg\"\n"
+     "  fills    live\n"},
+    {"two-fill-margins", Kind::error, "Two texts fill the same margins",
+     "Words that have no place of their own fill the type area of their page. Two of them on "
+     "one page would print over each other.",
+     "Give one of them, or both, a place.",
+     "words of mender in body\n"
+     "  at       1/2in 4in, 4.5in x 4in\n"},
+    {"two-places", Kind::error, "One thing is given two places",
+     "A place is given by its distances and size, by cells of the grid, or by what it fills: "
+     "the page, the live area, the margins. These are different ways to say one thing, so only "
+     "one of them may stand.",
+     "Keep the line that is right, and take the other out.",
+     "picture \"art/moon.png\"\n"
+     "  cells    1-4 by 2-6\n"},
     {"unknown-page", Kind::error, "There is no such page",
      "A line points to a page that the edition does not have, or calls it by a name that no "
      "page bears. Pages get names by \"called\", or are one of cover, front-cover, "

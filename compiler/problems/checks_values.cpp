@@ -31,6 +31,10 @@ constexpr Check table[] = {
      "larger than any of these could be, or has more digits than make sense. Most likely two "
      "numbers have run together.",
      "Look whether a space, a comma or a point is missing.", "run        40 copies, 2 spare\n"},
+    {"number-too-small", Kind::error, "A number is too small",
+     "Some things need at least a little: a run has a copy, a picture a width, a crop a part "
+     "of the picture that is left. With nothing left there is nothing to print.",
+     "Write a larger number; the message says what it is for.", "crop     10% 0%, 80% x 60%\n"},
 };
 
 } // namespace

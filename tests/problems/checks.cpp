@@ -4,6 +4,10 @@
 
 #include <algorithm>
 #include <doctest/doctest.h>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <set>
 
 using namespace bodkin;
 
@@ -17,7 +21,34 @@ std::size_t sentences_in(std::string_view text) {
   return count;
 }
 
+// What stands between `check = "` and the next quote, in every source of the compiler.
+std::set<std::string> checks_in_sources() {
+  std::set<std::string> names;
+  for (const auto &entry :
+       std::filesystem::recursive_directory_iterator(BODKIN_SOURCE_DIR "/compiler")) {
+    if (entry.path().extension() != ".cpp")
+      continue;
+    std::ifstream file(entry.path());
+    const std::string text{std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+    constexpr std::string_view before = "check = \"";
+    for (std::size_t at = text.find(before); at != std::string::npos; at = text.find(before, at)) {
+      at += before.size();
+      names.insert(text.substr(at, text.find('"', at) - at));
+    }
+  }
+  return names;
+}
+
 } // namespace
+
+TEST_CASE("every check that a room reports has a page") {
+  const std::set<std::string> names = checks_in_sources();
+  REQUIRE(names.count("more-problems") == 1);
+  for (const std::string &name : names) {
+    CAPTURE(name);
+    CHECK(check_named(name) != nullptr);
+  }
+}
 
 TEST_CASE("checks come by name and each name once") {
   const auto all = all_checks();

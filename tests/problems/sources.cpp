@@ -76,11 +76,10 @@ TEST_CASE("columns of a very long line are counted as those of a short one") {
     text += "é€🌙a"; // 2 + 3 + 4 + 1 bytes: every mark falls inside some character
   Sources sources;
   const FileId file = sources.add("a.bodkin", text);
-  for (const std::size_t character : {0, 1, 4095, 4096, 40'000, 79'999}) {
+  for (const unsigned character : {0u, 1u, 4095u, 4096u, 40'000u, 79'999u}) {
     const std::size_t rest[] = {0, 2, 5, 9};
     const std::size_t offset = 2 + character / 4 * 10 + rest[character % 4];
-    CHECK(sources.where(file, static_cast<Offset>(offset)) ==
-          LineColumn{2, static_cast<std::uint32_t>(character + 1)});
+    CHECK(sources.where(file, static_cast<Offset>(offset)) == LineColumn{2, character + 1});
   }
 }
 

@@ -1,0 +1,106 @@
+#include "command/made_from.hpp"
+#include "command/printing.hpp"
+#include "command/telling.hpp"
+#include "money/report.hpp"
+
+#include <algorithm>
+#include <cstdio>
+#include <filesystem>
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+namespace fs = std::filesystem;
+
+// NAME/ beside NAME.bodkin, unless --into says where.
+std::string output_folder(const Options &options) {
+  return options.into ? *options.into : fs::path(options.subject).replace_extension().string();
+}
+
+bool of_sheets(const std::string &name) {
+  return name == "sheets.pdf" || name.starts_with("passes/");
+}
+
+Problem sheets_taken_away() {
+  return {.kind = Kind::note,
+          .check = "sheets-taken-away",
+          .range = {},
+          .message = "the sheets of an earlier compile are taken away",
+          .why = "nobody should print what has not passed",
+          .type = {},
+          .related = {},
+          .edits = {}};
+}
+
+bool over_and_anyway(const Way &way, const Options &options) {
+  return options.anyway && way.estimate.budget && way.estimate.budget->over;
+}
+
+std::string money(const Way &way, const Exact &amount) {
+  return shown(amount, way.estimate.currency);
+}
+
+void tell_made(const Way &way, const std::string &folder, const std::vector<std::string> &files) {
+  const std::string place = fs::path(folder).filename().string() + "/";
+  for (const std::string &file : files)
+    print(fmt::format("  {}{}\n", place, file));
+  if (way.estimate.currency.empty())
+    return;
+  std::string line = fmt::format("a copy costs {}", money(way, way.estimate.per_copy));
+  if (const auto &budget = way.estimate.budget)
+    line += fmt::format(" ({} {}{})", budget->over ? "over the budget of" : "budget",
+                        money(way, budget->limit), budget->of_run ? " a run" : "");
+  print(fmt::format("{}; the run of {}{} {}\n", line, way.estimate.copies,
+                    way.estimate.spare > 0 ? fmt::format(" and {} spare", way.estimate.spare) : "",
+                    money(way, way.estimate.run_total)));
+}
+
+void write_depfile(const Options &options, const std::string &folder,
+                   const std::vector<InputFile> &inputs) {
+  if (!options.depfile)
+    return;
+  const std::string rule = make_rule((fs::path(folder) / "sheets.pdf").string(), inputs);
+  const fs::path path = *options.depfile;
+  Delivery::write_alone(path.string(), rule);
+}
+
+} // namespace
+
+int compile(const Options &options, const Desk &desk) {
+  Progress progress(desk.progress_shown);
+  const auto way = walk(options.subject, desk.shelf_root, options.anyway, progress);
+  if (!way->reading.has_edition) {
+    progress.clear();
+    tell_problems(*way, options, desk);
+    return 1;
+  }
+  const std::string folder = output_folder(options);
+  const bool stop = stopped(*way, options);
+  const std::vector<InputFile> inputs = inputs_of(*way, desk.shelf_root);
+  Delivery delivery(folder);
+  {
+    Printing printing(*way, digest_of(inputs), progress);
+    if (!stop) {
+      printing.sheets(delivery);
+      printing.passes(delivery);
+    }
+    printing.proof(delivery);
+  }
+  delivery.write("estimate.txt", estimate_as_text(way->edition(), way->estimate, way->sources,
+                                                  over_and_anyway(*way, options)));
+  delivery.write("estimate.json", estimate_as_json(way->estimate, way->sources));
+  std::vector<std::string> made = delivery.written();
+  delivery.write(made_from_name, made_from(*way->edition().title, inputs, made));
+  delivery.finish();
+  if (stop && std::any_of(delivery.earlier().begin(), delivery.earlier().end(), of_sheets))
+    way->problems.push_back(sheets_taken_away());
+  write_depfile(options, folder, inputs);
+  progress.clear();
+  tell_problems(*way, options, desk);
+  if (!options.json && !options.sarif)
+    tell_made(*way, folder, delivery.written());
+  return stop ? 1 : 0;
+}
+
+} // namespace bodkin

@@ -1,0 +1,73 @@
+#include "command/telling.hpp"
+#include "language/vocabulary.hpp"
+#include "problems/checks.hpp"
+
+#include <cstdio>
+#include <filesystem>
+#include <fmt/format.h>
+#include <fstream>
+#include <sstream>
+
+namespace bodkin {
+namespace {
+
+namespace fs = std::filesystem;
+
+std::string page_of(const Check &check) {
+  constexpr std::string_view kinds[] = {"error", "warning", "note"};
+  return fmt::format("{} [{}], usually {} {}\n\n{}\n", check.title, check.name,
+                     check.kind == Kind::error ? "an" : "a",
+                     kinds[static_cast<std::size_t>(check.kind)], check.page);
+}
+
+// A shelf file as it stands, by the name that borrows it; a folding by its own name as well.
+std::optional<std::string> shelf_page(const std::string &word, const std::string &root) {
+  if (word.find("..") != std::string::npos || word.starts_with("/"))
+    return std::nullopt;
+  for (const std::string &name : {word, "foldings/" + word}) {
+    const fs::path path = fs::path(root) / "stdlib" / (name + ".bodkin");
+    std::error_code error;
+    if (!fs::is_regular_file(path, error))
+      continue;
+    std::ifstream file(path, std::ios::binary);
+    std::ostringstream text;
+    text << file.rdbuf();
+    return fmt::format("The shelf file stdlib/{}.bodkin:\n\n{}", name, text.str());
+  }
+  return std::nullopt;
+}
+
+std::vector<std::string_view> all_words() {
+  std::vector<std::string_view> words;
+  for (const language::Entry &entry : language::vocabulary())
+    words.push_back(entry.word);
+  for (const Check &check : all_checks())
+    words.push_back(check.name);
+  return words;
+}
+
+} // namespace
+
+int explain(const Options &options, const Desk &desk) {
+  if (options.reference) {
+    print(language::reference_page());
+    return 0;
+  }
+  std::string text;
+  if (!language::entries_named(options.subject).empty())
+    text = language::explanation(options.subject);
+  if (const Check *check = check_named(options.subject))
+    text += (text.empty() ? "" : "\n") + page_of(*check);
+  if (const auto shelf = shelf_page(options.subject, desk.shelf_root))
+    text += (text.empty() ? "" : "\n") + *shelf;
+  if (!text.empty()) {
+    print(text);
+    return 0;
+  }
+  const auto near = language::nearest(options.subject, all_words());
+  fmt::print(stderr, "bodkin: there is no word, problem or shelf file called {}{}\n",
+             options.subject, near ? fmt::format("; did you mean {}?", *near) : "");
+  return 2;
+}
+
+} // namespace bodkin

@@ -1,0 +1,105 @@
+#include "command/help.hpp"
+
+namespace bodkin {
+namespace {
+
+constexpr std::string_view overview =
+    R"(bodkin makes folded booklets from a plain text file: it checks the edition, prices it,
+and lays its pages on sheets that a copy shop can print.
+
+  bodkin start FOLDER       a new edition to write in
+  bodkin compile FILE       check the edition, then make its sheets, proof and estimate;
+                            nothing over budget passes
+  bodkin preflight FILE     the checks alone
+  bodkin estimate FILE      what it costs: a copy, the run, and against the bids
+  bodkin sheets FILE        where every page lands: sheet, side, place, turn, creep
+  bodkin proof FILE         pictures of the pages in reading order
+  bodkin explain WORD       a keyword, a shelf file or a problem, with an example
+
+FILE is a manuscript ending in .bodkin. What compile makes of night-bus.bodkin goes into the
+folder night-bus/ beside it.
+
+`bodkin compile --help` tells the options of compile, and so for each of them.
+
+When it ends, 0 means that nothing is wrong; 1 that the edition has errors, a budget that is
+over among them; 2 that the line you typed was not understood; 3 that a file could not be read
+or written.
+)";
+
+struct About {
+  std::string_view verb, text;
+};
+constexpr About abouts[] = {
+    {"compile", R"(bodkin compile FILE
+
+Checks the edition, then writes sheets.pdf (every sheet, front then back), passes/ (one PDF for
+each trip through the machine), proof.pdf, estimate.txt, estimate.json and made-from.json into
+the folder NAME/ beside NAME.bodkin. Where the edition has errors only the proof and the
+estimate are made, and sheets of an earlier compile are taken away.
+
+  --into FOLDER     write there instead
+  --anyway          make the sheets although the edition is over budget
+  --strict          let warnings stop the sheets too
+  --json            print the problems as JSON
+  --sarif           print the problems as SARIF 2.1.0
+  --depfile FILE    write what the sheets depend on as a rule for Make or Ninja
+)"},
+    {"preflight", R"(bodkin preflight FILE
+
+Reads the edition and says everything that is wrong with it; writes nothing.
+
+  --strict          let warnings count as errors
+  --anyway          let a budget that is over be a warning
+  --json            print the problems as JSON
+  --sarif           print the problems as SARIF 2.1.0
+)"},
+    {"estimate", R"(bodkin estimate FILE
+
+Prints what the edition costs, line by line, so that you can check it with a pencil; what a
+copy and the run come to; and the bids beside it. Ends with 1 when it is over budget.
+
+  --json            print it as JSON
+)"},
+    {"sheets", R"(bodkin sheets FILE
+
+Prints where every page lands, sheet by sheet, with the passes through the machine and how the
+paper goes in.
+
+  --json            print it as JSON
+)"},
+    {"proof", R"(bodkin proof FILE
+
+Writes proof.pdf: facing pages as they will be read, on the colours of their papers, hand work
+shown.
+
+  --into FOLDER     write there instead of NAME/
+  --png DPI         pictures of the proof and of the sheets as well, at so many dots an inch
+)"},
+    {"explain", R"(bodkin explain WORD
+
+Explains a keyword of the manuscript (`bodkin explain crease`), a problem by the name in its
+brackets (`bodkin explain mixed-stock`), or a shelf file (`bodkin explain stocks/us`).
+
+  --reference       print the whole reference instead
+)"},
+    {"start", R"(bodkin start FOLDER
+
+Fills a new or empty folder with a small edition: a manuscript named as the folder, words/ and
+art/. It compiles as it is; change it line by line into your own.
+)"},
+};
+
+} // namespace
+
+std::string help() { return std::string(overview); }
+
+std::string help_about(std::string_view verb) {
+  for (const About &about : abouts)
+    if (about.verb == verb)
+      return std::string(about.text);
+  return help();
+}
+
+std::string version() { return BODKIN_VERSION; }
+
+} // namespace bodkin

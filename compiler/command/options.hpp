@@ -1,0 +1,31 @@
+// The command line as a value.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace bodkin {
+
+enum class Verb { compile, preflight, estimate, sheets, proof, explain, start };
+
+struct Options {
+  Verb verb = Verb::compile;
+  std::string subject; // the manuscript, the word, or the folder
+  std::optional<std::string> into, depfile;
+  std::optional<int> png_dpi;
+  bool json = false, sarif = false, strict = false, anyway = false, reference = false;
+};
+
+struct AskedHelp {
+  std::string text;
+};
+struct WrongLine {
+  std::string message; // one line, and what to type instead
+};
+
+std::variant<Options, AskedHelp, WrongLine>
+read_command_line(const std::vector<std::string> &words);
+
+} // namespace bodkin

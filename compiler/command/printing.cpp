@@ -1,0 +1,76 @@
+#include "command/printing.hpp"
+
+#include "command/help.hpp"
+#include "press/png.hpp"
+
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+press::Imprint imprint_of(const Edition &edition, const std::string &digest) {
+  return {.title = *edition.title,
+          .maker = edition.maker ? **edition.maker : std::string(),
+          .dated = edition.dated ? **edition.dated : Date{},
+          .producer = "Bodkin " + version(),
+          .digest = digest};
+}
+
+} // namespace
+
+Printing::Printing(Way &way, const std::string &digest, Progress &progress)
+    : way_(way), progress_(progress), job_{way.edition(),
+                                           way.imposition,
+                                           way.drawings,
+                                           way.modes,
+                                           way.passes,
+                                           *way.gallery,
+                                           [&progress](int done, int of) {
+                                             progress.say("drawing page", done, of);
+                                           }},
+      plates_(job_), outputs_(plates_, imprint_of(way.edition(), digest)) {}
+
+void Printing::sheets(Delivery &delivery) {
+  progress_.say("writing sheets.pdf");
+  delivery.begin("sheets.pdf");
+  outputs_.sheets([&](std::string_view bytes) { delivery.add(bytes); });
+  delivery.end();
+}
+
+void Printing::passes(Delivery &delivery) {
+  for (const Pass &pass : way_.passes) {
+    progress_.say("writing " + pass.file);
+    delivery.begin(pass.file);
+    outputs_.pass(pass, [&](std::string_view bytes) { delivery.add(bytes); });
+    delivery.end();
+  }
+}
+
+void Printing::proof(Delivery &delivery) {
+  progress_.say("writing proof.pdf");
+  delivery.begin("proof.pdf");
+  outputs_.proof([&](std::string_view bytes) { delivery.add(bytes); });
+  delivery.end();
+}
+
+void Printing::pictures(Delivery &delivery, int dpi) {
+  const auto draw = [&](const char *name, const std::function<void(const press::Sink &)> &make) {
+    std::string pdf;
+    make([&](std::string_view bytes) { pdf.append(bytes); });
+    press::pages_as_png(pdf, dpi, [&](int page, std::string_view png) {
+      progress_.say(fmt::format("drawing {} {}", name, page));
+      delivery.write(fmt::format("png/{}-{:02}.png", name, page), png);
+    });
+  };
+  draw("proof", [&](const press::Sink &sink) { outputs_.proof(sink); });
+  draw("sheets", [&](const press::Sink &sink) { outputs_.sheets(sink); });
+}
+
+std::string digest_of(const std::vector<InputFile> &inputs) {
+  Sha256 sum;
+  for (const InputFile &input : inputs)
+    sum.take(input.path + " " + input.digest + "\n");
+  return written(sum.finish());
+}
+
+} // namespace bodkin

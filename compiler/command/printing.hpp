@@ -1,0 +1,34 @@
+// Making the PDFs of an edition that has walked the way.
+#pragma once
+
+#include "command/delivery.hpp"
+#include "command/way.hpp"
+#include "press/output.hpp"
+
+#include <memory>
+
+namespace bodkin {
+
+// Holds the plates while PDFs are written from them.
+class Printing {
+public:
+  Printing(Way &way, const std::string &digest, Progress &progress);
+
+  void sheets(Delivery &delivery);
+  void passes(Delivery &delivery);
+  void proof(Delivery &delivery);
+  // Pictures of the proof and of the sheets.
+  void pictures(Delivery &delivery, int dpi);
+
+private:
+  Way &way_;
+  Progress &progress_;
+  press::PrintJob job_;
+  press::Plates plates_;
+  press::Outputs outputs_;
+};
+
+// Hashed from the inputs' digests: what the PDFs are identified by.
+std::string digest_of(const std::vector<InputFile> &inputs);
+
+} // namespace bodkin

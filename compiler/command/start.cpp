@@ -1,0 +1,95 @@
+#include "command/delivery.hpp"
+#include "command/telling.hpp"
+
+#include <cctype>
+#include <cstdio>
+#include <filesystem>
+#include <fmt/format.h>
+#include <fstream>
+#include <sstream>
+
+namespace bodkin {
+namespace {
+
+namespace fs = std::filesystem;
+
+std::string read_whole(const fs::path &path) {
+  std::ifstream file(path, std::ios::binary);
+  if (!file)
+    throw CannotWrite(fmt::format("{} is missing from the shelf", path.filename().string()));
+  std::ostringstream text;
+  text << file.rdbuf();
+  return text.str();
+}
+
+// Letters and digits of the folder's name in lower case, hyphens between.
+std::string name_from(const std::string &folder) {
+  std::string name;
+  for (const char c : folder) {
+    if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9'))
+      name += c;
+    else if (c >= 'A' && c <= 'Z')
+      name += static_cast<char>(c - 'A' + 'a');
+    else if (!name.empty() && name.back() != '-')
+      name += '-';
+  }
+  while (!name.empty() && name.back() == '-')
+    name.pop_back();
+  return name.empty() ? "edition" : name;
+}
+
+// "garden-notes" becomes "Garden Notes".
+std::string title_from(const std::string &name) {
+  std::string title;
+  bool begins = true;
+  for (const char c : name) {
+    title += c == '-' ? ' ' : begins && c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+    begins = c == '-';
+  }
+  return title;
+}
+
+void replace_all(std::string &text, std::string_view what, std::string_view with) {
+  for (std::size_t at = text.find(what); at != std::string::npos;
+       at = text.find(what, at + with.size()))
+    text.replace(at, what.size(), with);
+}
+
+void write_file(const fs::path &path, const std::string &text) {
+  std::error_code error;
+  fs::create_directories(path.parent_path(), error);
+  Delivery::write_alone(path.string(), text);
+}
+
+} // namespace
+
+int start(const Options &options, const Desk &desk) {
+  fs::path folder = fs::absolute(options.subject).lexically_normal();
+  if (folder.filename().empty())
+    folder = folder.parent_path();
+  std::error_code error;
+  if (fs::exists(folder, error) && (!fs::is_directory(folder, error) ||
+                                    fs::directory_iterator(folder) != fs::directory_iterator()))
+    throw CannotWrite(fmt::format("{} is not empty; say a new folder", options.subject));
+  const std::string name = name_from(folder.filename().string());
+  const fs::path pattern = fs::path(desk.shelf_root) / "stdlib" / "start";
+  for (const auto &entry : fs::recursive_directory_iterator(pattern)) {
+    if (!entry.is_regular_file())
+      continue;
+    fs::path to = fs::relative(entry.path(), pattern);
+    std::string text = read_whole(entry.path());
+    if (to.extension() == ".bodkin") {
+      to = name + ".bodkin";
+      replace_all(text, "A New Edition", title_from(name));
+    }
+    write_file(folder / to, text);
+  }
+  const std::string shown =
+      (fs::path(options.subject) / (name + ".bodkin")).lexically_normal().string();
+  print(fmt::format("{} is ready to write in\n\n  bodkin compile {}\n\nmakes its sheets, its proof "
+                    "and its estimate as it stands.\n",
+                    shown, shown));
+  return 0;
+}
+
+} // namespace bodkin

@@ -1,0 +1,118 @@
+#include "command/way.hpp"
+
+#include "money/budget.hpp"
+#include "preflight/preflight.hpp"
+#include "problems/render.hpp"
+#include "sheet/impose.hpp"
+
+#include <algorithm>
+#include <filesystem>
+
+namespace bodkin {
+namespace {
+
+void add(Problems &problems, Problems more) {
+  std::move(more.begin(), more.end(), std::back_inserter(problems));
+}
+
+std::vector<PageInk> inks_of(const Edition &edition, const Drawings &drawings) {
+  std::vector<PageInk> inks(drawings.pages.size());
+  for (std::size_t page = 1; page < inks.size(); ++page)
+    inks[page] = {drawings.pages[page].draws, *edition.pages[page].mode};
+  return inks;
+}
+
+std::vector<bool> draws_of(const Drawings &drawings) {
+  std::vector<bool> draws;
+  for (const PageDrawing &page : drawings.pages)
+    draws.push_back(page.draws);
+  return draws;
+}
+
+const std::vector<std::unique_ptr<FaceCut>> no_cuts;
+
+// "stdlib/stocks/us.bodkin" is asked of the shelf as "stocks/us".
+std::string shelf_name(std::string_view path) {
+  constexpr std::string_view before = "stdlib/", after = ".bodkin";
+  if (path.starts_with(before))
+    path.remove_prefix(before.size());
+  if (path.ends_with(after))
+    path.remove_suffix(after.size());
+  return std::string(path);
+}
+
+std::string file_name(const std::string &path) {
+  return std::filesystem::path(path).filename().string();
+}
+
+void set_pages(Way &way) {
+  way.system = machine_faces();
+  way.faces.emplace(open_faces(way.edition(), *way.disk.files, *way.system));
+  add(way.problems, std::move(way.faces->problems));
+  way.gallery.emplace(*way.disk.files);
+  way.compositor.emplace(way.edition(), way.faces->faces);
+  way.drawings = compose(
+      {way.edition(), way.imposition, way.sources, *way.gallery, *way.compositor}, way.problems);
+  add(way.problems, way.compositor->problems());
+}
+
+void count_money(Way &way, bool anyway) {
+  way.sides = charged_sides(way.imposition, way.modes, way.passes);
+  way.estimate = estimate(way.edition(), way.imposition, way.sides);
+  add(way.problems,
+      price_problems(way.edition(), way.imposition, way.sides, way.estimate, way.sources));
+  add(way.problems, over_budget(way.edition(), way.imposition, way.sides, way.estimate,
+                                draws_of(way.drawings), way.sources, anyway));
+}
+
+void walk_on(Way &way, bool anyway, Progress &progress) {
+  progress.say("laying sheets");
+  way.imposition = impose(way.edition(), way.sources, way.problems);
+  progress.say("setting words and looking at pictures");
+  set_pages(way);
+  way.modes = modes_of(way.imposition, inks_of(way.edition(), way.drawings));
+  way.passes = passes_of(way.edition(), way.imposition, way.modes, way.sources, way.problems);
+  progress.say("counting money");
+  count_money(way, anyway);
+  progress.say("checking");
+  preflight({way.edition(), way.imposition, way.drawings, way.modes, *way.gallery, way.sources},
+            way.problems);
+}
+
+} // namespace
+
+std::unique_ptr<Way> walk(const std::string &manuscript, const std::string &shelf_root, bool anyway,
+                          Progress &progress) {
+  auto way = std::make_unique<Way>();
+  way->disk = open_on_disk(manuscript, shelf_root);
+  if (!way->disk.files)
+    throw NoManuscript(way->disk.trouble);
+  progress.say("reading");
+  way->reading = read_edition(way->disk.manuscript, *way->disk.files, way->sources, way->problems);
+  if (way->reading.has_edition)
+    walk_on(*way, anyway, progress);
+  sort_problems(way->problems);
+  return way;
+}
+
+std::vector<InputFile> inputs_of(Way &way, const std::string &shelf_root) {
+  std::vector<InputFile> inputs;
+  for (const FileRead &file : way.reading.files) {
+    if (file.role == FileRole::shelf)
+      inputs.push_back({file.path, shelf_root + "/" + file.path,
+                        written(sha256(way.disk.files->shelf(shelf_name(file.path)).view))});
+    else
+      inputs.push_back({file.path, way.disk.folder + "/" + file.path,
+                        written(way.gallery ? way.gallery->digest(file.path) : Digest{})});
+  }
+  for (const auto &cut : way.faces ? way.faces->faces.files() : no_cuts)
+    if (cut->system())
+      inputs.push_back({file_name(cut->file()), cut->file(), written(sha256(cut->bytes()))});
+  const auto by_path = [](const InputFile &a, const InputFile &b) { return a.path < b.path; };
+  std::sort(inputs.begin(), inputs.end(), by_path);
+  const auto same = [](const InputFile &a, const InputFile &b) { return a.path == b.path; };
+  inputs.erase(std::unique(inputs.begin(), inputs.end(), same), inputs.end());
+  return inputs;
+}
+
+} // namespace bodkin

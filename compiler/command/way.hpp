@@ -1,0 +1,67 @@
+// The way through the house: a manuscript walks it once, in one direction, and every room hands the
+// next a finished value.
+#pragma once
+
+#include "art/gallery.hpp"
+#include "command/progress.hpp"
+#include "edition/disk.hpp"
+#include "edition/read.hpp"
+#include "money/estimate.hpp"
+#include "page/compose.hpp"
+#include "problems/sources.hpp"
+#include "sheet/imposition.hpp"
+#include "sheet/passes.hpp"
+#include "type/compositor.hpp"
+#include "type/faces.hpp"
+
+#include <memory>
+#include <optional>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+namespace bodkin {
+
+// What was made of an edition, room by room. Not copied or moved: its parts refer to one another.
+struct Way {
+  DiskEdition disk;
+  Sources sources;
+  Problems problems; // of all rooms, in order of place
+  Reading reading;
+  Imposition imposition;
+  std::unique_ptr<SystemFaces> system;
+  std::optional<FacesOpened> faces;
+  std::optional<art::Gallery> gallery;
+  std::optional<Compositor> compositor;
+  Drawings drawings;
+  std::vector<SheetModes> modes;
+  std::vector<Pass> passes;
+  ChargedSides sides;
+  Estimate estimate;
+
+  Way() = default;
+  Way(const Way &) = delete;
+  Way &operator=(const Way &) = delete;
+
+  const Edition &edition() const { return reading.edition; }
+};
+
+// The manuscript named on the command line cannot be read.
+struct NoManuscript : std::runtime_error {
+  using std::runtime_error::runtime_error;
+};
+
+// `shelf_root` holds stdlib/ and fonts/. Throws NoManuscript.
+std::unique_ptr<Way> walk(const std::string &manuscript, const std::string &shelf_root, bool anyway,
+                          Progress &progress);
+
+// Paths, relative to the edition's folder or by file name, of everything that was read and its
+// digest in hexadecimal; by path.
+struct InputFile {
+  std::string path;    // as made-from.json names it
+  std::string on_disk; // where it is
+  std::string digest;
+};
+std::vector<InputFile> inputs_of(Way &way, const std::string &shelf_root);
+
+} // namespace bodkin

@@ -1,0 +1,85 @@
+#include "edition/currency.hpp"
+
+#include "edition/values.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace bodkin {
+namespace {
+
+// ISO 4217 codes of the currencies whose own sign is $ or £ (from memory).
+constexpr std::array<std::string_view, 33> dollars{
+    "ARS", "AUD", "BBD", "BMD", "BND", "BSD", "BZD", "CAD", "CLP", "COP", "CUP",
+    "DOP", "FJD", "GYD", "HKD", "JMD", "KYD", "LRD", "MXN", "NAD", "NZD", "SBD",
+    "SGD", "SRD", "TTD", "TWD", "USD", "UYU", "XCD", "CVE", "MOP", "NIO", "TOP"};
+constexpr std::array<std::string_view, 8> pounds{"EGP", "FKP", "GBP", "GIP",
+                                                 "LBP", "SDG", "SHP", "SSP"};
+
+template <typename Codes>
+bool among(const Codes &codes, Currency currency) {
+  return std::find(codes.begin(), codes.end(), currency.code()) != codes.end();
+}
+
+class First {
+public:
+  void see(Currency currency, Range from) {
+    if (!found_ && !currency.empty())
+      found_ = known(currency, from);
+  }
+  void see(const std::optional<Known<Rate>> &rate) {
+    if (rate)
+      see(rate->value.price.currency, rate->from);
+  }
+  const std::optional<Known<Currency>> &found() const { return found_; }
+
+private:
+  std::optional<Known<Currency>> found_;
+};
+
+} // namespace
+
+Currency currency_meant(Currency read, std::string_view written, Currency of_edition) {
+  const auto signed_by = [&](std::string_view sign) {
+    return written.find(sign) != std::string_view::npos;
+  };
+  if ((signed_by("$") && among(dollars, of_edition)) ||
+      (signed_by("£") && among(pounds, of_edition)))
+    return of_edition;
+  return read;
+}
+
+void take_written_currency(Reader &reader) {
+  const Line line = reader.edition_facts.find("currency");
+  if (const auto code = text_in(line, "currency"))
+    reader.edition.currency = known(currency_of(code->value), code->from);
+}
+
+void settle_currency(Reader &reader) {
+  Edition &edition = reader.edition;
+  if (!edition.currency->empty())
+    return;
+  First first;
+  if (edition.budget)
+    first.see(edition.budget->value.limit.currency, edition.budget->from);
+  if (edition.price)
+    first.see(edition.price->value.currency, edition.price->from);
+  for (const Stock &stock : edition.stocks)
+    first.see(stock.costs);
+  for (const Machine &machine : edition.machines)
+    for (const SidePrice &price : machine.prints)
+      first.see(price.rate.price.currency, price.range);
+  for (const Bid &bid : edition.bids)
+    for (const BidStep &step : bid.steps)
+      first.see(step.rate.price.currency, step.range);
+  for (const FinishStep &step : edition.finish)
+    for (const Known<Rate> &rate : step.work.costs)
+      first.see(rate);
+  for (const Element &element : edition.elements)
+    for (const Known<Rate> &rate : element.work.costs)
+      first.see(rate);
+  if (first.found())
+    edition.currency = *first.found();
+}
+
+} // namespace bodkin

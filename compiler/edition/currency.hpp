@@ -1,0 +1,17 @@
+// The one currency that an edition counts in.
+#pragma once
+
+#include "edition/reader.hpp"
+
+namespace bodkin {
+
+// `$`, `£` and `€` are USD, GBP and EUR, unless the edition counts in another dollar, pound or
+// peso.
+Currency currency_meant(Currency read, std::string_view written, Currency of_edition);
+// Before anything else is read: the `currency` line.
+void take_written_currency(Reader &reader);
+// After everything else: that of the budget, else of the price, else of the first stock, machine,
+// bid or work that has one.
+void settle_currency(Reader &reader);
+
+} // namespace bodkin

@@ -1,0 +1,18 @@
+#include "edition/line.hpp"
+
+namespace bodkin {
+
+Range Line::range(std::string_view part) const {
+  const language::Capture *capture = in->tree.find(*statement, part);
+  return capture ? in->tree.range(*capture) : range();
+}
+
+std::string_view Line::words(std::string_view part) const {
+  if (const auto *word = get<language::Word>(part))
+    return word->text;
+  if (const auto *quoted = get<language::Quoted>(part))
+    return quoted->text;
+  return {};
+}
+
+} // namespace bodkin

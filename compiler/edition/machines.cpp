@@ -1,0 +1,86 @@
+#include "edition/like.hpp"
+#include "edition/supplies.hpp"
+#include "edition/values.hpp"
+
+namespace bodkin {
+namespace {
+
+Size upright(Size size) { return size.width <= size.height ? size : size.turned(); }
+
+void take_prints(Reader &reader, Line line, Machine &machine) {
+  const auto mode = mode_in(line, "mode");
+  const auto rate = rate_in(reader, line, "rate");
+  if (!mode || !rate)
+    return;
+  SidePrice price;
+  price.mode = mode->value;
+  price.rate = rate->value;
+  price.range = line.range();
+  if (const auto size = value_in<Size>(line, "size"))
+    price.size = upright(size->value);
+  if (const auto from = count_in(reader, line, "from", 1, "the first side is number 1"))
+    price.from_sides = from->value;
+  machine.prints.push_back(price);
+}
+
+void take_paper_path(Reader &reader, const Facts &facts, Machine &machine) {
+  if (const Line sizes = facts.find("sizes"))
+    for (const language::Capture &part : sizes.in->tree.captured(*sizes.statement))
+      if (const Size *size = std::get_if<Size>(&part.value))
+        machine.sizes.push_back(known(upright(*size), sizes.in->tree.range(part)));
+  const Line bare = facts.find("bare");
+  if (const auto width = length_in(reader, bare, "bare", true))
+    machine.bare = *width;
+  machine.lead = length_in(reader, bare, "lead", true);
+  const Line feeds = facts.find("feeds");
+  machine.lightest = value_in<Weight>(feeds, "lightest");
+  machine.heaviest = value_in<Weight>(feeds, "heaviest");
+}
+
+void take_duplex(Reader &reader, const Facts &facts, Machine &machine) {
+  const Line duplex = facts.find("duplex");
+  if (const auto how = text_in(duplex, "how"))
+    machine.duplex = known(how->value == "machine" ? Duplex::by_machine
+                           : how->value == "hand"  ? Duplex::by_hand
+                                                   : Duplex::none,
+                           how->from);
+  if (const auto drift = length_in(reader, duplex, "drift", true))
+    machine.drift = *drift;
+  if (const auto edge = text_in(facts.find("flip"), "edge"))
+    machine.flip =
+        known(edge->value == "long" ? SheetEdge::long_edge : SheetEdge::short_edge, edge->from);
+}
+
+void take_habits(Reader &reader, const Facts &facts, Machine &machine) {
+  if (const auto dpi = count_in(reader, facts.find("resolution"), "dpi", 1,
+                                "a machine puts at least one dot on an inch"))
+    machine.resolution = *dpi;
+  if (const auto modes = text_in(facts.find("modes"), "modes"))
+    machine.modes_apart = known(modes->value == "apart", modes->from);
+  if (const auto blank = text_in(facts.find("blank"), "blank"))
+    machine.blank_charged = known(blank->value == "charged", blank->from);
+  machine.tax = value_in<Share>(facts.find("tax"), "tax");
+}
+
+Machine machine_of(Reader &reader, const Named &named, const Facts &facts) {
+  Machine machine;
+  machine.name = named.name;
+  machine.title = named.line.words("title");
+  machine.range = named.line.range();
+  facts.each("prints", [&](Line line) { take_prints(reader, line, machine); });
+  take_paper_path(reader, facts, machine);
+  take_duplex(reader, facts, machine);
+  take_habits(reader, facts, machine);
+  return machine;
+}
+
+} // namespace
+
+void take_machines(Reader &reader) {
+  const std::vector<Facts> facts = facts_of_all(reader, Family::machine);
+  const Things &things = reader.things(Family::machine);
+  for (std::size_t i = 0; i < things.all.size(); ++i)
+    reader.edition.machines.push_back(machine_of(reader, things.all[i], facts[i]));
+}
+
+} // namespace bodkin

@@ -1,0 +1,12 @@
+// Pictures and words: the two elements with the most to say.
+#pragma once
+
+#include "edition/element.hpp"
+#include "edition/every.hpp"
+
+namespace bodkin {
+
+Picture picture_of(Reader &reader, Line line, const ElementFacts &facts);
+Words words_of(Reader &reader, Line line, const ElementFacts &facts);
+
+} // namespace bodkin

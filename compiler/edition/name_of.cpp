@@ -1,0 +1,54 @@
+#include "edition/element.hpp"
+#include "edition/finish.hpp"
+
+namespace bodkin {
+
+std::string_view name_of(const Element &element) {
+  constexpr std::string_view names[] = {"picture", "words", "rule", "patch",
+                                        "qr",      "lay",   "hand", "folio"};
+  return names[element.what.index()];
+}
+
+std::string_view name_of(HandKind kind) {
+  switch (kind) {
+  case HandKind::stamp:
+    return "stamp";
+  case HandKind::sticker:
+    return "sticker";
+  case HandKind::signature:
+    return "signature";
+  case HandKind::number:
+    return "number";
+  case HandKind::spray:
+    return "spray";
+  case HandKind::colour:
+    return "colour";
+  case HandKind::tear:
+    return "tear";
+  case HandKind::punch:
+    return "punch";
+  case HandKind::tip_in:
+    return "tip-in";
+  case HandKind::other:
+    break;
+  }
+  return "other";
+}
+
+std::string_view name_of(StepKind kind) {
+  switch (kind) {
+  case StepKind::collate:
+    return "collate";
+  case StepKind::crease:
+    return "crease";
+  case StepKind::staple:
+    return "staple";
+  case StepKind::trim:
+    return "trim";
+  case StepKind::fold:
+    break;
+  }
+  return "fold";
+}
+
+} // namespace bodkin

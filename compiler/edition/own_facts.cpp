@@ -1,0 +1,192 @@
+#include "edition/own_facts.hpp"
+
+#include "edition/problems.hpp"
+#include "edition/values.hpp"
+#include "measure/limits.hpp"
+#include "measure/paper.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+constexpr Length usual_margin = Length::inches(1, 2);
+
+Problem must_say(const Reader &reader, std::string_view fact, std::string why, std::string line) {
+  return missing_fact(reader.edition_line.range(),
+                      fmt::format("this edition does not say its {}", fact), std::move(why),
+                      std::move(line));
+}
+
+void take_size(Reader &reader) {
+  Edition &edition = reader.edition;
+  const Line line = reader.edition_facts.find("size");
+  if (const auto size = value_in<Size>(line, "size")) {
+    if (size->value.width > Length{} && size->value.height > Length{}) {
+      edition.size = *size;
+      edition.ruler = ruler_of(size->value);
+      return;
+    }
+    reader.report(too_small(size->from, "a page with no width or no height holds nothing",
+                            "the size is a page's as folded: width x height",
+                            "size       half-letter"));
+  } else if (!line) {
+    reader.report(must_say(reader, "size", "how a page is folded out of a sheet follows from it",
+                           "size       half-letter"));
+  }
+  // Later rooms draw what they can, on the page that most zines have.
+  edition.size = known(*paper_named("half-letter"), {});
+}
+
+void take_run(Reader &reader) {
+  const Line line = reader.edition_facts.find("run");
+  if (!line)
+    reader.report(must_say(reader, "run",
+                           "paper, time and money are counted for a number of copies",
+                           "run        50 copies, 3 spare"));
+  Run run{1, 0};
+  Range from;
+  if (const auto copies =
+          count_in(reader, line, "copies", 1, "an edition of no copies is not made")) {
+    run.copies = std::min(copies->value, limits::copies);
+    from = line.range();
+    if (copies->value > limits::copies)
+      reader.report(
+          {.check = "number-too-big",
+           .range = copies->from,
+           .message = fmt::format("{} copies are more than hands can fold; {} is the most",
+                                  copies->value, limits::copies),
+           .why = "a copy folded every ten seconds, day and night, makes three million a "
+                  "year",
+           .type = {{typed(reader, line.range(), copies->from, "500"), {}}}});
+  }
+  if (const auto spare = value_in<language::Count>(line, "spare"))
+    run.spare = std::clamp<std::int64_t>(spare->value.value, 0, limits::copies);
+  reader.edition.run = known(run, from);
+}
+
+void take_margins(Reader &reader) {
+  const Line line = reader.edition_facts.find("margins");
+  Margins margins{usual_margin, usual_margin, usual_margin, usual_margin};
+  if (const auto all = length_in(reader, line, "all", true))
+    margins = {all->value, all->value, all->value, all->value};
+  const auto side = [&](std::string_view name, Length &width) {
+    if (const auto written = length_in(reader, line, name, true))
+      width = written->value;
+  };
+  side("inner", margins.inner);
+  side("outer", margins.outer);
+  side("head", margins.head);
+  side("foot", margins.foot);
+  const Size &size = *reader.edition.size;
+  if (margins.inner + margins.outer >= size.width || margins.head + margins.foot >= size.height) {
+    if (line)
+      reader.report({.check = "margins-meet",
+                     .range = line.range(),
+                     .message = "these margins leave no type area between them",
+                     .why = fmt::format("a page is {}", written(size, reader.edition.ruler)),
+                     .type = {{"margins    3/8in", {}}}});
+    margins = {};
+  }
+  reader.edition.margins = known(margins, line ? line.range() : Range{});
+}
+
+void take_grid(Reader &reader) {
+  const Line line = reader.edition_facts.find("grid");
+  // Cells narrower than these hold nothing.
+  constexpr std::int64_t most = 1'000;
+  const auto columns = count_in(reader, line, "columns", 1, "a grid has a column at the least");
+  const auto rows = count_in(reader, line, "rows", 1, "a grid has a row at the least");
+  if (!columns || !rows)
+    return;
+  Grid grid{static_cast<int>(std::min(columns->value, most)),
+            static_cast<int>(std::min(rows->value, most)),
+            {}};
+  if (const auto gap = length_in(reader, line, "gap", true))
+    grid.gap = gap->value;
+  reader.edition.grid = known(grid, line.range());
+}
+
+void take_money(Reader &reader) {
+  Edition &edition = reader.edition;
+  if (const auto limit = rate_in(reader, reader.edition_facts.find("budget"), "limit"))
+    edition.budget = known(
+        Budget{limit->value.price, limit->value.per == Per::run || limit->value.per == Per::once},
+        limit->from);
+  if (const auto price = rate_in(reader, reader.edition_facts.find("price"), "price"))
+    edition.price = known(price->value.price, price->from);
+}
+
+void take_titles(Reader &reader) {
+  Edition &edition = reader.edition;
+  const Facts &facts = reader.edition_facts;
+  if (const auto title = text_in(reader.edition_line, "title"))
+    edition.title = *title;
+  edition.subtitle = text_in(facts.find("subtitle"), "subtitle");
+  edition.maker = text_in(facts.find("maker"), "maker");
+  edition.series = text_in(facts.find("series"), "series");
+  if (const Line number = facts.find("number"); number && number.has("number"))
+    edition.number =
+        known(std::string(reader.sources.text(number.range("number"))), number.range("number"));
+  edition.dated = value_in<Date>(facts.find("dated"), "date");
+  if (const Line languages = facts.find("language"))
+    for (const language::Capture &part : languages.in->tree.captured(*languages.statement))
+      if (const auto *word = std::get_if<language::Word>(&part.value))
+        edition.languages.push_back(known(std::string(word->text), languages.in->tree.range(part)));
+  if (edition.languages.empty())
+    edition.languages.push_back({"en", {}});
+  if (const Line marks = facts.find("marks"); marks && marks.words("marks") == "none")
+    edition.marks = known(false, marks.range());
+}
+
+std::string first_name(const Reader &reader, Family family, std::string_view otherwise) {
+  const std::vector<std::string_view> names = reader.things(family).names();
+  return std::string(names.empty() ? otherwise : names.front());
+}
+
+} // namespace
+
+void take_own_facts(Reader &reader) {
+  reader.edition.printing = known(Mode::black, {});
+  take_titles(reader);
+  if (!reader.edition_line) {
+    reader.edition.size = known(*paper_named("half-letter"), {});
+    reader.edition.run = known(Run{1, 0}, {});
+    take_margins(reader);
+    return;
+  }
+  take_size(reader);
+  take_run(reader);
+  take_margins(reader);
+  take_grid(reader);
+  take_money(reader);
+}
+
+void take_own_supplies(Reader &reader) {
+  Edition &edition = reader.edition;
+  if (!reader.edition_line)
+    return;
+  const Facts &facts = reader.edition_facts;
+  const Line paper = facts.find("paper");
+  if (const auto stock = id_in<StockId>(reader, Family::stock, paper, "stock"))
+    edition.paper = *stock;
+  else if (!paper)
+    reader.report(
+        must_say(reader, "paper", "weight, feeding and cost follow from it",
+                 fmt::format("paper      {}", first_name(reader, Family::stock, "plain"))));
+  const Line cover = facts.find("cover");
+  edition.cover_stock = id_in<StockId>(reader, Family::stock, cover, "stock");
+  edition.cover_mode = mode_in(cover, "mode");
+  if (const auto mode = mode_in(facts.find("printing"), "mode"))
+    edition.printing = *mode;
+  const Line machine = facts.find("machine");
+  if (const auto id = id_in<MachineId>(reader, Family::machine, machine, "machine"))
+    edition.machine = *id;
+  else if (!machine)
+    reader.report(must_say(
+        reader, "machine", "what it leaves bare, feeds and charges is where planning begins",
+        fmt::format("machine    {}", first_name(reader, Family::machine, "copier"))));
+}
+
+} // namespace bodkin

@@ -1,0 +1,201 @@
+#include "edition/prose_facts.hpp"
+
+#include "edition/named_file.hpp"
+#include "edition/problems.hpp"
+#include "edition/values.hpp"
+#include "measure/limits.hpp"
+
+#include <algorithm>
+#include <array>
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+// The edition's line that a fact in prose stands for, and the part of its phrase.
+struct FactName {
+  std::string_view name, line, part;
+};
+constexpr std::array<FactName, 8> fact_names{{{"subtitle", "subtitle", "subtitle"},
+                                              {"number", "number", "number"},
+                                              {"dated", "dated", "date"},
+                                              {"maker", "maker", "maker"},
+                                              {"series", "series", "series"},
+                                              {"copies", "run", "copies"},
+                                              {"price", "price", "price"},
+                                              {"pages", "pages", "count"}}};
+
+// "$5 a copy" is the price $5.
+std::string_view before_its_unit(std::string_view rate) {
+  return rate.substr(0, std::min(rate.find(" a "), rate.find(" each")));
+}
+
+std::optional<std::string> figure(const Reader &reader, std::string_view name) {
+  if (name == "title" && reader.edition_line)
+    return std::string(reader.edition_line.words("title"));
+  if (name == "pages")
+    return std::to_string(*reader.edition.page_count);
+  for (const FactName &fact : fact_names) {
+    if (fact.name != name)
+      continue;
+    const Line line = reader.edition_facts.find(fact.line);
+    if (!line || !line.has(fact.part))
+      return std::nullopt;
+    if (const auto *text = line.get<language::Quoted>(fact.part))
+      return std::string(text->text);
+    const std::string_view written = reader.sources.text(line.range(fact.part));
+    return std::string(name == "price" ? before_its_unit(written) : written);
+  }
+  return std::nullopt;
+}
+
+bool is_fact(std::string_view name) {
+  if (name == "title")
+    return true;
+  for (const FactName &fact : fact_names)
+    if (fact.name == name)
+      return true;
+  return false;
+}
+
+std::string example_of(std::string_view name) {
+  const std::string_view word = name == "copies" ? "run" : name;
+  const language::Entry *entry = language::entry_of(word, "edition");
+  return entry ? std::string(entry->example) : std::string{};
+}
+
+Problem unknown_fact(const Span &span) {
+  std::vector<std::string_view> names{"title"};
+  for (const FactName &fact : fact_names)
+    names.push_back(fact.name);
+  if (is_fact(span.fact))
+    return {.check = "unknown-fact",
+            .range = span.from,
+            .message = fmt::format("this edition does not say its {}", span.fact),
+            .why = "a fact in prose is filled in from the line of the edition that states it",
+            .type = {{example_of(span.fact), "under edition, with your own"}}};
+  Problem problem{.check = "unknown-fact",
+                  .range = span.from,
+                  .message = fmt::format("no fact is called {}", span.fact),
+                  .why = fmt::format("facts in prose are {}", list_of(names))};
+  const auto near = language::nearest(span.fact, names);
+  if (near)
+    problem.message += fmt::format("; did you mean {}?", *near);
+  problem.type.push_back(
+      {fmt::format("[{}](fact:{})", span.text, near ? *near : std::string_view("title")), {}});
+  return problem;
+}
+
+Problem unknown_page_name(const Reader &reader, const Span &span) {
+  std::vector<std::string_view> names;
+  constexpr std::size_t most_searched = 5'000;
+  for (const auto &[name, page] : reader.called)
+    if (names.size() < most_searched)
+      names.push_back(name);
+  std::sort(names.begin(), names.end());
+  Problem problem{.check = "unknown-page",
+                  .range = span.from,
+                  .message = fmt::format("no page is called {}", span.page)};
+  problem.why = names.empty() ? "pages get names by `called`, as in `page 12 called timetable`"
+                              : fmt::format("the pages called by name are {}", list_of(names));
+  if (const auto near = language::nearest(span.page, names)) {
+    problem.message += fmt::format("; did you mean {}?", *near);
+    problem.type.push_back({fmt::format("[{}](page:{})", span.text, *near), {}});
+  } else {
+    problem.type.push_back(
+        {fmt::format("page 12 called {}", span.page), "on the line that opens it"});
+  }
+  return problem;
+}
+
+void fill_in_span(Reader &reader, Span &span) {
+  if (!span.fact.empty()) {
+    if (auto text = figure(reader, span.fact))
+      span.text = std::move(*text);
+    else
+      reader.report(unknown_fact(span));
+  }
+  if (!span.page.empty()) {
+    const auto found = reader.called.find(span.page);
+    if (found != reader.called.end())
+      span.text = std::to_string(found->second);
+    else
+      reader.report(unknown_page_name(reader, span));
+  }
+}
+
+Problem too_much_prose(Range range) {
+  return {.check = "too-long-file",
+          .range = range,
+          .message = "with these words the edition holds more prose than any booklet",
+          .why = fmt::format("all prose together may have {} MB; from here on it is left out",
+                             limits::all_prose_bytes >> 20),
+          .type = {{{}, "make it several editions"}}};
+}
+
+std::optional<Prose> read_bounded(Reader &reader, std::string_view text, Range origin) {
+  const bool was_full = reader.prose_read > limits::all_prose_bytes;
+  reader.prose_read += text.size();
+  if (reader.prose_read > limits::all_prose_bytes) {
+    if (!was_full)
+      reader.report(too_much_prose(origin));
+    return std::nullopt;
+  }
+  Problems found;
+  Prose prose = read_prose(text, origin, reader.sources, found);
+  for (Problem &problem : found)
+    reader.report(std::move(problem));
+  fill_in(reader, prose);
+  return prose;
+}
+
+// `says` stands on a line of its own below `words` or `text`.
+Line says_of(Line line) {
+  if (line.statement->has_prose)
+    return line;
+  return Facts(line).find("says");
+}
+
+} // namespace
+
+void fill_in(Reader &reader, Prose &prose) {
+  for (Block &block : prose.blocks)
+    for (Span &span : block.spans)
+      fill_in_span(reader, span);
+}
+
+std::optional<Prose> said_below(Reader &reader, Line line) {
+  const Line says = says_of(line);
+  if (!says)
+    return std::nullopt;
+  if (says.statement->has_prose) {
+    const language::Tree &tree = says.in->tree;
+    const Range block{tree.file, says.statement->prose_begin, says.statement->prose_end};
+    return read_bounded(reader, language::prose_text(tree, *says.statement, reader.sources), block)
+        .value_or(Prose{});
+  }
+  if (!says.has("text"))
+    return Prose{};
+  return read_bounded(reader, says.words("text"), says.range("text")).value_or(Prose{});
+}
+
+std::optional<Prose> words_from(Reader &reader, Line line, std::string_view part) {
+  const FileId file = take_words(reader, line, part);
+  if (file == FileId::none)
+    return std::nullopt;
+  const std::string_view text = reader.sources.text(file);
+  const Range whole{file, Offset{0}, Offset{static_cast<std::uint32_t>(text.size())}};
+  return read_bounded(reader, text, whole);
+}
+
+Prose plain_prose(std::string_view text, Range range) {
+  Block block;
+  block.spans.push_back({.text = std::string(text), .from = range});
+  block.from = range;
+  Prose prose;
+  if (!text.empty())
+    prose.blocks.push_back(std::move(block));
+  return prose;
+}
+
+} // namespace bodkin

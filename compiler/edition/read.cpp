@@ -1,0 +1,73 @@
+#include "edition/read.hpp"
+
+#include "edition/borrow.hpp"
+#include "edition/currency.hpp"
+#include "edition/gather.hpp"
+#include "edition/own_facts.hpp"
+#include "edition/own_folding.hpp"
+#include "edition/pages.hpp"
+#include "edition/supplies.hpp"
+#include "edition/texts.hpp"
+#include "edition/unused.hpp"
+#include "edition/work.hpp"
+
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+Problem missing_edition(const Reader &reader) {
+  const FileId file = reader.strongest_first.front()->tree.file;
+  return {.check = "missing-edition",
+          .range = {file, Offset{0}, Offset{0}},
+          .message = fmt::format("{} holds no edition", reader.sources.name(file)),
+          .why = "a file that is compiled says what edition it is; a file that others borrow from "
+                 "cannot be compiled by itself",
+          .type = {{"edition \"A Title\"\n"
+                    "  size       half-letter\n"
+                    "  run        50 copies\n"
+                    "  paper      plain\n"
+                    "  machine    copier",
+                    {}}}};
+}
+
+} // namespace
+
+Reading read_edition(std::string_view path, const Files &files, Sources &sources,
+                     Problems &problems) {
+  Reading reading;
+  Reader reader(files, sources, problems, reading);
+  if (!take_in_manuscripts(reader, path))
+    return reading;
+  gather(reader);
+  if (!reader.edition_line)
+    reader.report(missing_edition(reader));
+  take_written_currency(reader);
+  take_own_facts(reader);
+  take_stocks(reader);
+  take_machines(reader);
+  take_bids(reader);
+  take_faces(reader);
+  take_styles(reader);
+  take_sources(reader);
+  take_own_supplies(reader);
+  take_folding(reader);
+  count_pages(reader);
+  take_texts(reader);
+  take_standings(reader);
+  open_pages(reader);
+  take_runnings(reader);
+  settle_pages(reader);
+  take_finish(reader);
+  settle_currency(reader);
+  note_unused(reader);
+  return reading;
+}
+
+std::string origin_words(Range from, const Sources &sources) {
+  if (!from.somewhere())
+    return "default";
+  return fmt::format("{}:{}", sources.name(from.file), sources.line_number(from));
+}
+
+} // namespace bodkin

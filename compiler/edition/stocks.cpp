@@ -1,0 +1,88 @@
+#include "edition/like.hpp"
+#include "edition/problems.hpp"
+#include "edition/supplies.hpp"
+#include "edition/values.hpp"
+
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+Size upright(Size size) { return size.width <= size.height ? size : size.turned(); }
+
+// Its weight unknown, a paper is taken for ordinary office paper wherever thickness matters.
+constexpr Length office_caliper = Length::inches(38, 10'000);
+
+void take_weight(Reader &reader, Line thing, const Facts &facts, Stock &stock) {
+  const Line line = facts.find("weight");
+  stock.weight = value_in<Weight>(line, "weight");
+  if (stock.weight && stock.weight->value.grammage.mg_per_m2 <= 0) {
+    reader.report(too_small(stock.weight->from, "paper weighs something",
+                            "thickness, feeding and postage all follow from the weight",
+                            "weight     20 lb bond"));
+    stock.weight.reset();
+  }
+  if (!stock.weight && !line)
+    reader.report(missing_fact(
+        thing.range("name"), fmt::format("{} does not say its weight", thing.words("name")),
+        "what feeds, folds and needs a crease follows from the weight", "weight     20 lb bond"));
+}
+
+void take_sheet(Reader &reader, Line thing, const Facts &facts, Stock &stock) {
+  const Line line = facts.find("sheet");
+  if (const auto size = value_in<Size>(line, "size"))
+    stock.sheet = known(upright(size->value), size->from);
+  if (const auto grain = text_in(line, "grain"))
+    stock.grain = known(grain->value == "long" ? Grain::along_long_edge : Grain::along_short_edge,
+                        grain->from);
+  if (!line)
+    reader.report(missing_fact(
+        thing.range("name"), fmt::format("{} does not say its sheet", thing.words("name")),
+        "pages are folded out of sheets of a size", "sheet      letter, grain long"));
+}
+
+void take_caliper(Reader &reader, const Facts &facts, Stock &stock) {
+  if (const auto caliper = length_in(reader, facts.find("caliper"), "caliper", false)) {
+    stock.caliper = *caliper;
+    return;
+  }
+  stock.caliper_estimated = true;
+  stock.caliper = known(stock.weight ? estimated_caliper(stock.weight->value) : office_caliper, {});
+}
+
+Stock stock_of(Reader &reader, const Named &named, const Facts &facts) {
+  Stock stock;
+  stock.name = named.name;
+  stock.title = named.line.words("title");
+  stock.range = named.line.range();
+  take_weight(reader, named.line, facts, stock);
+  take_sheet(reader, named.line, facts, stock);
+  if (const auto tint = value_in<language::ColourName>(facts.find("tint"), "tint");
+      tint && tint->value.name.empty())
+    stock.tint = known(tint->value.colour, tint->from);
+  take_caliper(reader, facts, stock);
+  const Line costs = facts.find("costs");
+  stock.included = costs && costs.has("included");
+  stock.costs = rate_in(reader, costs, "costs");
+  return stock;
+}
+
+} // namespace
+
+void take_stocks(Reader &reader) {
+  const std::vector<Facts> facts = facts_of_all(reader, Family::stock);
+  const Things &things = reader.things(Family::stock);
+  for (std::size_t i = 0; i < things.all.size(); ++i)
+    reader.edition.stocks.push_back(stock_of(reader, things.all[i], facts[i]));
+  // A tint may be given by another paper's name, so these come when all papers are there.
+  for (std::size_t i = 0; i < things.all.size(); ++i) {
+    const Line line = facts[i].find("tint");
+    const auto *tint = line ? line.get<language::ColourName>("tint") : nullptr;
+    if (!tint || tint->name.empty())
+      continue;
+    if (const auto paint = paint_in(reader, line, "tint"))
+      reader.edition.stocks[i].tint = known(paint->value.colour, paint->from);
+  }
+}
+
+} // namespace bodkin

@@ -1,0 +1,54 @@
+#include "edition/texts.hpp"
+
+#include "edition/problems.hpp"
+#include "edition/prose_facts.hpp"
+
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+Problem no_words(Line line) {
+  const std::string_view name = line.words("name");
+  return {.check = "missing-part",
+          .range = line.range(),
+          .message = fmt::format("the text {} has no words", name),
+          .why = "a text comes from a file, or stands below `says`",
+          .type = {{fmt::format("text {} from \"words/{}.md\"", name, name), {}}}};
+}
+
+Problem words_twice(Line says) {
+  return {.check = "same-fact-twice",
+          .range = says.keyword(),
+          .message = "this text comes from a file already",
+          .why = "its words would be a question: those of the file, or those below",
+          .type = {{{}, "take out `from` and the file, or what `says` says"}}};
+}
+
+Text text_of(Reader &reader, Line line) {
+  Text text;
+  text.name = line.words("name");
+  text.range = line.range();
+  std::optional<Prose> said = said_below(reader, line);
+  if (line.has("file")) {
+    text.path = line.words("file");
+    if (said)
+      reader.report(words_twice(line));
+    else
+      text.prose = words_from(reader, line, "file").value_or(Prose{});
+  } else if (!said && !line.statement->broken) {
+    reader.report(no_words(line));
+  }
+  if (said)
+    text.prose = std::move(*said);
+  return text;
+}
+
+} // namespace
+
+void take_texts(Reader &reader) {
+  for (const Named &named : reader.things(Family::text).all)
+    reader.edition.texts.push_back(text_of(reader, named.line));
+}
+
+} // namespace bodkin

@@ -1,0 +1,128 @@
+#include "edition/values.hpp"
+
+#include "edition/currency.hpp"
+#include "edition/problems.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+Problem unknown_colour(Reader &reader, Line line, std::string_view part, std::string_view name) {
+  std::vector<std::string_view> names{"black", "white"};
+  for (const std::string_view stock : reader.things(Family::stock).names())
+    names.push_back(stock);
+  Problem problem{.check = "unknown-name",
+                  .range = line.range(part),
+                  .message = fmt::format("no colour here is called {}", name),
+                  .why = fmt::format("colours by name are {}; any other is written as #rrggbb",
+                                     list_of(names))};
+  if (const auto near = language::nearest(name, names)) {
+    problem.message += fmt::format("; did you mean {}?", *near);
+    problem.type.push_back({typed(reader, line.range(), line.range(part), *near), {}});
+    problem.edits.push_back({line.range(part), std::string(*near)});
+  } else {
+    problem.type.push_back({typed(reader, line.range(), line.range(part), "#c8102e"), "for a red"});
+  }
+  return problem;
+}
+
+} // namespace
+
+std::optional<std::uint32_t> index_of(Reader &reader, Family family, Line line,
+                                      std::string_view part) {
+  if (!line || !line.has(part))
+    return std::nullopt;
+  const Things &things = reader.things(family);
+  const auto found = things.by_name.find(line.words(part));
+  if (found == things.by_name.end()) {
+    if (reader.first_said_at(line.range(part)))
+      reader.report(unknown_name(reader, family, line, part));
+    return std::nullopt;
+  }
+  things.all[found->second].used = true;
+  return found->second;
+}
+
+std::optional<Known<std::string>> text_in(Line line, std::string_view part) {
+  if (!line || !line.has(part))
+    return std::nullopt;
+  return known(std::string(line.words(part)), line.range(part));
+}
+
+std::optional<Known<Mode>> mode_in(Line line, std::string_view part) {
+  if (!line || !line.has(part))
+    return std::nullopt;
+  return known(line.words(part) == "black" ? Mode::black : Mode::colour, line.range(part));
+}
+
+std::optional<Known<Rate>> rate_in(Reader &reader, Line line, std::string_view part) {
+  auto rate = value_in<Rate>(line, part);
+  if (!rate)
+    return std::nullopt;
+  const std::string_view written = reader.sources.text(rate->from);
+  if (rate->value.price.amount.digits < 0) {
+    std::string positive(written);
+    positive.erase(std::remove(positive.begin(), positive.end(), '-'), positive.end());
+    reader.report(too_small(rate->from, fmt::format("{} is less than nothing", written),
+                            "nobody pays you for taking it; what an edition earns is its price",
+                            typed(reader, line.range(), rate->from, positive)));
+    return std::nullopt;
+  }
+  rate->value.price.currency =
+      currency_meant(rate->value.price.currency, written, reader.edition.currency.value);
+  return rate;
+}
+
+std::optional<Known<std::int64_t>> count_in(Reader &reader, Line line, std::string_view part,
+                                            std::int64_t least, std::string_view why) {
+  const auto count = value_in<language::Count>(line, part);
+  if (!count)
+    return std::nullopt;
+  if (count->value.value < least) {
+    reader.report(too_small(
+        count->from,
+        fmt::format("{} is too few; the least is {}", reader.sources.text(count->from), least),
+        std::string(why), typed(reader, line.range(), count->from, std::to_string(least))));
+    return std::nullopt;
+  }
+  return known(count->value.value, count->from);
+}
+
+std::optional<Known<Length>> length_in(Reader &reader, Line line, std::string_view part,
+                                       bool may_be_zero) {
+  auto length = value_in<Length>(line, part);
+  if (!length)
+    return std::nullopt;
+  if (length->value < Length{} || (!may_be_zero && length->value == Length{})) {
+    reader.report(too_small(length->from,
+                            fmt::format("{} is no width that a {} can have",
+                                        reader.sources.text(length->from), line.word()),
+                            may_be_zero ? "a width of paper is nothing or more"
+                                        : "a width of paper is more than nothing",
+                            std::string(line.statement->entry->example)));
+    return std::nullopt;
+  }
+  return length;
+}
+
+std::optional<Known<Paint>> paint_in(Reader &reader, Line line, std::string_view part) {
+  const auto colour = value_in<language::ColourName>(line, part);
+  if (!colour)
+    return std::nullopt;
+  const std::string_view name = colour->value.name;
+  if (name.empty())
+    return known(Paint{colour->value.colour}, colour->from);
+  const Things &stocks = reader.things(Family::stock);
+  if (const auto found = stocks.by_name.find(name);
+      found != stocks.by_name.end() && found->second < reader.edition.stocks.size())
+    return known(Paint{*reader.edition.stocks[found->second].tint}, colour->from);
+  if (name == "black" || name == "white")
+    return known(Paint{name == "black" ? Colour{} : Colour{255, 255, 255}}, colour->from);
+  if (reader.first_said_at(colour->from))
+    reader.report(unknown_colour(reader, line, part, name));
+  return std::nullopt;
+}
+
+} // namespace bodkin

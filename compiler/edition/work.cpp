@@ -1,0 +1,106 @@
+#include "edition/work.hpp"
+
+#include "edition/problems.hpp"
+#include "edition/values.hpp"
+
+#include <algorithm>
+
+namespace bodkin {
+namespace {
+
+When when_of(std::string_view word) {
+  if (word == "flat")
+    return When::flat;
+  if (word == "folded")
+    return When::folded;
+  return word == "bound" ? When::bound : When::trimmed;
+}
+
+StepKind step_of(std::string_view word) {
+  if (word == "collate")
+    return StepKind::collate;
+  if (word == "crease")
+    return StepKind::crease;
+  if (word == "staple")
+    return StepKind::staple;
+  return word == "trim" ? StepKind::trim : StepKind::fold;
+}
+
+void take_staple(Reader &reader, Line line, FinishStep &step) {
+  // A hand that drives more than fifty staples into a fold is sewing.
+  constexpr std::int64_t most = 50;
+  if (const auto count = count_in(reader, line, "count", 1, "a staple is one at the least"))
+    step.staples = static_cast<int>(std::min(count->value, most));
+  if (const auto leg = length_in(reader, line, "leg", false)) {
+    step.leg = leg->value;
+    step.leg_range = leg->from;
+  }
+  if (const auto place = length_in(reader, line, "place", true))
+    step.from_head_and_foot = place->value;
+}
+
+void take_trim(Reader &reader, Line line, FinishStep &step) {
+  const auto cut = [&](std::string_view edge) {
+    const auto width = length_in(reader, line, edge, true);
+    return width ? width->value : Length{};
+  };
+  step.fore_edge = cut("fore-edge");
+  step.head = cut("head");
+  step.foot = cut("foot");
+}
+
+FinishStep finish_step(Reader &reader, Line line) {
+  FinishStep step;
+  step.kind = step_of(line.word());
+  step.range = line.range();
+  step.keyword = line.keyword();
+  step.all = line.words("what") != "cover";
+  if (step.kind == StepKind::staple)
+    take_staple(reader, line, step);
+  if (step.kind == StepKind::trim)
+    take_trim(reader, line, step);
+  step.work = work_of(reader, Facts(line));
+  return step;
+}
+
+} // namespace
+
+Takes takes_of(const language::Time &time) {
+  const TimePer per = time.per == language::TimePer::sheet  ? TimePer::sheet
+                      : time.per == language::TimePer::once ? TimePer::once
+                                                            : TimePer::copy;
+  return {time.duration, per};
+}
+
+Work work_of(Reader &reader, const Facts &facts) {
+  Work work;
+  if (const auto time = value_in<language::Time>(facts.find("takes"), "takes")) {
+    if (time->value.duration.milliseconds < 0)
+      reader.report(too_small(time->from, "no work takes less than no time",
+                              "minutes of hand work are added up for the whole run",
+                              "takes      20 s a copy"));
+    else
+      work.takes = known(takes_of(time->value), time->from);
+  }
+  facts.each("costs", [&](Line line) {
+    if (const auto rate = rate_in(reader, line, "costs"))
+      work.costs.push_back(*rate);
+  });
+  work.caution = text_in(facts.find("caution"), "caution");
+  if (const auto when = text_in(facts.find("when"), "when"))
+    work.when = known(when_of(when->value), when->from);
+  work.mass = value_in<Mass>(facts.find("mass"), "mass");
+  return work;
+}
+
+void take_finish(Reader &reader) {
+  each_line(*reader.strongest_first.front(), [&](Line line) {
+    if (line.word() != "finish")
+      return;
+    if (!reader.edition.finish_range.somewhere())
+      reader.edition.finish_range = line.range();
+    line.each_child([&](Line step) { reader.edition.finish.push_back(finish_step(reader, step)); });
+  });
+}
+
+} // namespace bodkin
