@@ -9,10 +9,10 @@
 namespace bodkin {
 
 struct DiskEdition {
-  std::unique_ptr<Files> files; // null: `trouble` says why
-  std::string folder;           // the edition's folder, absolute, links followed
-  std::string manuscript;       // relative to it; what read_edition() takes
-  std::string trouble;          // "almanac.bodkin is not there"
+  std::unique_ptr<Files> files{}; // null: `trouble` says why
+  std::string folder{};           // the edition's folder, absolute, links followed
+  std::string manuscript{};       // relative to it; what read_edition() takes
+  std::string trouble;            // "almanac.bodkin is not there"
 };
 
 // The edition's folder is the nearest one upwards from the manuscript that holds a `series.bodkin`,

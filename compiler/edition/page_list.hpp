@@ -15,9 +15,9 @@ struct PageScope {
 };
 
 struct PageList {
-  std::vector<int> pages; // rising, each once
-  int first = 0;          // the first as written that was not taken away
-  bool sound = true;      // false: some of it could not be read, and that was reported
+  std::vector<int> pages{}; // rising, each once
+  int first = 0;            // the first as written that was not taken away
+  bool sound = true;        // false: some of it could not be read, and that was reported
 };
 
 // Words, names and numbers; numbers above `count` are left out and reported where count > 0.
