@@ -19,7 +19,7 @@ std::string_view sign_of(Currency currency) {
 
 std::string written(const Decimal &amount, Currency currency) {
   const std::string_view sign = sign_of(currency);
-  const std::string number = written(amount, 2);
+  std::string number = written(amount, 2);
   if (currency.empty())
     return number;
   if (sign.empty())
@@ -32,7 +32,7 @@ std::string written(const Decimal &amount, Currency currency) {
 std::string written(const Price &price) { return written(price.amount, price.currency); }
 
 std::string written(const Rate &rate) {
-  const std::string money = written(rate.price);
+  std::string money = written(rate.price);
   switch (rate.per) {
   case Per::side:
     return money + " a side";
