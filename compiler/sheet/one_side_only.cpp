@@ -20,7 +20,7 @@ Problem one_side_only(const Edition &edition, const Imposition &imposition, cons
                                 sheets.size() == 1 ? spoken::sheets_listed(sheets) + " is"
                                                    : spoken::sheets_listed(sheets) + " are");
   const Sheet &sheet = imposition.sheets[static_cast<std::size_t>(sheets.front() - 1)];
-  problem.why = fmt::format("sheet {} is one piece of paper: {}; with "
+  problem.why = fmt::format("sheet {} is one piece of paper: {}; with"
                             " `duplex none`{} paper goes through once",
                             sheet.number, sides_in_words(sheet),
                             spoken::on_line(sources, machine.duplex.from));

@@ -1,0 +1,16 @@
+// Folds an imposition back into its book, on paper: every place is a rectangle of the sheet with a
+// page on its front and a page on its back; each fold turns all that lies beyond its line over, as
+// geometry, and what lies on what is kept as heights. No panel is counted and nothing of the
+// compiler's own folding is used. Says what is wrong, or nothing.
+#pragma once
+
+#include "edition/folding.hpp"
+#include "sheet/imposition.hpp"
+
+#include <string>
+
+namespace bodkin::test {
+
+std::string refold(const Imposition &imposition, const Folding &folding);
+
+} // namespace bodkin::test
