@@ -1,10 +1,9 @@
 // Picture files as samples: decoded, turned upright, in sRGB, eight bits a channel.
 //
 // An embedded ICC profile that is not sRGB is followed by Little CMS (perceptual intent, black
-// point compensated). CMYK
-// without a profile becomes red = (1 − C)(1 − K) and so on (PDF 1.7, 10.3.5, in its multiplied
-// form). Sixteen bits are rounded to eight. A file that breaks off or is damaged is refused, never
-// shown in part.
+// point compensated). CMYK without a profile becomes red = (1 − C)(1 − K) and so on: what neither
+// ink takes of the light. Sixteen bits are rounded to eight. A file that breaks off or is damaged
+// is refused, never shown in part.
 #pragma once
 
 #include "art/inspect.hpp"

@@ -96,15 +96,19 @@ bool is_grey(std::uint16_t photometric) {
   return photometric == PHOTOMETRIC_MINISBLACK || photometric == PHOTOMETRIC_MINISWHITE;
 }
 
-// CMYK rows can be read as they are, and so go through a profile; other arrangements are left to
-// libtiff's own formula.
-bool reads_as_cmyk(TIFF *tiff) {
+// Rows that are read as they are stored: CMYK, so that it can go through a profile, and 16-bit
+// grey, which libtiff's own conversion cuts off instead of rounding. Other arrangements are left to
+// that.
+bool reads_as_stored(TIFF *tiff) {
   const auto bits = tag<std::uint16_t>(tiff, TIFFTAG_BITSPERSAMPLE);
-  return tag<std::uint16_t>(tiff, TIFFTAG_PHOTOMETRIC) == PHOTOMETRIC_SEPARATED &&
-         tag<std::uint16_t>(tiff, TIFFTAG_INKSET) == INKSET_CMYK && (bits == 8 || bits == 16) &&
-         tag<std::uint16_t>(tiff, TIFFTAG_SAMPLESPERPIXEL) == 4 &&
+  const auto photometric = tag<std::uint16_t>(tiff, TIFFTAG_PHOTOMETRIC);
+  const auto samples = tag<std::uint16_t>(tiff, TIFFTAG_SAMPLESPERPIXEL);
+  const bool cmyk = photometric == PHOTOMETRIC_SEPARATED && samples == 4 &&
+                    tag<std::uint16_t>(tiff, TIFFTAG_INKSET) == INKSET_CMYK;
+  const bool deep_grey = is_grey(photometric) && samples == 1 && bits == 16;
+  return (cmyk || deep_grey) && (bits == 8 || bits == 16) && !TIFFIsTiled(tiff) &&
          tag<std::uint16_t>(tiff, TIFFTAG_PLANARCONFIG) == PLANARCONFIG_CONTIG &&
-         !TIFFIsTiled(tiff);
+         tag<std::uint16_t>(tiff, TIFFTAG_SAMPLEFORMAT) == SAMPLEFORMAT_UINT;
 }
 
 std::string profile_of(TIFF *tiff) {
@@ -132,23 +136,35 @@ Facts facts_of(TIFF *tiff) {
   return facts;
 }
 
-MaybeRefusal cmyk_rows(TIFF *tiff, const RowShape &shape, const RowSink &sink) {
+// One row of eight or sixteen bits a sample, as eight with 0 for black or no ink.
+void narrow_row(const std::vector<std::uint8_t> &from, bool wide, bool inverted,
+                std::vector<std::uint8_t> &to) {
+  for (std::size_t i = 0; i < to.size(); ++i) {
+    std::uint16_t sample = from[i];
+    if (wide) {
+      std::memcpy(&sample, from.data() + 2 * i, 2);
+      sample = static_cast<std::uint16_t>((sample + 128) / 257);
+    }
+    to[i] = static_cast<std::uint8_t>(inverted ? 255 - sample : sample);
+  }
+}
+
+MaybeRefusal stored_rows(TIFF *tiff, const RowShape &shape, const RowSink &sink) {
   const bool wide = tag<std::uint16_t>(tiff, TIFFTAG_BITSPERSAMPLE) == 16;
-  const std::size_t samples = static_cast<std::size_t>(shape.width) * 4;
-  std::vector<std::uint8_t> row(static_cast<std::size_t>(TIFFScanlineSize(tiff))), narrow(samples);
-  ToSrgb to_srgb(profile_of(tiff), Inks::cmyk, shape.width);
+  const bool inverted = tag<std::uint16_t>(tiff, TIFFTAG_PHOTOMETRIC) == PHOTOMETRIC_MINISWHITE;
+  const Inks inks = shape.channels == 1 ? Inks::grey : Inks::cmyk;
+  std::vector<std::uint8_t> narrow(static_cast<std::size_t>(shape.width) *
+                                   static_cast<std::size_t>(channels_of(inks)));
+  std::vector<std::uint8_t> row(static_cast<std::size_t>(TIFFScanlineSize(tiff)));
+  if (row.size() < narrow.size() * (wide ? 2 : 1))
+    return damaged(Format::tiff);
+  ToSrgb to_srgb(profile_of(tiff), inks, shape.width);
   sink.begin(shape);
   for (int y = 0; y < shape.height; ++y) {
-    if (row.size() < samples * (wide ? 2 : 1) ||
-        TIFFReadScanline(tiff, row.data(), static_cast<std::uint32_t>(y), 0) != 1)
+    if (TIFFReadScanline(tiff, row.data(), static_cast<std::uint32_t>(y), 0) != 1)
       return damaged(Format::tiff);
-    if (wide)
-      for (std::size_t i = 0; i < samples; ++i) {
-        std::uint16_t sample = 0;
-        std::memcpy(&sample, row.data() + 2 * i, 2);
-        narrow[i] = static_cast<std::uint8_t>((sample + 128) / 257);
-      }
-    if (!sink.take(to_srgb.row(wide ? narrow.data() : row.data())))
+    narrow_row(row, wide, inverted, narrow);
+    if (!sink.take(to_srgb.row(narrow.data())))
       return std::nullopt;
   }
   return std::nullopt;
@@ -236,7 +252,7 @@ Outcome<Facts> tiff_head(std::string_view bytes, const Bounds &bounds) {
     return *refusal;
   char message[1024] = "";
   if (tag<std::uint16_t>(tiff.get(), TIFFTAG_SAMPLESPERPIXEL) > 16 ||
-      (!reads_as_cmyk(tiff.get()) && TIFFRGBAImageOK(tiff.get(), message) == 0))
+      (!reads_as_stored(tiff.get()) && TIFFRGBAImageOK(tiff.get(), message) == 0))
     return Refusal{Trouble::unreadable,
                    fmt::format("is a TIFF of {} bits in {} channels, arranged in a way that is not "
                                "read; save it with 8 bits a channel, grey or RGB",
@@ -258,8 +274,8 @@ MaybeRefusal tiff_rows(std::string_view bytes, const Facts &, const RowSink &sin
   RowShape shape{static_cast<int>(facts.width), static_cast<int>(facts.height), facts.channels};
   if (facts.cmyk)
     shape.channels = 3;
-  return reads_as_cmyk(tiff.get()) ? cmyk_rows(tiff.get(), shape, sink)
-                                   : packed_rows(tiff.get(), shape, sink);
+  return reads_as_stored(tiff.get()) ? stored_rows(tiff.get(), shape, sink)
+                                     : packed_rows(tiff.get(), shape, sink);
 }
 
 std::string tiff_profile(std::string_view bytes) {
