@@ -43,12 +43,14 @@ private:
 
 struct FacesOpened {
   OpenFaces faces;
-  Problems problems; // missing-face, missing-file, outside-the-folder, unreadable-face, system-face
+  Problems problems; // missing-face, missing-file, unreadable-face, system-face …
 };
 
 // Opens the faces that some used style asks for; the others stay closed (not usable, no problem
-// said).
-FacesOpened open_faces(const Edition &edition, const Files &files, const SystemFaces &system);
+// said). `catalogue` are the families of the catalogue, offered beside those of the machine to who
+// misspelt one.
+FacesOpened open_faces(const Edition &edition, const Files &files, const SystemFaces &system,
+                       const std::vector<std::string> &catalogue = {});
 
 // Faces reached from the styles of words and folios, by FaceId.
 std::vector<bool> faces_in_use(const Edition &edition);
