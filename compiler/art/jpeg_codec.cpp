@@ -19,9 +19,9 @@ void weigh(j_common_ptr info, int level) {
   auto &errors = *reinterpret_cast<JpegErrors *>(info->err);
   switch (errors.base.msg_code) {
   case JWRN_JPEG_EOF:
+  case JWRN_HIT_MARKER:
     errors.ended_early = true;
     leave(info);
-  case JWRN_HIT_MARKER:
   case JWRN_HUFF_BAD_CODE:
   case JWRN_ARITH_BAD_CODE:
   case JWRN_MUST_RESYNC:
