@@ -38,10 +38,9 @@ need_packages() {
   rm -f "$packages_here"
   [ -n "$missing" ] || return 0
 
-  count=$(say "$missing" | wc -l)
   # shellcheck disable=SC2086 # the names are meant to be words
   set -- $missing
-  say "Installing $count packages, and what they need in turn, with apt-get: $*"
+  say "Installing with apt-get, and what they need in turn: $*"
   if [ "$(id -u)" != 0 ] && ! command -v sudo >/dev/null; then
     say "Only root may install packages, and there is no sudo here. Run this script as root, or have root run:"
     say "  apt-get install --no-install-recommends $*"

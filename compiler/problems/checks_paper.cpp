@@ -91,6 +91,13 @@ constexpr Check table[] = {
      "side carries which page.",
      "edition \"Bus Notes\"\n"
      "  folding    saddle-stitch\n"},
+    {"sheets-taken-away", Kind::note, "The sheets of an earlier compile are taken away",
+     "The edition compiled once, and its sheets lay in the folder. Now something is wrong with "
+     "it, so the old sheets no longer show what the manuscript says. They are taken away, so "
+     "that nobody carries them to the shop by mistake. Estimate and proof are written anew.",
+     "Mend the errors and compile again; the sheets come back.",
+     "finish\n"
+     "  staple     2, leg 1/4in, 2 1/8in from head and foot\n"},
     {"split-spread", Kind::warning, "A spread lies on two sheets",
      "Two pages that face each other are one piece of paper only in the middle of a folded "
      "section. Everywhere else the left page is half of one sheet and the right page half of "
