@@ -149,13 +149,16 @@ std::string tried(const std::vector<Try> &singles, const std::vector<Try> &chain
 std::vector<WayOut> ways_of(const Trying &trying, const std::vector<Try> &tries) {
   std::vector<WayOut> ways;
   const std::string per = trying.estimate.budget->of_run ? " in all" : " a copy";
-  for (const Try &made : tries)
-    if (made.in && ways.size() < most_ways) {
-      std::string remark = shown(made.cost, trying.estimate.currency) + per;
-      if (made.made.size() > 1)
-        remark += fmt::format(", {} changes together", made.made.size());
-      ways.push_back({lines_to_type(trying.edition, made.made, trying.sources), remark});
-    }
+  for (const Try &made : tries) {
+    if (!made.in || ways.size() == most_ways)
+      continue;
+    const std::string lines = lines_to_type(trying.edition, made.made, trying.sources);
+    const auto count = std::count(lines.begin(), lines.end(), '\n') + 1;
+    std::string remark = shown(made.cost, trying.estimate.currency) + per;
+    if (count > 1)
+      remark += fmt::format(" with these {} lines", count);
+    ways.push_back({lines, ways.empty() ? remark : "or this: " + remark});
+  }
   return ways;
 }
 
@@ -176,8 +179,8 @@ void other_run(const Trying &trying, std::vector<WayOut> &ways) {
   const Exact total = own_stretch(trying.edition, priced, *copies).at(*copies);
   const Currency currency = trying.estimate.currency;
   ways.push_back({run_line(trying.edition, trying.sources, *copies),
-                  fmt::format("{} a copy, {} in all", shown(total / Exact(*copies), currency),
-                              shown(total, currency))});
+                  fmt::format("{}{} a copy, {} in all", ways.empty() ? "" : "or this: ",
+                              shown(total / Exact(*copies), currency), shown(total, currency))});
 }
 
 // The budget itself, raised to the next whole cent.

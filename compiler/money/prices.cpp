@@ -37,9 +37,12 @@ Problem no_paper_price(const Edition &edition, const Unpriced &unpriced, const S
   problem.why = of_shelf ? "the shelf holds no prices, since every shop has its own; until one is "
                            "written the estimate leaves this paper out and is too low"
                          : "until one is written the estimate leaves this paper out and is too low";
-  const std::string line =
-      of_shelf ? fmt::format("stock {0} like {0}\n  {1}", stock.name, costs) : costs;
-  problem.type = {{line, "or `costs included` where the price of a side holds the paper"}};
+  const std::string included = "or `costs included` where the price of a side holds the paper";
+  if (of_shelf)
+    problem.type = {{fmt::format("stock own-{0} like {0}\n  {1}", stock.name, costs),
+                     fmt::format("and ask for own-{}; {}", stock.name, included)}};
+  else
+    problem.type = {{costs, included}};
   return problem;
 }
 
@@ -64,7 +67,8 @@ Problem no_side_price(const Edition &edition, const Unpriced &unpriced, const So
   const std::string prints =
       fmt::format("prints     {} at {}", mode, to_fill_in(*edition.currency, "a side"));
   problem.type = {
-      {of_shelf ? fmt::format("machine {0} like {0}\n  {1}", machine.name, prints) : prints, ""}};
+      {of_shelf ? fmt::format("machine own-{0} like {0}\n  {1}", machine.name, prints) : prints,
+       of_shelf ? fmt::format("and ask for own-{}", machine.name) : std::string{}}};
   return problem;
 }
 
@@ -149,9 +153,11 @@ Problem cheap_run(const Edition &edition, const std::string &whose, const Cheape
   problem.kind = Kind::note;
   problem.check = "cheap-run";
   problem.range = edition.run.from;
-  problem.message = fmt::format(
-      "{} copies {} cost {}, {} as {} at {}", cheaper.copies, whose, shown(cheaper.total, currency),
-      cheaper.total == now ? "as much" : "not so much", copies, shown(now, currency));
+  const std::string beside =
+      cheaper.total == now ? fmt::format("the same as {}", copies)
+                           : fmt::format("less than the {} of {}", shown(now, currency), copies);
+  problem.message = fmt::format("{} copies {} cost {}, {}", cheaper.copies, whose,
+                                shown(cheaper.total, currency), beside);
   problem.why = fmt::format("a lower price begins at {} copies and holds for every one of them",
                             cheaper.copies);
   if (edition.run.from.somewhere())

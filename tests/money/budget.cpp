@@ -1,0 +1,155 @@
+#include "money/budget.hpp"
+#include "money/manuscript.hpp"
+#include "money/report.hpp"
+
+#include <doctest/doctest.h>
+#include <fmt/format.h>
+
+namespace bodkin::tests {
+namespace {
+
+// Eight pages on two sheets of plain paper for ten copies. Black costs $0.10 and colour $0.50 a
+// side.
+std::string eight_pages(std::string_view facts, std::string_view pages,
+                        std::string_view more = "") {
+  return small_edition(facts, fmt::format("{}\nface typed from \"Courier Prime\"\n\nstyle label\n"
+                                          "  face typed 9/11\n\n{}",
+                                          more, pages));
+}
+
+std::string page(std::string_view line) {
+  return fmt::format("{}\n  words \"x\" in label\n", line);
+}
+
+// Pages 3 and 6 are the front of the inner sheet; page 1 is on the outer one's with page 8.
+std::string three_colours() {
+  return page("page 1 in colour   # the face of it") + page("page 2") + page("page 3 in colour") +
+         page("page 6 in colour") + page("page 8");
+}
+
+} // namespace
+
+TEST_CASE("an edition within its budget has no problem") {
+  CHECK(priced(eight_pages("budget $9 a copy", three_colours())).over_budget_text() == "");
+}
+
+TEST_CASE("one side in black that brings it under is offered with the lines to type") {
+  // 2 colour sides, 1 black side and 2 sheets at $0.02: $1.14.
+  CHECK(priced(eight_pages("budget $0.80 a copy", three_colours())).over_budget_text() ==
+        R"(almanac.bodkin:6:10: error: a copy costs $1.14, which is $0.34 over [over-budget]
+  budget $0.80 a copy
+         ~~~~~~~~~~~~
+  why   dearest: 20 colour sides $10.00, 10 black sides $1.00, paper $0.40; tried: pages 3 and 6 in
+        black, $0.74: in
+  type  page 3
+        page 6      ($0.74 a copy with these 2 lines)
+        page 1      (or this: $0.74 a copy)
+)");
+}
+
+TEST_CASE("sides in black are tried together where one alone is not enough") {
+  CHECK(priced(eight_pages("budget $0.40 a copy", three_colours())).over_budget_text() ==
+        R"(almanac.bodkin:6:10: error: a copy costs $1.14, which is $0.74 over [over-budget]
+  budget $0.40 a copy
+         ~~~~~~~~~~~~
+  why   dearest: 20 colour sides $10.00, 10 black sides $1.00, paper $0.40; tried: pages 3 and 6 in
+        black, $0.74; page 1 in black as well, $0.34: in
+  type  page 1
+        page 3
+        page 6      ($0.34 a copy with these 3 lines)
+)");
+}
+
+TEST_CASE("a colour that the edition gives by default is taken out where it is given") {
+  CHECK(priced(eight_pages("budget $0.60 a copy\nprinting colour", page("page 1") + page("page 3")))
+            .over_budget_text() ==
+        R"(almanac.bodkin:6:10: error: a copy costs $1.02, which is $0.42 over [over-budget]
+  budget $0.60 a copy
+         ~~~~~~~~~~~~
+  why   dearest: 20 colour sides $10.00, paper $0.20; tried: pages 1 and 3 in black, $0.22: in
+  type  printing black      ($0.22 a copy)
+)");
+}
+
+TEST_CASE("another of the edition's own papers is tried in place of a dear one") {
+  CHECK(priced(eight_pages("budget $0.55 a copy\ncover on card", page("page 1") + page("page 8"),
+                           "stock card\n  weight 20 lb bond\n  sheet letter, grain long\n"
+                           "  costs $50 per 100 sheets\n"))
+            .over_budget_text() ==
+        R"(almanac.bodkin:6:10: error: a copy costs $0.62, which is $0.07 over [over-budget]
+  budget $0.55 a copy
+         ~~~~~~~~~~~~
+  why   dearest: paper $5.20, 10 black sides $1.00; tried: plain in place of card, $0.14: in
+  type  cover on plain      ($0.14 a copy)
+)");
+}
+
+TEST_CASE("a longer run is offered where it spreads what is paid once") {
+  CHECK(priced(eight_pages("budget $0.50 a copy",
+                           "page 1\n  words \"x\" in label\n  hand stamp \"moon\"\n"
+                           "    at 1in 1in, 1in x 1in\n    costs $6.00 once\npage 8\n"))
+            .over_budget_text() ==
+        R"(almanac.bodkin:6:10: error: a copy costs $0.74, which is $0.24 over [over-budget]
+  budget $0.50 a copy
+         ~~~~~~~~~~~~
+  why   dearest: stamp moon $6.00, 10 black sides $1.00, paper $0.40
+  type  run 17 copies      ($0.49 a copy, $8.38 in all)
+)");
+}
+
+TEST_CASE("a shorter run is offered for a budget of the run") {
+  CHECK(
+      priced(eight_pages("budget $1 a run", page("page 1") + page("page 8"))).over_budget_text() ==
+      R"(almanac.bodkin:6:10: error: the run costs $1.40, which is $0.40 over [over-budget]
+  budget $1 a run
+         ~~~~~~~~
+  why   dearest: 10 black sides $1.00, paper $0.40
+  type  run 7 copies      ($0.14 a copy, $0.98 in all)
+)");
+}
+
+TEST_CASE("where nothing brings it under, the budget itself is the line to change") {
+  CHECK(priced(eight_pages("budget $0.139 a copy", page("page 1") + page("page 8")))
+            .over_budget_text() ==
+        R"(almanac.bodkin:6:10: error: a copy costs $0.14, which is $0.001 over [over-budget]
+  budget $0.139 a copy
+         ~~~~~~~~~~~~~
+  why   dearest: 10 black sides $1.00, paper $0.40
+  type  budget     $0.14 a copy      (nothing here brings it under)
+)");
+}
+
+TEST_CASE(
+    "made all the same, the problem is a warning and the report says by how much it is over") {
+  const Priced over = priced(eight_pages("budget $0.80 a copy", three_colours()));
+  CHECK(over.over_budget_text(true).find("warning: a copy costs $1.14") != std::string::npos);
+  const std::string stamped = estimate_as_text(over.edition(), over.estimate, over.sources(), true);
+  CHECK(stamped.substr(0, stamped.find("\n\n  colour")) ==
+        "Test\n10 copies. Money in USD.\n\nOVER BUDGET by $0.34 a copy, made all the same");
+}
+
+TEST_CASE("a page on a colour cover says black, since less would leave the cover's colour") {
+  CHECK(priced(eight_pages("budget $0.70 a copy\ncover on plain in colour",
+                           page("page 1 in colour") + page("page 2") + page("page 3")))
+            .over_budget_text() ==
+        R"(almanac.bodkin:6:10: error: a copy costs $1.02, which is $0.32 over [over-budget]
+  budget $0.70 a copy
+         ~~~~~~~~~~~~
+  why   dearest: 20 colour sides $10.00, paper $0.20; tried: page 1 in black, $0.62: in
+  type  page 1 in black      ($0.62 a copy)
+        cover on plain      (or this: $0.62 a copy)
+)");
+}
+
+TEST_CASE("pages that one line lists lose their colour together") {
+  CHECK(
+      priced(eight_pages("budget $0.80 a copy", page("page 1, 3 in colour"))).over_budget_text() ==
+      R"(almanac.bodkin:6:10: error: a copy costs $1.02, which is $0.22 over [over-budget]
+  budget $0.80 a copy
+         ~~~~~~~~~~~~
+  why   dearest: 20 colour sides $10.00, paper $0.20; tried: pages 1 and 3 in black, $0.22: in
+  type  page 1, 3      ($0.22 a copy)
+)");
+}
+
+} // namespace bodkin::tests

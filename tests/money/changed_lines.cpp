@@ -1,0 +1,70 @@
+#include "money/changed_lines.hpp"
+#include "money/money_lines.hpp"
+
+#include <doctest/doctest.h>
+
+namespace bodkin::tests {
+namespace {
+
+std::string line_after(std::string text, auto change) {
+  Sources sources;
+  const FileId file = sources.add("almanac.bodkin", std::move(text));
+  ChangedLines lines(sources);
+  change(lines, LineKey{file, 1});
+  return lines.text();
+}
+
+std::string colour_out(std::string text, bool colour_is_default = false) {
+  return line_after(std::move(text), [&](ChangedLines &lines, LineKey key) {
+    lines.colour_out(key, colour_is_default);
+  });
+}
+
+std::string filled(std::string text, Currency currency) {
+  Sources sources;
+  const FileId file = sources.add("almanac.bodkin", std::move(text));
+  return with_money_to_fill_in(sources, {file, Offset{0}, Offset{1}}, currency);
+}
+
+} // namespace
+
+TEST_CASE("colour goes out of a line with the word before it, and the comment with it") {
+  CHECK(colour_out("page 3 in colour") == "page 3");
+  CHECK(colour_out("page 3 called moon  in  color on rose # in colour") ==
+        "page 3 called moon on rose");
+  CHECK(colour_out("  cover      on board in colour") == "cover      on board");
+}
+
+TEST_CASE(
+    "colour becomes black where a default would bring it back, or where the line is about it") {
+  CHECK(colour_out("page 3 in colour", true) == "page 3 in black");
+  CHECK(colour_out("printing   colour") == "printing   black");
+}
+
+TEST_CASE("a hash within a word or a text begins no comment") {
+  CHECK(colour_out("page 3#4 in colour") == "page 3#4");
+  CHECK(colour_out("note \"a # b\" in colour") == "note \"a # b\"");
+}
+
+TEST_CASE("a paper is renamed where it is asked for, not where a page bears its name") {
+  CHECK(line_after("page 4 called rose on rose", [](ChangedLines &lines, LineKey key) {
+          lines.rename(key, "rose", "cream");
+        }) == "page 4 called rose on cream");
+}
+
+TEST_CASE("the copies of a run change and its spares stay") {
+  CHECK(line_after("run        50 copies, 3 spare", [](ChangedLines &lines, LineKey key) {
+          lines.first_number(key, 64);
+        }) == "run        64 copies, 3 spare");
+}
+
+TEST_CASE("money to be filled in keeps the rest of the line") {
+  CHECK(filled("costs      $14.75 per 250 sheets", currency_of("GBP")) ==
+        "costs      £… per 250 sheets");
+  CHECK(filled("prints black at 0.12 CAD a side, from 500 sides", currency_of("USD")) ==
+        "prints black at $… a side, from 500 sides");
+  CHECK(filled("prints black at €0.12, from 500 sides", currency_of("CAD")) ==
+        "prints black at … CAD, from 500 sides");
+}
+
+} // namespace bodkin::tests
