@@ -31,5 +31,5 @@ build_targets() {
 
 # fact_of KEY FILE: the first value of a key in a JSON file, without its quotes.
 fact_of() {
-  sed -n "s/.*\"$1\": *\"\\{0,1\\}\\([^\",}]*\\).*/\\1/p" "$2" | head -n 1
+  tr '{,' '\n\n' <"$2" | sed -n "s/^ *\"$1\": *\"\{0,1\}\([^\"}]*\).*/\1/p" | head -n 1
 }
