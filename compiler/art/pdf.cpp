@@ -7,10 +7,9 @@
 #include <cmath>
 #include <fmt/format.h>
 #include <memory>
+#include <optional>
 #include <poppler/glib/poppler.h>
-#include <qpdf/QPDF.hh>
-#include <qpdf/QPDFPageDocumentHelper.hh>
-#include <qpdf/QPDFPageObjectHelper.hh>
+#include <qpdf/qpdf-c.h>
 
 namespace bodkin::art {
 namespace {
@@ -32,19 +31,46 @@ Refusal broken(std::string_view bytes) {
   return ends(bytes) ? damaged(Format::pdf) : cut_off(Format::pdf);
 }
 
-// PDF 1.7, 14.11.2 (the crop box is what a viewer shows) and table 30.
-bool take_page(QPDFPageObjectHelper page, TrialHead &head) {
-  QPDFObjectHandle box = page.getCropBox();
-  if (!box.isRectangle())
+struct Cleanup {
+  void operator()(_qpdf_data *pdf) const { qpdf_cleanup(&pdf); }
+};
+using Qpdf = std::unique_ptr<_qpdf_data, Cleanup>;
+
+bool is_rectangle(_qpdf_data *pdf, qpdf_oh box) {
+  if (qpdf_oh_is_array(pdf, box) == 0 || qpdf_oh_get_array_n_items(pdf, box) != 4)
     return false;
-  const auto corners = box.getArrayAsRectangle();
-  head.page_box = {corners.llx, corners.lly, corners.urx, corners.ury};
-  const double width = corners.urx - corners.llx, height = corners.ury - corners.lly;
-  QPDFObjectHandle rotate = page.getAttribute("/Rotate", false);
-  const int turned = rotate.isInteger() ? rotate.getIntValueAsInt() % 360 : 0;
-  head.rotate = turned < 0 ? turned + 360 : turned;
-  QPDFObjectHandle unit = page.getObjectHandle().getKey("/UserUnit");
-  const double scale = unit.isNumber() ? unit.getNumericValue() : 1;
+  for (int i = 0; i < 4; ++i)
+    if (qpdf_oh_is_number(pdf, qpdf_oh_get_array_item(pdf, box, i)) == 0)
+      return false;
+  return true;
+}
+
+// PDF 1.7, 14.11.2 (the crop box is what a viewer shows) and table 30; in the page's own units.
+std::optional<PageBox> box_of(_qpdf_data *pdf, qpdf_oh page) {
+  for (const char *name : {"/CropBox", "/MediaBox"}) {
+    const qpdf_oh box = qpdf_oh_get_key(pdf, page, name);
+    if (!is_rectangle(pdf, box))
+      continue;
+    const auto corner = [&](int i) {
+      return qpdf_oh_get_numeric_value(pdf, qpdf_oh_get_array_item(pdf, box, i));
+    };
+    return PageBox{std::min(corner(0), corner(2)), std::min(corner(1), corner(3)),
+                   std::max(corner(0), corner(2)), std::max(corner(1), corner(3))};
+  }
+  return std::nullopt;
+}
+
+bool take_page(_qpdf_data *pdf, qpdf_oh page, TrialHead &head) {
+  const auto box = box_of(pdf, page);
+  if (!box)
+    return false;
+  head.page_box = {box->left, box->bottom, box->right, box->top};
+  const double width = box->right - box->left, height = box->top - box->bottom;
+  const qpdf_oh rotate = qpdf_oh_get_key(pdf, page, "/Rotate");
+  if (qpdf_oh_is_integer(pdf, rotate) != 0)
+    head.rotate = (qpdf_oh_get_int_value_as_int(pdf, rotate) % 360 + 360) % 360;
+  const qpdf_oh unit = qpdf_oh_get_key(pdf, page, "/UserUnit");
+  const double scale = qpdf_oh_is_number(pdf, unit) != 0 ? qpdf_oh_get_numeric_value(pdf, unit) : 1;
   const bool sideways = head.rotate % 180 == 90;
   head.natural_width = (sideways ? height : width) * scale;
   head.natural_height = (sideways ? width : height) * scale;
@@ -54,27 +80,26 @@ bool take_page(QPDFPageObjectHelper page, TrialHead &head) {
 }
 
 void read_facts(std::string_view bytes, int page, TrialHead &head) {
-  QPDF pdf;
-  pdf.setSuppressWarnings(true);
-  try {
-    pdf.processMemoryFile("picture", bytes.data(), bytes.size());
-  } catch (const QPDFExc &problem) {
-    if (problem.getErrorCode() == qpdf_e_password)
+  const Qpdf pdf(qpdf_init());
+  qpdf_silence_errors(pdf.get());
+  qpdf_set_suppress_warnings(pdf.get(), QPDF_TRUE);
+  const auto read = qpdf_read_memory(pdf.get(), "picture", bytes.data(), bytes.size(), nullptr);
+  if ((read & QPDF_ERRORS) != 0) {
+    if (qpdf_get_error_code(pdf.get(), qpdf_get_error(pdf.get())) == qpdf_e_password)
       return refuse(head, {Trouble::locked, "asks for a password; save a copy without one"});
     return refuse(head, broken(bytes));
   }
-  if (pdf.anyWarnings() && !ends(bytes))
+  if ((read & QPDF_WARNINGS) != 0 && !ends(bytes)) // libqpdf has mended what was missing
     return refuse(head, cut_off(Format::pdf));
-  const auto pages = QPDFPageDocumentHelper(pdf).getAllPages();
-  head.pages = static_cast<int>(pages.size());
+  qpdf_push_inherited_attributes_to_page(pdf.get());
+  head.pages = std::max(qpdf_get_num_pages(pdf.get()), 0);
   if (page < 1 || page > head.pages)
     return refuse(head,
                   {Trouble::no_such_page, fmt::format("has {} page{}, so no page {}", head.pages,
                                                       head.pages == 1 ? "" : "s", page)});
-  const auto &wanted = pages[static_cast<std::size_t>(page) - 1];
-  if (!take_page(wanted, head))
-    return refuse(head, damaged(Format::pdf));
-  QPDFPageObjectHelper(wanted).getFormXObjectForPage();
+  const auto wanted = qpdf_get_page_n(pdf.get(), static_cast<std::size_t>(page) - 1);
+  if (!take_page(pdf.get(), wanted, head) || qpdf_has_error(pdf.get()) != 0)
+    refuse(head, damaged(Format::pdf));
 }
 
 bool draw(std::string_view bytes, int number, cairo_t *cairo) {

@@ -16,16 +16,19 @@
 
 #include <csignal>
 
-#if defined(__SANITIZE_ADDRESS__)
-#define BODKIN_SHADOW_MEMORY 1
-#elif defined(__has_feature)
-#if __has_feature(address_sanitizer)
-#define BODKIN_SHADOW_MEMORY 1
-#endif
+#if !defined(__has_feature)
+#define __has_feature(name) 0 // NOLINT(bugprone-reserved-identifier)
 #endif
 
 namespace bodkin::art {
 namespace {
+
+// The address sanitizer maps terabytes at once, so no bound on them can hold.
+#if defined(__SANITIZE_ADDRESS__) || __has_feature(address_sanitizer)
+constexpr bool bounds_hold = false;
+#else
+constexpr bool bounds_hold = true;
+#endif
 
 constexpr std::size_t head_bytes = (sizeof(TrialHead) + 63) / 64 * 64;
 
@@ -73,9 +76,8 @@ void bind(const Bounds &bounds) {
     std::signal(signal, SIG_DFL);
   limit(RLIMIT_CORE, 0);
   limit(RLIMIT_CPU, static_cast<rlim_t>(bounds.drawing_seconds));
-#if !defined(BODKIN_SHADOW_MEMORY)
-  limit(RLIMIT_AS, mapped_bytes() + bounds.drawing_memory);
-#endif
+  if (bounds_hold)
+    limit(RLIMIT_AS, mapped_bytes() + bounds.drawing_memory);
   // Processor time does not pass while it waits; three times as much on the clock stops that too.
   alarm(static_cast<unsigned>(bounds.drawing_seconds) * 3);
   const int nowhere = open("/dev/null", O_RDWR | O_CLOEXEC);

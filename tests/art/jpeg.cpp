@@ -109,10 +109,10 @@ TEST_CASE(
   CHECK(can_be_placed(facts_of(file)));
   // The three component numbers of the frame, changed to letters, and no JFIF.
   const auto jfif = file.find("\xff\xe0"), frame = file.find("\xff\xc0");
-  for (const std::size_t i : {0, 1, 2})
+  for (std::size_t i = 0; i < 3; ++i)
     file[frame + 10 + 3 * i] = "RGB"[i];
   const auto scan = file.find("\xff\xda");
-  for (const std::size_t i : {0, 1, 2})
+  for (std::size_t i = 0; i < 3; ++i)
     file[scan + 5 + 2 * i] = "RGB"[i];
   file.erase(jfif, 18);
   CHECK_FALSE(can_be_placed(facts_of(file)));
