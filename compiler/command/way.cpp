@@ -1,5 +1,6 @@
 #include "command/way.hpp"
 
+#include "language/tree.hpp"
 #include "money/budget.hpp"
 #include "preflight/preflight.hpp"
 #include "problems/render.hpp"
@@ -45,9 +46,25 @@ std::string file_name(const std::string &path) {
   return std::filesystem::path(path).filename().string();
 }
 
+// The families that the catalogue of faces knows, for whoever misspelt one.
+std::vector<std::string> catalogue_families(const Files &files) {
+  Sources sources;
+  Problems ignored; // the shelf's own files are held clean by the tests
+  const FileId file =
+      sources.add("catalogue", std::string(files.shelf("fonts/catalogue").view));
+  const language::Tree tree = language::read(file, sources, ignored);
+  std::vector<std::string> families;
+  tree.each_top([&](const language::Statement &statement) {
+    if (const auto *family = tree.get<language::Quoted>(statement, "family"))
+      families.emplace_back(family->text);
+  });
+  return families;
+}
+
 void set_pages(Way &way) {
   way.system = machine_faces();
-  way.faces.emplace(open_faces(way.edition(), *way.disk.files, *way.system));
+  way.faces.emplace(open_faces(way.edition(), *way.disk.files, *way.system,
+                               catalogue_families(*way.disk.files)));
   add(way.problems, std::move(way.faces->problems));
   way.gallery.emplace(*way.disk.files);
   way.compositor.emplace(way.edition(), way.faces->faces);

@@ -1,7 +1,20 @@
-#include "preflight/preflight.hpp"
+#include "preflight/families.hpp"
 
 namespace bodkin {
 
-void preflight(const Inspection &, Problems &) {}
+void preflight(const Inspection &inspection, Problems &problems) {
+  check_fills(inspection, problems);
+  check_edges(inspection, problems);
+  check_spreads(inspection, problems);
+  check_pictures(inspection, problems);
+  check_type(inspection, problems);
+  check_ground(inspection, problems);
+  check_machines(inspection, problems);
+  check_folds(inspection, problems);
+  check_staples(inspection, problems);
+  check_order(inspection, problems);
+  check_colour(inspection, problems);
+  check_unnamed(inspection, problems);
+}
 
 } // namespace bodkin

@@ -1,0 +1,90 @@
+#include "measure/paper.hpp"
+#include "preflight/about.hpp"
+#include "preflight/families.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <set>
+
+namespace bodkin {
+namespace {
+
+// By common practice, no source: above the first, a fold without a crease cracks the surface; above
+// the second, one across the grain is rough.
+constexpr Grammage needs_crease{150'000}, rough_across{120'000};
+
+bool creased(const Edition &edition, int sheet_number) {
+  return std::any_of(edition.finish.begin(), edition.finish.end(), [&](const FinishStep &step) {
+    return step.kind == StepKind::crease && (step.all || sheet_number == 1);
+  });
+}
+
+const FinishStep *step_of(const Edition &edition, StepKind kind) {
+  for (const FinishStep &step : edition.finish)
+    if (step.kind == kind)
+      return &step;
+  return nullptr;
+}
+
+Problem uncreased_card(const Inspection &inspection, const Sheet &sheet, const Stock &stock) {
+  const FinishStep *fold = step_of(inspection.edition, StepKind::fold);
+  const bool cover = sheet.number == 1;
+  Problem problem;
+  problem.check = "uncreased-card";
+  problem.range = fold ? fold->range : stock.range;
+  problem.message = fmt::format("{} is folded without a crease", stock.name);
+  problem.why = fmt::format("{} is {:.0f} gsm; above 150 the surface cracks along a fold that no "
+                            "groove was pressed for",
+                            written(**stock.weight), (*stock.weight)->grammage.gsm());
+  problem.type = {{fmt::format("crease     {}", cover ? "cover" : "all"),
+                   fold ? "on a line before the fold" : "under `finish`, before the fold"}};
+  return problem;
+}
+
+Problem cross_grain(const Stock &stock) {
+  const Grammage grammage = (*stock.weight)->grammage;
+  Problem problem;
+  problem.kind = grammage > rough_across ? Kind::warning : Kind::note;
+  problem.check = "cross-grain";
+  problem.range = stock.grain.from.somewhere() ? stock.grain.from : stock.range;
+  problem.message = fmt::format("{} is folded across its grain", stock.name);
+  const bool long_grain = *stock.grain == Grain::along_long_edge;
+  problem.why = fmt::format(
+      "its fibres run along the sheet's {} edge and the fold lies across them; at {:.0f} gsm {}",
+      long_grain ? "long" : "short", grammage.gsm(),
+      grammage > rough_across ? "the fold comes out rough and the booklet springs open"
+                              : "that matters little");
+  if (stock.sheet)
+    problem.type = {
+        {fmt::format("sheet      {}, grain {}", written(**stock.sheet, ruler_of(**stock.sheet)),
+                     long_grain ? "short" : "long"),
+         fmt::format("if you can buy or cut it grain {}", long_grain ? "short" : "long")}};
+  return problem;
+}
+
+bool across_grain(const Sheet &sheet, const Stock &stock) {
+  return *stock.grain != Grain::unsaid &&
+         std::any_of(sheet.folds.begin(), sheet.folds.end(),
+                     [](const Sheet::FoldLine &fold) { return fold.spine && !fold.along_grain; });
+}
+
+} // namespace
+
+void check_folds(const Inspection &inspection, Problems &problems) {
+  std::set<std::pair<StockId, bool>> cards;
+  std::set<StockId> crossed;
+  for (const Sheet &sheet : inspection.imposition.sheets) {
+    if (sheet.stock == StockId::none || sheet.folds.empty())
+      continue;
+    const Stock &stock = inspection.edition[sheet.stock];
+    if (!stock.weight)
+      continue;
+    if ((*stock.weight)->grammage > needs_crease && !creased(inspection.edition, sheet.number) &&
+        cards.insert({sheet.stock, sheet.number == 1}).second)
+      problems.push_back(uncreased_card(inspection, sheet, stock));
+    if (across_grain(sheet, stock) && crossed.insert(sheet.stock).second)
+      problems.push_back(cross_grain(stock));
+  }
+}
+
+} // namespace bodkin

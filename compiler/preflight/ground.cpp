@@ -1,0 +1,187 @@
+// What words lie on: other words, a picture, a patch of colour, or the paper itself.
+#include "page/outline.hpp"
+#include "preflight/about.hpp"
+#include "preflight/families.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+constexpr double least_contrast = 3; // to one
+constexpr int steps = 6;             // spots looked at along a line
+
+double paper_luminance(const Inspection &inspection, int page) {
+  const StockId stock = inspection.imposition.sheet_of(page).stock;
+  return stock == StockId::none ? 1.0 : luminance(*inspection.edition[stock].tint);
+}
+
+// The inverse of a map that only turns and moves.
+Point back(const Transform &map, const Point &p) {
+  const double x = p.x - map.x0, y = p.y - map.y0;
+  const double size = map.xx * map.yy - map.xy * map.yx;
+  return {(map.yy * x - map.xy * y) / size, (map.xx * y - map.yx * x) / size};
+}
+
+bool inside_box(const Box &box, const Point &p) {
+  return p.x >= box.x.in_points() && p.x <= box.right().in_points() && p.y >= box.y.in_points() &&
+         p.y <= box.foot().in_points();
+}
+
+// The luminance that an item shows at a spot of the page, over what lay there before; none where it
+// does not reach.
+std::optional<double> shown_at(const Inspection &inspection, const Item &item, const Point &spot,
+                               double under) {
+  const Point p = back(item.to_page, spot);
+  if (const auto *fill = std::get_if<SetFill>(&item.what)) {
+    if (!inside_box(item.place, p))
+      return std::nullopt;
+    const double share = fill->share.value();
+    return luminance(fill->paint.colour) * share + under * (1 - share);
+  }
+  const auto *set = std::get_if<SetPicture>(&item.what);
+  if (!set || !inside_box(set->window, p))
+    return std::nullopt;
+  const auto &picture = std::get<Picture>(inspection.edition[item.element].what);
+  const auto &grid = inspection.gallery.luminance(picture);
+  if (!grid)
+    return std::nullopt;
+  const double u = (p.x - set->whole.x.in_points()) / set->whole.width.in_points();
+  const double v = (p.y - set->whole.y.in_points()) / set->whole.height.in_points();
+  return art::mean_luminance(*grid, {u, v, u, v}, under);
+}
+
+struct Judged {
+  int poor = 0, all = 0;
+  bool over_picture = false;
+};
+
+void judge_run(const Inspection &inspection, const std::vector<Item> &items, std::size_t index,
+               const GlyphRun &run, const Line &line, double paper, Judged &judged) {
+  const Item &item = items[index];
+  const Transform map = item.to_page * Transform::moved(item.place.x, item.place.y);
+  const double ink = luminance(run.paint.colour);
+  for (int i = 0; i < steps; ++i) {
+    const double x = run.left + (run.right - run.left) * (i + 0.5) / steps;
+    const Point spot = map({x, line.baseline - run.size.in_points() * 0.25});
+    double ground = paper;
+    bool reached = false;
+    for (std::size_t below = 0; below < index; ++below)
+      if (const auto shown = shown_at(inspection, items[below], spot, ground)) {
+        ground = *shown;
+        reached = true;
+        judged.over_picture =
+            judged.over_picture || std::holds_alternative<SetPicture>(items[below].what);
+      }
+    ++judged.all;
+    if (contrast(ink, ground) < least_contrast && (reached || !run.paint.is_white()))
+      ++judged.poor;
+  }
+}
+
+Problem hard_to_read(const Inspection &inspection, int page, const Item &item,
+                     const Judged &judged) {
+  Problem problem;
+  problem.kind = Kind::warning;
+  problem.check = "hard-to-read";
+  problem.range = element_of(inspection, item).range;
+  problem.message = fmt::format("{}% of these words on page {} are hard to read on what lies under "
+                                "them",
+                                std::max(1, judged.poor * 100 / judged.all), page);
+  problem.why = fmt::format("they differ from the {} by less than 3 to 1 in brightness",
+                            judged.over_picture ? "picture there" : "ground");
+  problem.type = {{"fill     white", "under them, or a quieter place"}};
+  return problem;
+}
+
+void check_contrast(const Inspection &inspection, int page, std::size_t index, Problems &problems) {
+  const auto &items = inspection.drawings[page].items;
+  const auto &words = std::get<SetWords>(items[index].what);
+  Judged judged;
+  const double paper = paper_luminance(inspection, page);
+  for (const Line &line : words.lines)
+    for (const GlyphRun &run : line.runs)
+      if (!run.glyphs.empty())
+        judge_run(inspection, items, index, run, line, paper, judged);
+  if (judged.poor > 0)
+    problems.push_back(hard_to_read(inspection, page, items[index], judged));
+}
+
+bool overlap(const Extent &a, const Extent &b) {
+  return a.left < b.right && b.left < a.right && a.top < b.foot && b.top < a.foot;
+}
+
+std::vector<Extent> line_extents(const Item &item) {
+  std::vector<Extent> extents;
+  for (const Polygon &polygon : outlines_of(item)) {
+    Extent extent{polygon.front().x, polygon.front().y, polygon.front().x, polygon.front().y};
+    for (const Point &p : polygon) {
+      extent.left = std::min(extent.left, p.x);
+      extent.top = std::min(extent.top, p.y);
+      extent.right = std::max(extent.right, p.x);
+      extent.foot = std::max(extent.foot, p.y);
+    }
+    extents.push_back(extent);
+  }
+  return extents;
+}
+
+// A patch or picture laid between hides the lower words on purpose.
+bool hidden_between(const std::vector<Item> &items, std::size_t lower, std::size_t upper) {
+  for (std::size_t i = lower + 1; i < upper; ++i)
+    if (std::holds_alternative<SetFill>(items[i].what) ||
+        std::holds_alternative<SetPicture>(items[i].what))
+      return true;
+  return false;
+}
+
+Problem words_on_words(const Inspection &inspection, int page, const Item &lower,
+                       const Item &upper) {
+  Problem problem;
+  problem.kind = Kind::warning;
+  problem.check = "words-on-words";
+  problem.range = element_of(inspection, upper).range;
+  problem.message =
+      fmt::format("these words lie on other words of page {} (line {})", page,
+                  inspection.sources.line_number(element_of(inspection, lower).range));
+  problem.why = "neither can be read where their letters cross";
+  problem.related = {{element_of(inspection, lower).range, "the words below stand here"}};
+  return problem;
+}
+
+void check_overlaps(const Inspection &inspection, int page, Problems &problems) {
+  const auto &items = inspection.drawings[page].items;
+  std::vector<std::pair<std::size_t, std::vector<Extent>>> words;
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    if (!std::holds_alternative<SetWords>(items[i].what) || !leaves_ink(items[i]))
+      continue;
+    std::vector<Extent> extents = line_extents(items[i]);
+    for (const auto &[index, others] : words) {
+      const bool touch = std::any_of(extents.begin(), extents.end(), [&](const Extent &a) {
+        return std::any_of(others.begin(), others.end(),
+                           [&](const Extent &b) { return overlap(a, b); });
+      });
+      if (touch && !hidden_between(items, index, i)) {
+        problems.push_back(words_on_words(inspection, page, items[index], items[i]));
+        break;
+      }
+    }
+    words.emplace_back(i, std::move(extents));
+  }
+}
+
+} // namespace
+
+void check_ground(const Inspection &inspection, Problems &problems) {
+  for (int page = 1; page <= inspection.imposition.page_count; ++page) {
+    const auto &items = inspection.drawings[page].items;
+    for (std::size_t i = 0; i < items.size(); ++i)
+      if (std::holds_alternative<SetWords>(items[i].what))
+        check_contrast(inspection, page, i, problems);
+    check_overlaps(inspection, page, problems);
+  }
+}
+
+} // namespace bodkin

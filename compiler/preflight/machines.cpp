@@ -1,0 +1,94 @@
+#include "measure/paper.hpp"
+#include "preflight/about.hpp"
+#include "preflight/families.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <set>
+
+namespace bodkin {
+namespace {
+
+std::string weighed(const Weight &weight) {
+  if (!weight.pounds)
+    return written(weight);
+  return fmt::format("{} is {:.0f} gsm", written(weight), weight.grammage.gsm());
+}
+
+std::string range_of(const Machine &machine) {
+  const auto gsm = [](const std::optional<Known<Weight>> &weight) {
+    return fmt::format("{:.0f}", (*weight)->grammage.gsm());
+  };
+  return fmt::format("{} to {} gsm", gsm(machine.lightest), gsm(machine.heaviest));
+}
+
+bool feeds(const Machine &machine, Grammage grammage) {
+  return (!machine.lightest || (*machine.lightest)->grammage <= grammage) &&
+         (!machine.heaviest || grammage <= (*machine.heaviest)->grammage);
+}
+
+Problem will_not_feed(const Stock &stock, const Machine &machine) {
+  const Weight &weight = **stock.weight;
+  const bool heavy = machine.heaviest && (*machine.heaviest)->grammage < weight.grammage;
+  Problem problem;
+  problem.check = "will-not-feed";
+  problem.range = stock.weight->from.somewhere() ? stock.weight->from : stock.range;
+  problem.message =
+      fmt::format("{}; {} takes {}", weighed(weight), machine.name, range_of(machine));
+  problem.why = heavy ? "the card would jam in the bend behind the tray"
+                      : "the rollers would take several sheets at once, or crease them";
+  problem.type = {
+      {fmt::format("weight     {}", written(heavy ? **machine.heaviest : **machine.lightest)),
+       "or print these pages by another machine"}};
+  if (machine.heaviest && machine.heaviest->from.somewhere())
+    problem.related = {{machine.heaviest->from, "what the machine takes is said here"}};
+  return problem;
+}
+
+bool takes(const Machine &machine, const Size &sheet) {
+  return machine.sizes.empty() ||
+         std::any_of(machine.sizes.begin(), machine.sizes.end(), [&](const Known<Size> &size) {
+           return *size == sheet || size->turned() == sheet;
+         });
+}
+
+Problem machine_size(const Inspection &inspection, const Stock &stock, const Machine &machine) {
+  const Ruler ruler = inspection.edition.ruler;
+  std::string sizes;
+  for (const Known<Size> &size : machine.sizes)
+    sizes += (sizes.empty() ? "" : ", ") + written(*size, ruler);
+  Problem problem;
+  problem.check = "machine-size";
+  problem.range = stock.sheet->from.somewhere() ? stock.sheet->from : stock.range;
+  problem.message =
+      fmt::format("{} does not take {} sheets", machine.name, written(**stock.sheet, ruler));
+  problem.why = fmt::format("its trays hold {}", sizes);
+  problem.type = {
+      {fmt::format("sheet      {}", written(*machine.sizes.front(), ruler)), "or another machine"}};
+  if (machine.sizes.front().from.somewhere())
+    problem.related = {{machine.sizes.front().from, "its sizes are said here"}};
+  return problem;
+}
+
+} // namespace
+
+void check_machines(const Inspection &inspection, Problems &problems) {
+  std::set<std::pair<StockId, MachineId>> checked;
+  for (std::size_t i = 0; i < inspection.imposition.sheets.size(); ++i) {
+    const Sheet &sheet = inspection.imposition.sheets[i];
+    for (std::size_t side = 0; side < 2; ++side) {
+      const MachineId id = sheet.sides[side].machine;
+      if (!inspection.modes[i][side] || sheet.stock == StockId::none || id == MachineId::none ||
+          !checked.insert({sheet.stock, id}).second)
+        continue;
+      const Stock &stock = inspection.edition[sheet.stock];
+      const Machine &machine = inspection.edition[id];
+      if (stock.weight && !feeds(machine, (*stock.weight)->grammage))
+        problems.push_back(will_not_feed(stock, machine));
+      if (stock.sheet && !takes(machine, **stock.sheet))
+        problems.push_back(machine_size(inspection, stock, machine));
+    }
+  }
+}
+
+} // namespace bodkin

@@ -1,0 +1,80 @@
+#include "preflight/about.hpp"
+#include "preflight/families.hpp"
+
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+// Leg that must be left beyond the paper to bend over: common practice, no source.
+constexpr Length no_clinch = Length::inches(1, 16), poor_clinch = Length::inches(1, 8);
+constexpr Length too_much = Length::inches(1, 4);
+
+Length pile_at_fold(const Inspection &inspection) {
+  Length pile;
+  for (const Sheet &sheet : inspection.imposition.sheets)
+    if (sheet.stock != StockId::none)
+      pile += *inspection.edition[sheet.stock].caliper;
+  return pile;
+}
+
+// The shortest leg on sale, in eighths of an inch, that leaves enough to clinch.
+Length leg_for(Length pile) {
+  const Length step = Length::inches(1, 8);
+  Length leg = Length::inches(1, 4);
+  while (leg < pile + poor_clinch)
+    leg += step;
+  return leg;
+}
+
+std::string staple_line(const Inspection &inspection, const FinishStep &step, Length leg) {
+  return fmt::format("staple     {}, leg {}, {} from head and foot", step.staples,
+                     length(inspection, leg), length(inspection, step.from_head_and_foot));
+}
+
+Problem staple_problem(const Inspection &inspection, const FinishStep &step, Length pile) {
+  const Length left = step.leg - pile;
+  Problem problem;
+  problem.range = step.leg_range.somewhere() ? step.leg_range : step.range;
+  problem.check = "weak-staple";
+  if (left < Length{})
+    problem.message =
+        fmt::format("a leg of {} does not go through the fold", length(inspection, step.leg));
+  else
+    problem.message = fmt::format("a leg of {} leaves {} to bend over",
+                                  length(inspection, step.leg), length(inspection, left));
+  problem.kind = left < no_clinch ? Kind::error : Kind::warning;
+  problem.why = fmt::format("{} sheets make {} at the fold; a staple wants 1/8in beyond the paper "
+                            "to hold, and under 1/16in it pulls out",
+                            inspection.imposition.sheets.size(), length(inspection, pile));
+  problem.type = {{staple_line(inspection, step, leg_for(pile)), {}}};
+  return problem;
+}
+
+Problem long_staple(const Inspection &inspection, const FinishStep &step, Length pile) {
+  Problem problem;
+  problem.kind = Kind::note;
+  problem.check = "long-staple";
+  problem.range = step.leg_range.somewhere() ? step.leg_range : step.range;
+  problem.message = fmt::format("a leg of {} is long for {} of paper", length(inspection, step.leg),
+                                length(inspection, pile));
+  problem.why = "legs that meet in the middle stand up and scratch";
+  problem.type = {{staple_line(inspection, step, leg_for(pile)), {}}};
+  return problem;
+}
+
+} // namespace
+
+void check_staples(const Inspection &inspection, Problems &problems) {
+  const Length pile = pile_at_fold(inspection);
+  for (const FinishStep &step : inspection.edition.finish) {
+    if (step.kind != StepKind::staple || step.leg == Length{})
+      continue;
+    if (step.leg - pile < poor_clinch)
+      problems.push_back(staple_problem(inspection, step, pile));
+    else if (step.leg - pile > too_much)
+      problems.push_back(long_staple(inspection, step, pile));
+  }
+}
+
+} // namespace bodkin
