@@ -33,15 +33,16 @@ Problem sheets_taken_away() {
           .edits = {}};
 }
 
-bool over_and_anyway(const Way &way, const Options &options) {
+bool over_and_anyway(const WayThrough &way, const Options &options) {
   return options.anyway && way.estimate.budget && way.estimate.budget->over;
 }
 
-std::string money(const Way &way, const Exact &amount) {
+std::string money(const WayThrough &way, const Exact &amount) {
   return shown(amount, way.estimate.currency);
 }
 
-void tell_made(const Way &way, const std::string &folder, const std::vector<std::string> &files) {
+void tell_made(const WayThrough &way, const std::string &folder,
+               const std::vector<std::string> &files) {
   const std::string place = fs::path(folder).filename().string() + "/";
   for (const std::string &file : files)
     print(fmt::format("  {}{}\n", place, file));
@@ -80,7 +81,7 @@ int compile(const Options &options, const Desk &desk) {
   const std::vector<InputFile> inputs = inputs_of(*way, desk.shelf_root);
   Delivery delivery(folder);
   {
-    Printing printing(*way, digest_of(inputs), progress);
+    PrintRoom printing(*way, digest_of(inputs), progress);
     if (!stop) {
       printing.sheets(delivery);
       printing.passes(delivery);

@@ -18,7 +18,7 @@ press::Imprint imprint_of(const Edition &edition, const std::string &digest) {
 
 } // namespace
 
-Printing::Printing(Way &way, const std::string &digest, Progress &progress)
+PrintRoom::PrintRoom(WayThrough &way, const std::string &digest, Progress &progress)
     : way_(way), progress_(progress), job_{way.edition(),
                                            way.imposition,
                                            way.drawings,
@@ -30,14 +30,14 @@ Printing::Printing(Way &way, const std::string &digest, Progress &progress)
                                            }},
       plates_(job_), outputs_(plates_, imprint_of(way.edition(), digest)) {}
 
-void Printing::sheets(Delivery &delivery) {
+void PrintRoom::sheets(Delivery &delivery) {
   progress_.say("writing sheets.pdf");
   delivery.begin("sheets.pdf");
   outputs_.sheets([&](std::string_view bytes) { delivery.add(bytes); });
   delivery.end();
 }
 
-void Printing::passes(Delivery &delivery) {
+void PrintRoom::passes(Delivery &delivery) {
   for (const Pass &pass : way_.passes) {
     progress_.say("writing " + pass.file);
     delivery.begin(pass.file);
@@ -46,14 +46,14 @@ void Printing::passes(Delivery &delivery) {
   }
 }
 
-void Printing::proof(Delivery &delivery) {
+void PrintRoom::proof(Delivery &delivery) {
   progress_.say("writing proof.pdf");
   delivery.begin("proof.pdf");
   outputs_.proof([&](std::string_view bytes) { delivery.add(bytes); });
   delivery.end();
 }
 
-void Printing::pictures(Delivery &delivery, int dpi) {
+void PrintRoom::pictures(Delivery &delivery, int dpi) {
   const auto draw = [&](const char *name, const std::function<void(const press::Sink &)> &make) {
     std::string pdf;
     make([&](std::string_view bytes) { pdf.append(bytes); });

@@ -10,9 +10,9 @@
 namespace bodkin {
 
 // Holds the plates while PDFs are written from them.
-class Printing {
+class PrintRoom {
 public:
-  Printing(Way &way, const std::string &digest, Progress &progress);
+  PrintRoom(WayThrough &way, const std::string &digest, Progress &progress);
 
   void sheets(Delivery &delivery);
   void passes(Delivery &delivery);
@@ -21,7 +21,7 @@ public:
   void pictures(Delivery &delivery, int dpi);
 
 private:
-  Way &way_;
+  WayThrough &way_;
   Progress &progress_;
   press::PrintJob job_;
   press::Plates plates_;

@@ -23,7 +23,7 @@ int proof(const Options &options, const Desk &desk) {
   const std::vector<InputFile> inputs = inputs_of(*way, desk.shelf_root);
   Delivery delivery(folder);
   {
-    Printing printing(*way, digest_of(inputs), progress);
+    PrintRoom printing(*way, digest_of(inputs), progress);
     printing.proof(delivery);
     if (options.png_dpi)
       printing.pictures(delivery, *options.png_dpi);

@@ -6,7 +6,8 @@ namespace bodkin {
 namespace {
 
 // Problems go to standard error in any case, so that a report is never taken for one that passed.
-int report(const Way &way, const Options &options, const Desk &desk, const std::string &text) {
+int report(const WayThrough &way, const Options &options, const Desk &desk,
+           const std::string &text) {
   Options as_text = options;
   as_text.json = false;
   tell_problems(way, as_text, desk);

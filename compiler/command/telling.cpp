@@ -18,7 +18,7 @@ std::size_t count(const Problems &problems, Kind kind) {
 
 } // namespace
 
-bool stopped(const Way &way, const Options &options) {
+bool stopped(const WayThrough &way, const Options &options) {
   return any_errors(way.problems) || (options.strict && count(way.problems, Kind::warning) > 0);
 }
 
@@ -27,7 +27,7 @@ void print(std::string_view text) {
     throw CannotWrite("standard output could not be written");
 }
 
-void tell_problems(const Way &way, const Options &options, const Desk &desk) {
+void tell_problems(const WayThrough &way, const Options &options, const Desk &desk) {
   if (options.json)
     return print(as_json(way.problems, way.sources));
   if (options.sarif)

@@ -8,10 +8,10 @@
 namespace bodkin {
 
 // Whether the problems stop the sheets: errors, and with --strict warnings too.
-bool stopped(const Way &way, const Options &options);
+bool stopped(const WayThrough &way, const Options &options);
 // Problems as text on standard error, or as the JSON or SARIF that was asked for on standard
 // output.
-void tell_problems(const Way &way, const Options &options, const Desk &desk);
+void tell_problems(const WayThrough &way, const Options &options, const Desk &desk);
 void print(std::string_view text); // on standard output; throws CannotWrite where it is closed
 
 // "12 errors, 1 warning and 3 notes"; empty where there is none.

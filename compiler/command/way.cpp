@@ -50,8 +50,7 @@ std::string file_name(const std::string &path) {
 std::vector<std::string> catalogue_families(const Files &files) {
   Sources sources;
   Problems ignored; // the shelf's own files are held clean by the tests
-  const FileId file =
-      sources.add("catalogue", std::string(files.shelf("fonts/catalogue").view));
+  const FileId file = sources.add("catalogue", std::string(files.shelf("fonts/catalogue").view));
   const language::Tree tree = language::read(file, sources, ignored);
   std::vector<std::string> families;
   tree.each_top([&](const language::Statement &statement) {
@@ -61,10 +60,10 @@ std::vector<std::string> catalogue_families(const Files &files) {
   return families;
 }
 
-void set_pages(Way &way) {
+void set_pages(WayThrough &way) {
   way.system = machine_faces();
-  way.faces.emplace(open_faces(way.edition(), *way.disk.files, *way.system,
-                               catalogue_families(*way.disk.files)));
+  way.faces.emplace(
+      open_faces(way.edition(), *way.disk.files, *way.system, catalogue_families(*way.disk.files)));
   add(way.problems, std::move(way.faces->problems));
   way.gallery.emplace(*way.disk.files);
   way.compositor.emplace(way.edition(), way.faces->faces);
@@ -73,7 +72,7 @@ void set_pages(Way &way) {
   add(way.problems, way.compositor->problems());
 }
 
-void count_money(Way &way, bool anyway) {
+void count_money(WayThrough &way, bool anyway) {
   way.sides = charged_sides(way.imposition, way.modes, way.passes);
   way.estimate = estimate(way.edition(), way.imposition, way.sides);
   add(way.problems,
@@ -82,7 +81,7 @@ void count_money(Way &way, bool anyway) {
                                 draws_of(way.drawings), way.sources, anyway));
 }
 
-void walk_on(Way &way, bool anyway, Progress &progress) {
+void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   progress.say("laying sheets");
   way.imposition = impose(way.edition(), way.sources, way.problems);
   progress.say("setting words and looking at pictures");
@@ -98,9 +97,9 @@ void walk_on(Way &way, bool anyway, Progress &progress) {
 
 } // namespace
 
-std::unique_ptr<Way> walk(const std::string &manuscript, const std::string &shelf_root, bool anyway,
-                          Progress &progress) {
-  auto way = std::make_unique<Way>();
+std::unique_ptr<WayThrough> walk(const std::string &manuscript, const std::string &shelf_root,
+                                 bool anyway, Progress &progress) {
+  auto way = std::make_unique<WayThrough>();
   way->disk = open_on_disk(manuscript, shelf_root);
   if (!way->disk.files)
     throw NoManuscript(way->disk.trouble);
@@ -112,7 +111,7 @@ std::unique_ptr<Way> walk(const std::string &manuscript, const std::string &shel
   return way;
 }
 
-std::vector<InputFile> inputs_of(Way &way, const std::string &shelf_root) {
+std::vector<InputFile> inputs_of(WayThrough &way, const std::string &shelf_root) {
   std::vector<InputFile> inputs;
   for (const FileRead &file : way.reading.files) {
     if (file.role == FileRole::shelf)

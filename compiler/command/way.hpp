@@ -23,7 +23,7 @@
 namespace bodkin {
 
 // What was made of an edition, room by room. Not copied or moved: its parts refer to one another.
-struct Way {
+struct WayThrough {
   DiskEdition disk;
   Sources sources;
   Problems problems; // of all rooms, in order of place
@@ -39,9 +39,9 @@ struct Way {
   ChargedSides sides;
   Estimate estimate;
 
-  Way() = default;
-  Way(const Way &) = delete;
-  Way &operator=(const Way &) = delete;
+  WayThrough() = default;
+  WayThrough(const WayThrough &) = delete;
+  WayThrough &operator=(const WayThrough &) = delete;
 
   const Edition &edition() const { return reading.edition; }
 };
@@ -52,8 +52,8 @@ struct NoManuscript : std::runtime_error {
 };
 
 // `shelf_root` holds stdlib/ and fonts/. Throws NoManuscript.
-std::unique_ptr<Way> walk(const std::string &manuscript, const std::string &shelf_root, bool anyway,
-                          Progress &progress);
+std::unique_ptr<WayThrough> walk(const std::string &manuscript, const std::string &shelf_root,
+                                 bool anyway, Progress &progress);
 
 // Paths, relative to the edition's folder or by file name, of everything that was read and its
 // digest in hexadecimal; by path.
@@ -62,6 +62,6 @@ struct InputFile {
   std::string on_disk; // where it is
   std::string digest;
 };
-std::vector<InputFile> inputs_of(Way &way, const std::string &shelf_root);
+std::vector<InputFile> inputs_of(WayThrough &way, const std::string &shelf_root);
 
 } // namespace bodkin

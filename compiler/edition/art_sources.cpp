@@ -29,11 +29,11 @@ ArtSource source_of(Reader &reader, const Named &named, const Facts &facts) {
   source.kept_by = text_in(facts.find("kept-by"), "keeper");
   if (const auto rights = text_in(facts.find("rights"), "rights"))
     source.rights = known(rights_of(rights->value), rights->from);
-  if (const Line rights = facts.find("rights"))
+  if (const FactLine rights = facts.find("rights"))
     source.licence = rights.words("licence");
   source.credit = text_in(facts.find("credit"), "credit");
   source.permission_date = value_in<Date>(facts.find("permission"), "date");
-  if (const Line permission = facts.find("permission"))
+  if (const FactLine permission = facts.find("permission"))
     source.permission = permission.words("permission");
   source.costs = rate_in(reader, facts.find("costs"), "costs");
   source.link = text_in(facts.find("link"), "link");

@@ -7,7 +7,7 @@
 namespace bodkin {
 namespace {
 
-void take_step(Reader &reader, Line line, Bid &bid) {
+void take_step(Reader &reader, FactLine line, Bid &bid) {
   const auto from = count_in(reader, line, "from", 1, "the smallest order is one copy");
   const auto price = rate_in(reader, line, "price");
   if (from && price)
@@ -19,11 +19,11 @@ Bid bid_of(Reader &reader, const Named &named, const Facts &facts) {
   bid.name = named.name;
   bid.title = named.line.words("title");
   bid.range = named.line.range();
-  facts.each("prints", [&](Line line) {
+  facts.each("prints", [&](FactLine line) {
     if (const auto mode = mode_in(line, "mode"))
       bid.prints.push_back(*mode);
   });
-  facts.each("copies", [&](Line line) { take_step(reader, line, bid); });
+  facts.each("copies", [&](FactLine line) { take_step(reader, line, bid); });
   std::stable_sort(bid.steps.begin(), bid.steps.end(), [](const BidStep &a, const BidStep &b) {
     return a.from_copies < b.from_copies;
   });

@@ -53,7 +53,7 @@ public:
 private:
   void take_borrowed(Manuscript &manuscript) {
     open_.push_back(&manuscript);
-    each_line(manuscript, [&](Line line) {
+    each_line(manuscript, [&](FactLine line) {
       if (line.word() != "borrow" || !line.has("file"))
         return;
       if (const Manuscript *borrowed = borrow(line))
@@ -62,7 +62,7 @@ private:
     open_.pop_back();
   }
 
-  const Manuscript *borrow(Line line) {
+  const Manuscript *borrow(FactLine line) {
     const std::string_view written = line.words("file");
     if (open_.size() >= limits::borrow_depth) {
       reader_.report(too_deep(line));
@@ -71,7 +71,7 @@ private:
     return has_ending(written) ? from_folder(line) : from_shelf(line, written);
   }
 
-  const Manuscript *from_shelf(Line line, std::string_view name) {
+  const Manuscript *from_shelf(FactLine line, std::string_view name) {
     if (const Manuscript *known = already(fmt::format("stdlib/{}.bodkin", name), line))
       return is_open(known) ? nullptr : known;
     if (name.starts_with("fonts/")) {
@@ -84,7 +84,7 @@ private:
     return opened;
   }
 
-  const Manuscript *from_folder(Line line) {
+  const Manuscript *from_folder(FactLine line) {
     const Lookup looked =
         reader_.files.look(line.in->folder, line.words("file"), limits::manuscript_bytes);
     if (line.in->on_shelf || looked.trouble != Trouble::none) {
@@ -101,7 +101,7 @@ private:
   }
 
   // A file that was read before; one that is still being read borrows itself in a circle.
-  const Manuscript *already(const std::string &name, Line line) {
+  const Manuscript *already(const std::string &name, FactLine line) {
     const auto found = known_.find(name);
     if (found == known_.end())
       return nullptr;
@@ -110,7 +110,7 @@ private:
     return found->second;
   }
 
-  Problem borrow_loop(Line line, const Manuscript *again) const {
+  Problem borrow_loop(FactLine line, const Manuscript *again) const {
     std::string chain;
     for (auto step = std::find(open_.begin(), open_.end(), again); step != open_.end(); ++step)
       chain += fmt::format("{} borrows ", reader_.sources.name((*step)->tree.file));
@@ -122,7 +122,7 @@ private:
             .type = {{{}, "take this line out, and put what both files need into a third one"}}};
   }
 
-  Problem too_deep(Line line) const {
+  Problem too_deep(FactLine line) const {
     return {.check = "too-deep",
             .range = line.range("file"),
             .message = fmt::format("this is the {}th file that borrows the next; at most {} do",
@@ -131,7 +131,7 @@ private:
             .type = {{{}, "borrow it in the edition's own file"}}};
   }
 
-  Problem missing_shelf(Line line) const {
+  Problem missing_shelf(FactLine line) const {
     const std::string_view written = line.words("file");
     Problem problem{.check = "missing-shelf",
                     .range = line.range("file"),

@@ -50,7 +50,7 @@ Currency currency_meant(Currency read, std::string_view written, Currency of_edi
 }
 
 void take_written_currency(Reader &reader) {
-  const Line line = reader.edition_facts.find("currency");
+  const FactLine line = reader.edition_facts.find("currency");
   if (const auto code = text_in(line, "currency"))
     reader.edition.currency = known(currency_of(code->value), code->from);
 }

@@ -3,8 +3,8 @@
 
 #include "edition/index.hpp"
 #include "edition/known.hpp"
-#include "language/prose.hpp"
 #include "edition/style.hpp"
+#include "language/prose.hpp"
 #include "measure/box.hpp"
 #include "measure/few.hpp"
 #include "measure/price.hpp"

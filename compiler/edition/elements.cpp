@@ -22,7 +22,7 @@ HandKind hand_of(std::string_view word) {
   return HandKind::other;
 }
 
-Rule rule_of(Reader &reader, Line line) {
+Rule rule_of(Reader &reader, FactLine line) {
   Rule rule;
   if (const auto width = length_in(reader, line, "width", false))
     rule.width = width->value;
@@ -35,14 +35,14 @@ Rule rule_of(Reader &reader, Line line) {
   return rule;
 }
 
-Qr qr_of(Line line) {
+Qr qr_of(FactLine line) {
   Qr qr;
   if (const auto text = text_in(line, "text"))
     qr.text = *text;
   return qr;
 }
 
-Lay lay_of(Reader &reader, Line line) {
+Lay lay_of(Reader &reader, FactLine line) {
   Lay lay;
   if (const auto id = id_in<StandingId>(reader, Family::standing, line, "standing"))
     lay.standing = id->value;
@@ -53,12 +53,12 @@ Lay lay_of(Reader &reader, Line line) {
   return lay;
 }
 
-Folio folio_of(Reader &reader, Line line) {
+Folio folio_of(Reader &reader, FactLine line) {
   const auto style = id_in<StyleId>(reader, Family::style, line, "style");
   return {style ? style->value : StyleId::none};
 }
 
-decltype(Element::what) matter_of(Reader &reader, Line line, const ElementFacts &facts) {
+decltype(Element::what) matter_of(Reader &reader, FactLine line, const ElementFacts &facts) {
   const std::string_view word = line.word();
   if (word == "picture")
     return picture_of(reader, line, facts);
@@ -80,12 +80,12 @@ decltype(Element::what) matter_of(Reader &reader, Line line, const ElementFacts 
 void take_looks(Reader &reader, const ElementFacts &facts, Element &element) {
   if (const auto turn = value_in<Angle>(facts.find("turn"), "turn"))
     element.turn = *turn;
-  const Line outline = facts.find("outline");
+  const FactLine outline = facts.find("outline");
   const auto width = length_in(reader, outline, "width", false);
   const auto colour = paint_in(reader, outline, "colour");
   if (width && colour)
     element.outline = known(Outline{width->value, colour->value}, outline.range());
-  const Line fill = facts.find("fill");
+  const FactLine fill = facts.find("fill");
   if (const auto paint = paint_in(reader, fill, "colour")) {
     const Share *share = fill.get<Share>("share");
     element.fill = known(share ? Fill{paint->value, *share} : Fill{paint->value}, fill.range());
@@ -94,7 +94,7 @@ void take_looks(Reader &reader, const ElementFacts &facts, Element &element) {
   element.source = id_in<SourceId>(reader, Family::source, facts.find("source"), "source");
 }
 
-Element element_of(Reader &reader, Line line, Stands stands) {
+Element element_of(Reader &reader, FactLine line, Stands stands) {
   const ElementFacts facts(reader, line);
   Element element;
   element.range = line.range();
@@ -128,10 +128,10 @@ Problem too_many_things(Range range, std::size_t most) {
           .type = {{{}, "draw them as one picture"}}};
 }
 
-std::vector<ElementId> take_elements(Reader &reader, Line parent, Stands stands) {
+std::vector<ElementId> take_elements(Reader &reader, FactLine parent, Stands stands) {
   std::vector<ElementId> ids;
   bool full = false;
-  parent.each_child([&](Line line) {
+  parent.each_child([&](FactLine line) {
     if (full || !is_element(line.word()))
       return;
     if (static_cast<std::int64_t>(ids.size()) == limits::elements_a_page) {

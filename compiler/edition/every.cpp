@@ -3,32 +3,32 @@
 namespace bodkin {
 namespace {
 
-Line spot_of(const Facts &facts) {
-  const Line at = facts.find("at");
+FactLine spot_of(const Facts &facts) {
+  const FactLine at = facts.find("at");
   return at ? at : facts.find("cells");
 }
 
-Line area_of(const Facts &facts) {
-  const Line fills = facts.find("fills");
+FactLine area_of(const Facts &facts) {
+  const FactLine fills = facts.find("fills");
   return fills ? fills : facts.find("fits");
 }
 
-bool is_place(Line area) { return area.words("area") == "place"; }
+bool is_place(FactLine area) { return area.words("area") == "place"; }
 
 } // namespace
 
-ElementFacts::ElementFacts(const Reader &reader, Line element) : own_(element) {
+ElementFacts::ElementFacts(const Reader &reader, FactLine element) : own_(element) {
   const auto found = reader.every.find(element.word());
   if (found != reader.every.end())
     every_ = &found->second;
 }
 
-Line ElementFacts::find(std::string_view word) const {
-  if (const Line own = own_.find(word))
+FactLine ElementFacts::find(std::string_view word) const {
+  if (const FactLine own = own_.find(word))
     return own;
   if (every_)
     for (const Facts &level : every_->levels)
-      if (const Line line = level.find(word))
+      if (const FactLine line = level.find(word))
         return line;
   return {};
 }
@@ -37,8 +37,8 @@ ElementFacts::Where ElementFacts::where() const {
   Where where{spot_of(own_), area_of(own_)};
   // False once nothing of a weaker level can go with what there is.
   const auto take = [&](const Facts &level) {
-    const Line spot = spot_of(level);
-    const Line area = area_of(level);
+    const FactLine spot = spot_of(level);
+    const FactLine area = area_of(level);
     if (!where.spot && !where.area) {
       where = {spot, area};
     } else if (where.spot && !where.area && area) {
@@ -69,7 +69,7 @@ Facts ElementFacts::of(std::initializer_list<std::string_view> words) const {
           level = &one;
           break;
         }
-    level->each(word, [&](Line line) { facts.add(line); });
+    level->each(word, [&](FactLine line) { facts.add(line); });
   }
   return facts;
 }

@@ -9,10 +9,10 @@ namespace bodkin {
 
 class ElementFacts {
 public:
-  ElementFacts(const Reader &reader, Line element);
+  ElementFacts(const Reader &reader, FactLine element);
 
   // Its own line, else that of the strongest `every`.
-  Line find(std::string_view word) const;
+  FactLine find(std::string_view word) const;
   // All lines of some words, each word from the strongest level that has it.
   Facts of(std::initializer_list<std::string_view> words) const;
   const Facts &own() const { return own_; }
@@ -21,8 +21,8 @@ public:
   // other: the nearest level that has any counts; `fills place` and `fits place` go with an `at` or
   // `cells` of another level.
   struct Where {
-    Line spot; // at or cells
-    Line area; // fills or fits
+    FactLine spot; // at or cells
+    FactLine area; // fills or fits
   };
   Where where() const;
 

@@ -36,8 +36,8 @@ Cut cut_of(std::string_view word) {
 }
 
 // What the catalogue, or the edition, writes below a face.
-void take_facts(Line face, Face &out) {
-  Facts(face).each("file", [&](Line line) {
+void take_facts(FactLine face, Face &out) {
+  Facts(face).each("file", [&](FactLine line) {
     out.files.push_back(
         {std::string(line.words("path")), cut_of(line.words("cut")), line.range("path")});
   });
@@ -52,11 +52,11 @@ class Catalogue {
 public:
   explicit Catalogue(Reader &reader) : reader_(reader) {}
 
-  Line find(std::string_view family) {
+  FactLine find(std::string_view family) {
     if (!read_)
       read();
     const auto found = by_family_.find(family);
-    return found == by_family_.end() ? Line{} : found->second;
+    return found == by_family_.end() ? FactLine{} : found->second;
   }
 
 private:
@@ -75,7 +75,7 @@ private:
     catalogue.tree = language::read(file, reader_.sources, found);
     for (Problem &problem : found)
       reader_.report(std::move(problem));
-    each_line(catalogue, [&](Line line) {
+    each_line(catalogue, [&](FactLine line) {
       if (line.word() == "face")
         by_family_.emplace(line.words("family"), line);
     });
@@ -83,12 +83,12 @@ private:
 
   Reader &reader_;
   bool read_ = false;
-  std::map<std::string_view, Line> by_family_;
+  std::map<std::string_view, FactLine> by_family_;
 };
 
 // An own file is kept by the path that Files::read takes; one that is not there as it is written,
 // and the room type/ says so when a style asks for the face.
-void find_own_files(Reader &reader, Line line, Face &face) {
+void find_own_files(Reader &reader, FactLine line, Face &face) {
   face.own_files = true;
   for (FaceFile &file : face.files) {
     const Lookup looked = reader.files.look(line.in->folder, file.path, limits::face_file_bytes);
@@ -101,7 +101,7 @@ void find_own_files(Reader &reader, Line line, Face &face) {
 
 Face face_of(Reader &reader, Catalogue &catalogue, const Named &named) {
   Face face;
-  const Line line = named.line;
+  const FactLine line = named.line;
   face.name = named.name;
   face.range = line.range();
   face.family_range = line.range("family");
@@ -113,7 +113,7 @@ Face face_of(Reader &reader, Catalogue &catalogue, const Named &named) {
     face.family = text;
   if (!face.files.empty())
     find_own_files(reader, line, face);
-  else if (const Line entry = catalogue.find(text))
+  else if (const FactLine entry = catalogue.find(text))
     take_facts(entry, face);
   return face;
 }

@@ -19,7 +19,7 @@ std::optional<Family> family_of(std::string_view word) {
   return std::nullopt;
 }
 
-void gather_thing(Reader &reader, Family family, Line line) {
+void gather_thing(Reader &reader, Family family, FactLine line) {
   const std::string_view name = line.words("name");
   if (name.empty())
     return;
@@ -30,7 +30,7 @@ void gather_thing(Reader &reader, Family family, Line line) {
     things.all.push_back({name, line});
     return;
   }
-  const Line winner = things.all[found->second].line;
+  const FactLine winner = things.all[found->second].line;
   if (winner.in == line.in)
     reader.report(duplicate_name(reader, family, winner, line));
   else if (winner.in->own)
@@ -43,7 +43,7 @@ bool for_the_edition_alone(std::string_view word) {
   return word == "edition" || word == "page" || word == "spread" || word == "finish";
 }
 
-Problem not_borrowed(Line line) {
+Problem not_borrowed(FactLine line) {
   return {.check = "not-borrowed",
           .range = line.range(),
           .message = fmt::format("a borrowed file holds no {}", line.word()),
@@ -55,7 +55,7 @@ Problem not_borrowed(Line line) {
                                 line.word())}}};
 }
 
-void gather_edition(Reader &reader, Line line) {
+void gather_edition(Reader &reader, FactLine line) {
   if (reader.edition_line)
     return;
   reader.edition_line = line;
@@ -69,13 +69,13 @@ public:
       : reader_(reader), manuscript_(manuscript) {}
 
   void run() {
-    each_line(manuscript_, [&](Line line) { take(line); });
+    each_line(manuscript_, [&](FactLine line) { take(line); });
     for (auto &[kind, facts] : every_)
       reader_.every[kind].levels.push_back(std::move(facts));
   }
 
 private:
-  void take(Line line) {
+  void take(FactLine line) {
     const std::string_view word = line.word();
     if (!manuscript_.own && for_the_edition_alone(word))
       reader_.report(not_borrowed(line));
@@ -87,13 +87,13 @@ private:
       gather_thing(reader_, *family, line);
   }
 
-  void take_every(Line line) {
+  void take_every(FactLine line) {
     const std::string_view kind = line.words("kind");
     if (kind.empty())
       return;
     Facts &facts = every_[kind];
-    line.each_child([&](Line fact) {
-      if (const Line before = facts.find(fact.word());
+    line.each_child([&](FactLine fact) {
+      if (const FactLine before = facts.find(fact.word());
           before && !fact.statement->entry->many &&
           before.statement->parent != fact.statement->parent)
         reader_.report(said_twice(before, fact, kind));
@@ -102,7 +102,7 @@ private:
     });
   }
 
-  Problem said_twice(Line first, Line second, std::string_view kind) const {
+  Problem said_twice(FactLine first, FactLine second, std::string_view kind) const {
     return {.check = "same-fact-twice",
             .range = second.range(),
             .message = fmt::format("every {} has its {} from {} already", kind, second.word(),
@@ -124,9 +124,11 @@ std::string_view word_for(Family family) { return family_words[static_cast<std::
 
 std::vector<std::string_view> Things::names() const {
   std::vector<std::string_view> out;
-  out.reserve(all.size());
-  for (const Named &thing : all)
+  for (const Named &thing : all) {
     out.push_back(thing.name);
+    if (out.size() > Reader::names_searched)
+      break;
+  }
   return out;
 }
 

@@ -14,7 +14,7 @@ std::int64_t level_within(language::Count level) {
   return std::clamp<std::int64_t>(level.value, 0, 7);
 }
 
-bool replaces(Line written, Line copied) {
+bool replaces(FactLine written, FactLine copied) {
   if (written.word() == "weight" && copied.word() == "caliper")
     return true;
   if (written.word() != copied.word())
@@ -31,22 +31,24 @@ bool replaces(Line written, Line copied) {
 
 // Under one keyword the lines of one ink or level may be many: each copied line is held against one
 // written line of each sort only.
-std::vector<Line> sorts_of(const Facts &facts) {
-  std::vector<Line> sorts;
-  for (const Line &line : facts.lines())
-    if (std::none_of(sorts.begin(), sorts.end(), [&](Line one) { return replaces(one, line); }))
+std::vector<FactLine> sorts_of(const Facts &facts) {
+  std::vector<FactLine> sorts;
+  for (const FactLine &line : facts.lines())
+    if (std::none_of(sorts.begin(), sorts.end(), [&](FactLine one) { return replaces(one, line); }))
       sorts.push_back(line);
   return sorts;
 }
 
 Facts merged(const Facts &copied, const Facts &own) {
-  const std::vector<Line> sorts = sorts_of(own);
+  const std::vector<FactLine> sorts = sorts_of(own);
   Facts facts;
-  for (const Line &line : copied.lines())
-    if (std::none_of(sorts.begin(), sorts.end(), [&](Line one) { return replaces(one, line); }))
+  for (const FactLine &line : copied.lines())
+    if (std::none_of(sorts.begin(), sorts.end(), [&](FactLine one) { return replaces(one, line); }))
       facts.add(line);
-  for (const Line &line : own.lines())
+  for (const FactLine &line : own.lines())
     facts.add(line);
+  if (!copied.whole())
+    facts.call_partial();
   return facts;
 }
 
@@ -89,12 +91,14 @@ private:
       copied_ += facts_[*model].lines().size();
     } else {
       facts_[thing] = own;
+      if (things_.all[thing].line.has("like"))
+        facts_[thing].call_partial();
     }
     done_[thing] = true;
   }
 
   std::optional<std::size_t> model_of(std::size_t thing) {
-    const Line line = things_.all[thing].line;
+    const FactLine line = things_.all[thing].line;
     if (!line.has("like"))
       return std::nullopt;
     const auto found = things_.by_name.find(line.words("like"));
@@ -112,7 +116,7 @@ private:
     std::string way;
     for (auto step = std::find(chain.begin(), chain.end(), again); step != chain.end(); ++step)
       way += fmt::format("{} is like ", things_.all[*step].name);
-    const Line line = things_.all[chain.back()].line;
+    const FactLine line = things_.all[chain.back()].line;
     return {
         .check = "like-loop",
         .range = line.range("like"),
@@ -123,7 +127,7 @@ private:
   }
 
   Problem too_deep(std::size_t thing) const {
-    const Line line = things_.all[thing].line;
+    const FactLine line = things_.all[thing].line;
     return {.check = "too-deep",
             .range = line.range("like"),
             .message = fmt::format("more than {} things are like one another in a row here",

@@ -2,12 +2,12 @@
 
 namespace bodkin {
 
-Range Line::range(std::string_view part) const {
+Range FactLine::range(std::string_view part) const {
   const language::Capture *capture = in->tree.find(*statement, part);
   return capture ? in->tree.range(*capture) : range();
 }
 
-std::string_view Line::words(std::string_view part) const {
+std::string_view FactLine::words(std::string_view part) const {
   if (const auto *word = get<language::Word>(part))
     return word->text;
   if (const auto *quoted = get<language::Quoted>(part))

@@ -20,7 +20,7 @@ struct Manuscript {
   std::vector<const Manuscript *> borrows; // in order of lines
 };
 
-struct Line {
+struct FactLine {
   const Manuscript *in = nullptr;
   const language::Statement *statement = nullptr;
 
@@ -39,39 +39,43 @@ struct Line {
   std::string_view words(std::string_view part) const;
   template <typename Visit>
   void each_child(Visit visit) const {
-    in->tree.each_child(*statement, [&](const language::Statement &s) { visit(Line{in, &s}); });
+    in->tree.each_child(*statement, [&](const language::Statement &s) { visit(FactLine{in, &s}); });
   }
 };
 
 template <typename Visit>
 void each_line(const Manuscript &manuscript, Visit visit) {
-  manuscript.tree.each_top([&](const language::Statement &s) { visit(Line{&manuscript, &s}); });
+  manuscript.tree.each_top([&](const language::Statement &s) { visit(FactLine{&manuscript, &s}); });
 }
 
 // The lines below a thing, and those that `like` copied into it.
 class Facts {
 public:
   Facts() = default;
-  explicit Facts(Line thing) {
-    thing.each_child([&](Line line) { lines_.push_back(line); });
+  explicit Facts(FactLine thing) {
+    thing.each_child([&](FactLine line) { lines_.push_back(line); });
   }
-  void add(Line line) { lines_.push_back(line); }
-  Line find(std::string_view word) const {
-    for (const Line &line : lines_)
+  void add(FactLine line) { lines_.push_back(line); }
+  // False where it is like a thing that could not be found: what it lacks may stand there.
+  bool whole() const { return whole_; }
+  void call_partial() { whole_ = false; }
+  FactLine find(std::string_view word) const {
+    for (const FactLine &line : lines_)
       if (line.word() == word)
         return line;
     return {};
   }
   template <typename Visit>
   void each(std::string_view word, Visit visit) const {
-    for (const Line &line : lines_)
+    for (const FactLine &line : lines_)
       if (line.word() == word)
         visit(line);
   }
-  const std::vector<Line> &lines() const { return lines_; }
+  const std::vector<FactLine> &lines() const { return lines_; }
 
 private:
-  std::vector<Line> lines_;
+  std::vector<FactLine> lines_;
+  bool whole_ = true;
 };
 
 } // namespace bodkin

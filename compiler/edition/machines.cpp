@@ -7,7 +7,7 @@ namespace {
 
 Size upright(Size size) { return size.width <= size.height ? size : size.turned(); }
 
-void take_prints(Reader &reader, Line line, Machine &machine) {
+void take_prints(Reader &reader, FactLine line, Machine &machine) {
   const auto mode = mode_in(line, "mode");
   const auto rate = rate_in(reader, line, "rate");
   if (!mode || !rate)
@@ -24,21 +24,21 @@ void take_prints(Reader &reader, Line line, Machine &machine) {
 }
 
 void take_paper_path(Reader &reader, const Facts &facts, Machine &machine) {
-  if (const Line sizes = facts.find("sizes"))
+  if (const FactLine sizes = facts.find("sizes"))
     for (const language::Capture &part : sizes.in->tree.captured(*sizes.statement))
       if (const Size *size = std::get_if<Size>(&part.value))
         machine.sizes.push_back(known(upright(*size), sizes.in->tree.range(part)));
-  const Line bare = facts.find("bare");
+  const FactLine bare = facts.find("bare");
   if (const auto width = length_in(reader, bare, "bare", true))
     machine.bare = *width;
   machine.lead = length_in(reader, bare, "lead", true);
-  const Line feeds = facts.find("feeds");
+  const FactLine feeds = facts.find("feeds");
   machine.lightest = value_in<Weight>(feeds, "lightest");
   machine.heaviest = value_in<Weight>(feeds, "heaviest");
 }
 
 void take_duplex(Reader &reader, const Facts &facts, Machine &machine) {
-  const Line duplex = facts.find("duplex");
+  const FactLine duplex = facts.find("duplex");
   if (const auto how = text_in(duplex, "how"))
     machine.duplex = known(how->value == "machine" ? Duplex::by_machine
                            : how->value == "hand"  ? Duplex::by_hand
@@ -67,7 +67,7 @@ Machine machine_of(Reader &reader, const Named &named, const Facts &facts) {
   machine.name = named.name;
   machine.title = named.line.words("title");
   machine.range = named.line.range();
-  facts.each("prints", [&](Line line) { take_prints(reader, line, machine); });
+  facts.each("prints", [&](FactLine line) { take_prints(reader, line, machine); });
   take_paper_path(reader, facts, machine);
   take_duplex(reader, facts, machine);
   take_habits(reader, facts, machine);

@@ -15,7 +15,7 @@ namespace {
 
 constexpr Length usual_gap = Length::inches(1, 4);
 
-Problem crop_is_empty(Line line) {
+Problem crop_is_empty(FactLine line) {
   return {
       .check = "number-too-small",
       .range = line.range(),
@@ -25,7 +25,7 @@ Problem crop_is_empty(Line line) {
       .type = {{"crop     10% 0%, 80% x 60%", "with the shares of yours"}}};
 }
 
-std::optional<Known<Crop>> crop_of(Reader &reader, Line line) {
+std::optional<Known<Crop>> crop_of(Reader &reader, FactLine line) {
   if (!line)
     return std::nullopt;
   constexpr std::int64_t whole = 1'000'000;
@@ -44,7 +44,7 @@ std::optional<Known<Crop>> crop_of(Reader &reader, Line line) {
   return known(Crop{*x, *y, *width, *height}, line.range());
 }
 
-std::optional<Known<Tone>> tone_of(Line line) {
+std::optional<Known<Tone>> tone_of(FactLine line) {
   if (!line || !line.has("tone"))
     return std::nullopt;
   Tone tone;
@@ -55,7 +55,7 @@ std::optional<Known<Tone>> tone_of(Line line) {
   return known(tone, line.range());
 }
 
-Problem no_words(const Reader &reader, Line line) {
+Problem no_words(const Reader &reader, FactLine line) {
   const std::string_view written = reader.sources.text(line.range());
   return {
       .check = "missing-part",
@@ -66,7 +66,7 @@ Problem no_words(const Reader &reader, Line line) {
                {fmt::format("{} from \"words/page.md\"", written), "or, from a file, this"}}};
 }
 
-Problem words_twice(Line line) {
+Problem words_twice(FactLine line) {
   return {.check = "same-fact-twice",
           .range = line.range(),
           .message = "these words are given twice: on this line, and below it by says",
@@ -74,7 +74,7 @@ Problem words_twice(Line line) {
           .type = {{{}, "take out what this line names, or the says"}}};
 }
 
-Prose prose_of(Reader &reader, Line line) {
+Prose prose_of(Reader &reader, FactLine line) {
   std::optional<Prose> said = said_below(reader, line);
   const bool named = line.has("file") || line.has("text");
   if (said && named)
@@ -90,7 +90,7 @@ Prose prose_of(Reader &reader, Line line) {
   return {};
 }
 
-void take_columns(Reader &reader, Line line, Words &words) {
+void take_columns(Reader &reader, FactLine line, Words &words) {
   // More columns than this are narrower than a letter.
   constexpr std::int64_t most_columns = 100;
   words.gap = usual_gap;
@@ -102,7 +102,7 @@ void take_columns(Reader &reader, Line line, Words &words) {
 
 } // namespace
 
-Picture picture_of(Reader &reader, Line line, const ElementFacts &facts) {
+Picture picture_of(Reader &reader, FactLine line, const ElementFacts &facts) {
   Picture picture;
   picture.path.from = line.range("path");
   if (line.has("path")) {
@@ -113,14 +113,14 @@ Picture picture_of(Reader &reader, Line line, const ElementFacts &facts) {
   if (const auto page = count_in(reader, line, "page", 1, "a PDF's pages count from 1"))
     picture.pdf_page = static_cast<int>(std::min<std::int64_t>(page->value, limits::pages));
   picture.crop = crop_of(reader, facts.find("crop"));
-  if (const Line focus = facts.find("focus"); focus && focus.has("x") && focus.has("y"))
+  if (const FactLine focus = facts.find("focus"); focus && focus.has("x") && focus.has("y"))
     picture.focus = known(Focus{*focus.get<Share>("x"), *focus.get<Share>("y")}, focus.range());
   if (const auto tone = tone_of(facts.find("tone")))
     picture.tone = *tone;
   return picture;
 }
 
-Words words_of(Reader &reader, Line line, const ElementFacts &facts) {
+Words words_of(Reader &reader, FactLine line, const ElementFacts &facts) {
   Words words;
   if (const auto style = id_in<StyleId>(reader, Family::style, line, "style"))
     words.style = *style;

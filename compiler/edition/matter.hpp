@@ -6,7 +6,7 @@
 
 namespace bodkin {
 
-Picture picture_of(Reader &reader, Line line, const ElementFacts &facts);
-Words words_of(Reader &reader, Line line, const ElementFacts &facts);
+Picture picture_of(Reader &reader, FactLine line, const ElementFacts &facts);
+Words words_of(Reader &reader, FactLine line, const ElementFacts &facts);
 
 } // namespace bodkin

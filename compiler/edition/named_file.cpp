@@ -9,7 +9,7 @@ namespace bodkin {
 namespace {
 
 // What becomes of the page, or of the edition, while the file is missing.
-std::string consequence(Line line) {
+std::string consequence(FactLine line) {
   if (line.word() == "picture")
     return "the page is drawn with a dashed keyline so that you can see the rest";
   if (line.word() == "borrow")
@@ -17,11 +17,11 @@ std::string consequence(Line line) {
   return "the rest is set without these words";
 }
 
-std::string_view thing_of(Line line) {
+std::string_view thing_of(FactLine line) {
   return line.word() == "picture" ? "picture" : line.word() == "borrow" ? "manuscript" : "text";
 }
 
-void say_near(const Reader &reader, Problem &problem, const Lookup &looked, Line line,
+void say_near(const Reader &reader, Problem &problem, const Lookup &looked, FactLine line,
               std::string_view part) {
   if (looked.near.empty())
     return;
@@ -30,7 +30,7 @@ void say_near(const Reader &reader, Problem &problem, const Lookup &looked, Line
   problem.edits.push_back({line.range(part), instead});
 }
 
-Problem absent(const Reader &reader, const Lookup &looked, Line line, std::string_view part) {
+Problem absent(const Reader &reader, const Lookup &looked, FactLine line, std::string_view part) {
   const std::string_view written = line.words(part);
   Problem problem{.check = "missing-file",
                   .range = line.range(part),
@@ -49,7 +49,8 @@ Problem absent(const Reader &reader, const Lookup &looked, Line line, std::strin
   return problem;
 }
 
-Problem wrong_case(const Reader &reader, const Lookup &looked, Line line, std::string_view part) {
+Problem wrong_case(const Reader &reader, const Lookup &looked, FactLine line,
+                   std::string_view part) {
   Problem problem{.check = "wrong-case",
                   .range = line.range(part),
                   .message = fmt::format("{} is there, {} is not: capitals count in a file's name",
@@ -60,7 +61,7 @@ Problem wrong_case(const Reader &reader, const Lookup &looked, Line line, std::s
   return problem;
 }
 
-Problem outside(const Reader &reader, Line line, std::string_view part) {
+Problem outside(const Reader &reader, FactLine line, std::string_view part) {
   const std::string_view written = line.words(part);
   const std::size_t slash = written.rfind('/');
   const std::string_view name =
@@ -75,7 +76,7 @@ Problem outside(const Reader &reader, Line line, std::string_view part) {
                     "after copying it in"}}};
 }
 
-Problem not_readable(const Lookup &looked, Line line, std::string_view part) {
+Problem not_readable(const Lookup &looked, FactLine line, std::string_view part) {
   const bool folder = looked.trouble == Trouble::not_a_file;
   return {.check = "missing-file",
           .range = line.range(part),
@@ -85,7 +86,7 @@ Problem not_readable(const Lookup &looked, Line line, std::string_view part) {
           .type = {{{}, folder ? "name the file itself" : "allow yourself to read it"}}};
 }
 
-Problem too_long(Line line, std::string_view part) {
+Problem too_long(FactLine line, std::string_view part) {
   const bool picture = line.word() == "picture";
   return {.check = picture ? "picture-too-big" : "too-long-file",
           .range = line.range(part),
@@ -101,7 +102,8 @@ Problem too_long(Line line, std::string_view part) {
 
 } // namespace
 
-Problem file_problem(const Reader &reader, const Lookup &looked, Line line, std::string_view part) {
+Problem file_problem(const Reader &reader, const Lookup &looked, FactLine line,
+                     std::string_view part) {
   switch (looked.trouble) {
   case Trouble::outside:
     return outside(reader, line, part);
@@ -119,7 +121,7 @@ Problem file_problem(const Reader &reader, const Lookup &looked, Line line, std:
   return absent(reader, looked, line, part);
 }
 
-std::optional<std::string> find_file(Reader &reader, Line line, std::string_view part,
+std::optional<std::string> find_file(Reader &reader, FactLine line, std::string_view part,
                                      std::size_t most_bytes, FileRole role) {
   // A shelf file stands in no edition's folder.
   const Lookup looked = line.in->on_shelf
@@ -133,7 +135,7 @@ std::optional<std::string> find_file(Reader &reader, Line line, std::string_view
   return looked.path;
 }
 
-FileId take_words(Reader &reader, Line line, std::string_view part) {
+FileId take_words(Reader &reader, FactLine line, std::string_view part) {
   const auto path = find_file(reader, line, part, limits::prose_bytes, FileRole::words);
   if (!path)
     return FileId::none;

@@ -28,7 +28,7 @@ std::string_view word_for(Family family); // the keyword that makes one
 
 struct Named {
   std::string_view name;
-  Line line;
+  FactLine line;
   mutable bool used = false; // asked for by some line
 };
 
@@ -41,6 +41,7 @@ struct Things {
     const auto found = by_name.find(name);
     return found == by_name.end() ? nullptr : &all[found->second];
   }
+  // As many as are ever searched for a near one.
   std::vector<std::string_view> names() const;
 };
 

@@ -21,7 +21,7 @@ Problem must_say(const Reader &reader, std::string_view fact, std::string why, s
 
 void take_size(Reader &reader) {
   Edition &edition = reader.edition;
-  const Line line = reader.edition_facts.find("size");
+  const FactLine line = reader.edition_facts.find("size");
   if (const auto size = value_in<Size>(line, "size")) {
     if (size->value.width > Length{} && size->value.height > Length{}) {
       edition.size = *size;
@@ -40,7 +40,7 @@ void take_size(Reader &reader) {
 }
 
 void take_run(Reader &reader) {
-  const Line line = reader.edition_facts.find("run");
+  const FactLine line = reader.edition_facts.find("run");
   if (!line)
     reader.report(must_say(reader, "run",
                            "paper, time and money are counted for a number of copies",
@@ -67,7 +67,7 @@ void take_run(Reader &reader) {
 }
 
 void take_margins(Reader &reader) {
-  const Line line = reader.edition_facts.find("margins");
+  const FactLine line = reader.edition_facts.find("margins");
   Margins margins{usual_margin, usual_margin, usual_margin, usual_margin};
   if (const auto all = length_in(reader, line, "all", true))
     margins = {all->value, all->value, all->value, all->value};
@@ -93,7 +93,7 @@ void take_margins(Reader &reader) {
 }
 
 void take_grid(Reader &reader) {
-  const Line line = reader.edition_facts.find("grid");
+  const FactLine line = reader.edition_facts.find("grid");
   // Cells narrower than these hold nothing.
   constexpr std::int64_t most = 1'000;
   const auto columns = count_in(reader, line, "columns", 1, "a grid has a column at the least");
@@ -126,17 +126,17 @@ void take_titles(Reader &reader) {
   edition.subtitle = text_in(facts.find("subtitle"), "subtitle");
   edition.maker = text_in(facts.find("maker"), "maker");
   edition.series = text_in(facts.find("series"), "series");
-  if (const Line number = facts.find("number"); number && number.has("number"))
+  if (const FactLine number = facts.find("number"); number && number.has("number"))
     edition.number =
         known(std::string(reader.sources.text(number.range("number"))), number.range("number"));
   edition.dated = value_in<Date>(facts.find("dated"), "date");
-  if (const Line languages = facts.find("language"))
+  if (const FactLine languages = facts.find("language"))
     for (const language::Capture &part : languages.in->tree.captured(*languages.statement))
       if (const auto *word = std::get_if<language::Word>(&part.value))
         edition.languages.push_back(known(std::string(word->text), languages.in->tree.range(part)));
   if (edition.languages.empty())
     edition.languages.push_back({"en", {}});
-  if (const Line marks = facts.find("marks"); marks && marks.words("marks") == "none")
+  if (const FactLine marks = facts.find("marks"); marks && marks.words("marks") == "none")
     edition.marks = known(false, marks.range());
 }
 
@@ -168,19 +168,19 @@ void take_own_supplies(Reader &reader) {
   if (!reader.edition_line)
     return;
   const Facts &facts = reader.edition_facts;
-  const Line paper = facts.find("paper");
+  const FactLine paper = facts.find("paper");
   if (const auto stock = id_in<StockId>(reader, Family::stock, paper, "stock"))
     edition.paper = *stock;
   else if (!paper)
     reader.report(
         must_say(reader, "paper", "weight, feeding and cost follow from it",
                  fmt::format("paper      {}", first_name(reader, Family::stock, "plain"))));
-  const Line cover = facts.find("cover");
+  const FactLine cover = facts.find("cover");
   edition.cover_stock = id_in<StockId>(reader, Family::stock, cover, "stock");
   edition.cover_mode = mode_in(cover, "mode");
   if (const auto mode = mode_in(facts.find("printing"), "mode"))
     edition.printing = *mode;
-  const Line machine = facts.find("machine");
+  const FactLine machine = facts.find("machine");
   if (const auto id = id_in<MachineId>(reader, Family::machine, machine, "machine"))
     edition.machine = *id;
   else if (!machine)

@@ -48,7 +48,7 @@ std::string_view word_of(Part part) {
   return "bottom";
 }
 
-Problem not_across(const Reader &reader, Line line, Part moving) {
+Problem not_across(const Reader &reader, FactLine line, Part moving) {
   return {
       .check = "folding-cannot-be",
       .range = line.range(),
@@ -58,14 +58,14 @@ Problem not_across(const Reader &reader, Line line, Part moving) {
       .type = {{typed(reader, line.range(), line.range("onto"), word_of(opposite(moving))), {}}}};
 }
 
-Problem too_many_folds(Line line) {
+Problem too_many_folds(FactLine line) {
   return {.check = "folding-cannot-be",
           .range = line.range(),
           .message = fmt::format("no sheet is folded more than {} times", limits::fold_steps),
           .why = "paper of any thickness gives up after about seven folds in half"};
 }
 
-void take_fold(Reader &reader, Line line, Folding &folding) {
+void take_fold(Reader &reader, FactLine line, Folding &folding) {
   if (!line.has("moving") || !line.has("onto"))
     return;
   const Part moving = part_of(line.words("moving"));
@@ -77,7 +77,7 @@ void take_fold(Reader &reader, Line line, Folding &folding) {
     folding.steps.push_back({moving, line.words("how") == "under", line.range()});
 }
 
-void take_panels(Reader &reader, Line thing, Line line, Folding &folding) {
+void take_panels(Reader &reader, FactLine thing, FactLine line, Folding &folding) {
   if (!line) {
     reader.report(missing_fact(
         thing.range("name"),
@@ -102,20 +102,20 @@ void take_panels(Reader &reader, Line thing, Line line, Folding &folding) {
   folding.rows = static_cast<int>(rows->value);
 }
 
-Folding folding_of(Reader &reader, Line thing) {
+Folding folding_of(Reader &reader, FactLine thing) {
   const Facts facts(thing);
   Folding folding;
   folding.name = thing.words("name");
   folding.title = thing.words("title");
   folding.range = thing.range();
-  const Line sheet = facts.find("sheet");
+  const FactLine sheet = facts.find("sheet");
   folding.sheet = value_in<Size>(sheet, "size");
   folding.across = !sheet || sheet.words("lies") != "upright";
   if (const auto count =
           count_in(reader, facts.find("sheets"), "count", 1, "a copy takes one sheet at the least"))
     folding.sheets = known(static_cast<int>(std::min(count->value, limits::pages)), count->from);
   take_panels(reader, thing, facts.find("panels"), folding);
-  facts.each("fold", [&](Line line) { take_fold(reader, line, folding); });
+  facts.each("fold", [&](FactLine line) { take_fold(reader, line, folding); });
   if (const auto how = text_in(facts.find("nest"), "how"))
     folding.gather =
         known(how->value == "in" ? Gather::nested : Gather::one_after_another, how->from);
@@ -125,7 +125,7 @@ Folding folding_of(Reader &reader, Line thing) {
 }
 
 // The shelf keeps one folding a file, named as itself.
-Line from_shelf(Reader &reader, std::string_view name) {
+FactLine from_shelf(Reader &reader, std::string_view name) {
   const std::string shelf = fmt::format("foldings/{}", name);
   const FileBytes bytes = reader.files.shelf(shelf);
   if (!bytes.owner)
@@ -140,15 +140,15 @@ Line from_shelf(Reader &reader, std::string_view name) {
       language::read(reader.sources.add(file_name, std::string(bytes.view)), reader.sources, found);
   for (Problem &problem : found)
     reader.report(std::move(problem));
-  Line folding;
-  each_line(manuscript, [&](Line line) {
+  FactLine folding;
+  each_line(manuscript, [&](FactLine line) {
     if (line.word() == "folding" && line.words("name") == name)
       folding = line;
   });
   return folding;
 }
 
-Problem unknown_folding(Reader &reader, Line line) {
+Problem unknown_folding(Reader &reader, FactLine line) {
   const std::string_view name = line.words("folding");
   std::vector<std::string> shelf = reader.files.shelf_names("foldings");
   std::vector<std::string_view> names = reader.things(Family::folding).names();
@@ -157,7 +157,7 @@ Problem unknown_folding(Reader &reader, Line line) {
                   .range = line.range("folding"),
                   .message = fmt::format("no folding is called {}", name),
                   .why = fmt::format("the foldings here and on the shelf: {}", list_of(names))};
-  const auto near = language::nearest(name, names);
+  const auto near = reader.near(name, names);
   if (near)
     problem.message += fmt::format("; did you mean {}?", *near);
   problem.type.push_back({typed(reader, line.range(), line.range("folding"),
@@ -166,7 +166,7 @@ Problem unknown_folding(Reader &reader, Line line) {
   return problem;
 }
 
-Line find_folding(Reader &reader, std::string_view name) {
+FactLine find_folding(Reader &reader, std::string_view name) {
   if (const Named *own = reader.things(Family::folding).find(name)) {
     own->used = true;
     return own->line;
@@ -177,8 +177,8 @@ Line find_folding(Reader &reader, std::string_view name) {
 } // namespace
 
 void take_folding(Reader &reader) {
-  const Line asked = reader.edition_facts.find("folding");
-  Line folding;
+  const FactLine asked = reader.edition_facts.find("folding");
+  FactLine folding;
   if (asked && asked.has("folding")) {
     folding = find_folding(reader, asked.words("folding"));
     if (!folding)

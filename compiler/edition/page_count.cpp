@@ -9,7 +9,7 @@
 namespace bodkin {
 namespace {
 
-Problem called_twice(const Reader &reader, Line line, int other) {
+Problem called_twice(const Reader &reader, FactLine line, int other) {
   const std::string_view name = line.words("called");
   return {
       .check = "duplicate-name",
@@ -19,7 +19,7 @@ Problem called_twice(const Reader &reader, Line line, int other) {
       .type = {{typed(reader, line.range(), line.range("called"), fmt::format("{}-2", name)), {}}}};
 }
 
-Problem too_many_pages(const Reader &reader, Line line, Range where) {
+Problem too_many_pages(const Reader &reader, FactLine line, Range where) {
   return {.check = "too-many-pages",
           .range = where,
           .message = fmt::format("{} pages are more than any booklet has; {} is the most",
@@ -35,7 +35,7 @@ Problem no_pages(const Reader &reader) {
 }
 
 std::optional<Known<int>> written_count(Reader &reader) {
-  const Line line = reader.edition_facts.find("pages");
+  const FactLine line = reader.edition_facts.find("pages");
   const auto count = count_in(reader, line, "count", 1, "an edition has a page at the least");
   if (!count)
     return std::nullopt;
@@ -46,12 +46,20 @@ std::optional<Known<int>> written_count(Reader &reader) {
   return known(static_cast<int>(count->value), count->from);
 }
 
-void take_called(Reader &reader, Line line, int page) {
+void take_called(Reader &reader, FactLine line, int page) {
   if (page == 0 || !line.has("called"))
     return;
   const auto [found, added] = reader.called.emplace(line.words("called"), page);
   if (!added)
     reader.report(called_twice(reader, line, found->second));
+}
+
+void claim(Reader &reader, const PageList &list) {
+  const auto last = static_cast<std::size_t>(list.pages.back());
+  if (last >= reader.claimed.size())
+    reader.claimed.resize(last + 1);
+  for (const int page : list.pages)
+    reader.claimed[static_cast<std::size_t>(page)] = true;
 }
 
 } // namespace
@@ -61,13 +69,14 @@ void count_pages(Reader &reader) {
   PageScope scope{.count = written ? written->value : 0, .count_written = written.has_value()};
   int highest = 0;
   Range from;
-  each_line(*reader.strongest_first.front(), [&](Line line) {
+  each_line(*reader.strongest_first.front(), [&](FactLine line) {
     if (line.word() != "page" && line.word() != "spread")
       return;
     const PageList list = pages_foreseen(reader, line, "pages", scope);
     if (list.pages.empty())
       return;
     take_called(reader, line, list.first);
+    claim(reader, list);
     scope.next = list.pages.back() + 1;
     if (list.pages.back() > highest) {
       highest = list.pages.back();

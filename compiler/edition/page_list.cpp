@@ -27,6 +27,7 @@ bool needs_count(std::string_view word) {
 
 struct PageSpan {
   std::int64_t first = 1, last = 0, step = 1;
+  bool but = false;
 };
 
 // The pages that a word stands for: at most two runs.
@@ -54,52 +55,78 @@ std::array<PageSpan, 2> spans_of_word(std::string_view word, int count) {
 
 class Listing {
 public:
-  Listing(const Reader &reader, Line line, std::string_view part, const PageScope &scope)
+  Listing(Reader &reader, FactLine line, std::string_view part, const PageScope &scope)
       : reader_(reader), line_(line), range_(line.range(part)), scope_(scope) {}
 
-  PageList run(const language::Pages &written, Problems *problems) {
-    const auto items = std::span(line_.in->tree.page_items).subspan(written.first, written.count);
-    if (const std::optional<int> page = single(items))
-      return {.pages = {*page}, .first = *page};
-    for (const language::PageItem &item : items)
+  // The runs that the list is made of, each within 1 and the last page.
+  void resolve(const language::Pages &written, Problems *problems) {
+    for (const language::PageItem &item :
+         std::span(line_.in->tree.page_items).subspan(written.first, written.count))
       add(item, problems);
+  }
+
+  // How many steps sifted() takes.
+  std::size_t work() const {
+    std::int64_t steps = high_ >= low_ ? high_ - low_ + 1 : 0;
+    for (const PageSpan &span : spans_)
+      steps += (span.last - span.first) / span.step + 1;
+    return static_cast<std::size_t>(steps);
+  }
+
+  PageList sifted() const {
     PageList list;
     list.sound = sound_;
-    for (std::size_t page = 1; page < wanted_.size(); ++page)
-      if (wanted_[page] == State::in)
-        list.pages.push_back(static_cast<int>(page));
-    for (const int page : firsts_)
-      if (list.first == 0 && wanted_[static_cast<std::size_t>(page)] == State::in)
-        list.first = page;
-    if (list.first == 0 && !list.pages.empty())
-      list.first = list.pages.front();
+    if (spans_.size() == 1 && !spans_[0].but)
+      take_run(spans_[0], list);
+    else if (!spans_.empty())
+      sift(list);
     return list;
   }
 
 private:
   enum class State : std::uint8_t { never, in, out };
 
-  // Nearly every list is one number, and an edition has thousands of them.
-  std::optional<int> single(std::span<const language::PageItem> items) const {
-    const std::int64_t most = scope_.count > 0 ? scope_.count : limits::pages;
-    if (items.size() != 1 || !items[0].word.empty() || items[0].first != items[0].last ||
-        items[0].first < 1 || items[0].first > most)
-      return std::nullopt;
-    return static_cast<int>(items[0].first);
+  // Nearly every list is one run, and an edition has thousands of them.
+  static void take_run(const PageSpan &span, PageList &list) {
+    for (std::int64_t page = span.first; page <= span.last; page += span.step)
+      list.pages.push_back(static_cast<int>(page));
+    list.first = list.pages.front();
+  }
+
+  void sift(PageList &list) const {
+    std::vector<State> wanted(static_cast<std::size_t>(high_ - low_) + 1, State::never);
+    const auto state = [&](std::int64_t page) -> State & {
+      return wanted[static_cast<std::size_t>(page - low_)];
+    };
+    for (const PageSpan &span : spans_)
+      for (std::int64_t page = span.first; page <= span.last; page += span.step)
+        if (span.but || state(page) == State::never)
+          state(page) = span.but ? State::out : State::in;
+    for (std::int64_t page = low_; page <= high_; ++page)
+      if (state(page) == State::in)
+        list.pages.push_back(static_cast<int>(page));
+    for (const PageSpan &span : spans_)
+      if (list.first == 0 && !span.but && state(span.first) == State::in)
+        list.first = static_cast<int>(span.first);
+    if (list.first == 0 && !list.pages.empty())
+      list.first = list.pages.front();
   }
 
   void add(const language::PageItem &item, Problems *problems) {
     if (item.word.empty())
-      mark({item.first, item.last}, item.but, problems);
+      add_span({item.first, item.last, 1, item.but}, problems);
     else if (item.word == "next")
-      mark({scope_.next, scope_.next}, item.but, problems);
+      add_span({scope_.next, scope_.next, 1, item.but}, problems);
     else if (!is_page_word(item.word))
       add_name(item, problems);
     else if (needs_count(item.word) && !scope_.count_written)
       refuse([&] { return needs_pages_written(item.word); }, problems);
     else
-      for (const PageSpan &span : spans_of_word(item.word, scope_.count))
-        mark(span, item.but, problems);
+      for (PageSpan span : spans_of_word(item.word, scope_.count)) {
+        span.but = item.but;
+        if (span.first <= span.last)
+          add_span(span, problems);
+      }
   }
 
   void add_name(const language::PageItem &item, Problems *problems) {
@@ -107,37 +134,31 @@ private:
     if (found == reader_.called.end())
       refuse([&] { return unknown_page(reader_, line_, range_, item.word); }, problems);
     else
-      mark({found->second, found->second}, item.but, problems);
+      add_span({found->second, found->second, 1, item.but}, problems);
   }
 
-  void mark(PageSpan span, bool but, Problems *problems) {
-    if (span.step == 1 && span.first > span.last && span.first > 0 && span.last > 0)
-      refuse([&] { return backwards(span); }, problems);
-    if (span.first == 0 && span.last >= 0 && span.step == 1)
-      refuse([&] { return no_page_nought(); }, problems);
+  void add_span(PageSpan span, Problems *problems) {
     const std::int64_t most = scope_.count > 0 ? scope_.count : limits::pages;
-    if (span.last > most && !but)
+    if (span.first > span.last)
+      refuse([&] { return backwards(span); }, problems);
+    else if (span.first < 1)
+      refuse([&] { return no_page_nought(); }, problems);
+    else if (span.last > most && !span.but)
       refuse([&] { return above_the_last(span, most); }, problems);
-    const std::int64_t last = std::min(span.last, most);
-    if (last >= static_cast<std::int64_t>(wanted_.size()))
-      wanted_.resize(static_cast<std::size_t>(last) + 1, State::never);
-    for (std::int64_t page = std::max<std::int64_t>(span.first, 1); page <= last;
-         page += span.step) {
-      State &state = wanted_[static_cast<std::size_t>(page)];
-      if (but)
-        state = State::out;
-      else if (state == State::never)
-        state = State::in;
-    }
-    if (!but && span.first >= 1 && span.first <= last)
-      firsts_.push_back(static_cast<int>(span.first));
+    span.first = std::max<std::int64_t>(span.first, 1);
+    span.last = std::min(span.last, most);
+    if (span.first > span.last)
+      return;
+    low_ = spans_.empty() ? span.first : std::min(low_, span.first);
+    high_ = spans_.empty() ? span.last : std::max(high_, span.last);
+    spans_.push_back(span);
   }
 
   // Only the first thing wrong with a list is said, and only where somebody listens.
   template <typename Make>
   void refuse(Make make, Problems *problems) {
     sound_ = false;
-    if (problems && problems->empty())
+    if (problems && problems->empty() && reader_.keeps_problems())
       problems->push_back(make());
   }
 
@@ -186,16 +207,16 @@ private:
                       "or, if the last was meant, this"}}};
   }
 
-  const Reader &reader_;
-  Line line_;
+  Reader &reader_;
+  FactLine line_;
   Range range_;
   const PageScope &scope_;
-  std::vector<State> wanted_;
-  std::vector<int> firsts_;
+  std::vector<PageSpan> spans_;
+  std::int64_t low_ = 1, high_ = 0;
   bool sound_ = true;
 };
 
-Problem too_many_lists(Line line) {
+Problem too_many_lists(FactLine line) {
   return {.check = "too-many-things",
           .range = line.range(),
           .message = "the page lists of this edition name more pages than a library holds",
@@ -204,22 +225,37 @@ Problem too_many_lists(Line line) {
           .type = {{{}, "make it several editions"}}};
 }
 
+// False past the bound on what all lists together may name.
+bool within_bounds(Reader &reader, FactLine line, std::size_t work) {
+  const bool was_within = reader.pages_listed <= limits::pages_listed;
+  reader.pages_listed += work;
+  if (reader.pages_listed <= limits::pages_listed)
+    return true;
+  if (was_within)
+    reader.report(too_many_lists(line));
+  return false;
+}
+
+PageList listed(Reader &reader, FactLine line, std::string_view part, const PageScope &scope,
+                Problems *problems) {
+  const auto *written = line.get<language::Pages>(part);
+  if (!written)
+    return {.sound = false};
+  Listing listing(reader, line, part, scope);
+  listing.resolve(*written, problems);
+  return within_bounds(reader, line, listing.work()) ? listing.sifted() : PageList{.sound = false};
+}
+
 } // namespace
 
-Problem unknown_page(const Reader &reader, Line line, Range range, std::string_view name) {
-  std::vector<std::string_view> names;
-  for (const auto &[called, page] : reader.called)
-    names.push_back(called);
-  std::sort(names.begin(), names.end());
-  constexpr std::size_t most_searched = 5'000;
-  names.resize(std::min(names.size(), most_searched));
+Problem unknown_page(Reader &reader, FactLine line, Range range, std::string_view name) {
+  std::vector<std::string_view> names = called_names(reader);
   Problem problem{.check = "unknown-page",
                   .range = range,
                   .message = fmt::format("no page is called {}", name)};
-  problem.why = names.empty() ? "pages get names by `called`, as in `page 12 called timetable`"
-                              : fmt::format("the pages called by name are {}", list_of(names));
+  problem.why = called_list(reader);
   names.insert(names.end(), page_words.begin(), page_words.end());
-  if (const auto near = language::nearest(name, names)) {
+  if (const auto near = reader.near(name, names)) {
     problem.message += fmt::format("; did you mean {}?", *near);
     const std::string_view whole = reader.sources.text(line.range());
     if (const std::size_t at = whole.find(name); at != std::string_view::npos)
@@ -231,30 +267,20 @@ Problem unknown_page(const Reader &reader, Line line, Range range, std::string_v
   return problem;
 }
 
-PageList pages_of(Reader &reader, Line line, std::string_view part, const PageScope &scope) {
-  const auto *written = line.get<language::Pages>(part);
-  if (!written)
-    return {.sound = false};
-  if (reader.pages_listed > limits::pages_listed)
-    return {.sound = false};
+PageList pages_of(Reader &reader, FactLine line, std::string_view part, const PageScope &scope) {
   Problems problems;
-  PageList list = Listing(reader, line, part, scope).run(*written, &problems);
-  reader.pages_listed += list.pages.size();
-  if (reader.pages_listed > limits::pages_listed)
-    problems = {too_many_lists(line)};
+  PageList list = listed(reader, line, part, scope, &problems);
   if (!problems.empty())
     reader.report(std::move(problems.front()));
   return list;
 }
 
-PageList pages_foreseen(const Reader &reader, Line line, std::string_view part,
+PageList pages_foreseen(Reader &reader, FactLine line, std::string_view part,
                         const PageScope &scope) {
-  const auto *written = line.get<language::Pages>(part);
-  return written ? Listing(reader, line, part, scope).run(*written, nullptr)
-                 : PageList{.sound = false};
+  return listed(reader, line, part, scope, nullptr);
 }
 
-std::optional<Known<int>> page_in(Reader &reader, Line line, std::string_view part) {
+std::optional<Known<int>> page_in(Reader &reader, FactLine line, std::string_view part) {
   if (!line || !line.has(part))
     return std::nullopt;
   const PageScope scope{.count = *reader.edition.page_count, .next = 0, .count_written = true};

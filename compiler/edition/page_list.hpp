@@ -21,13 +21,13 @@ struct PageList {
 };
 
 // Words, names and numbers; numbers above `count` are left out and reported where count > 0.
-PageList pages_of(Reader &reader, Line line, std::string_view part, const PageScope &scope);
+PageList pages_of(Reader &reader, FactLine line, std::string_view part, const PageScope &scope);
 // Before names and count are known: the highest page that the numbers, `next` and known words of a
 // list name. Reports nothing.
-PageList pages_foreseen(const Reader &reader, Line line, std::string_view part,
+PageList pages_foreseen(Reader &reader, FactLine line, std::string_view part,
                         const PageScope &scope);
 // A part that names one page; none with the problem reported.
-std::optional<Known<int>> page_in(Reader &reader, Line line, std::string_view part);
-Problem unknown_page(const Reader &reader, Line line, Range range, std::string_view name);
+std::optional<Known<int>> page_in(Reader &reader, FactLine line, std::string_view part);
+Problem unknown_page(Reader &reader, FactLine line, Range range, std::string_view name);
 
 } // namespace bodkin

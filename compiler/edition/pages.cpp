@@ -12,7 +12,7 @@
 namespace bodkin {
 namespace {
 
-Problem page_twice(const Reader &reader, Line line, int page, int free_page) {
+Problem page_twice(const Reader &reader, FactLine line, int page, int free_page) {
   const Range first = reader.edition.pages[static_cast<std::size_t>(page)].opened;
   Problem problem{.check = "page-twice",
                   .range = line.range("pages"),
@@ -31,7 +31,7 @@ Problem page_twice(const Reader &reader, Line line, int page, int free_page) {
   return problem;
 }
 
-Problem not_a_spread(const Reader &reader, Line line, const PageList &list) {
+Problem not_a_spread(const Reader &reader, FactLine line, const PageList &list) {
   const int page = list.pages.empty() ? 2 : std::max(2, list.pages.front() / 2 * 2);
   return {
       .check = "not-a-spread",
@@ -45,7 +45,7 @@ Problem not_a_spread(const Reader &reader, Line line, const PageList &list) {
            {}}}};
 }
 
-Problem not_blank(Line blank, Range element) {
+Problem not_blank(FactLine blank, Range element) {
   return {.check = "not-blank",
           .range = blank.range(),
           .message = "this page is called blank and is not",
@@ -65,7 +65,7 @@ Problem two_fill_margins(const Reader &reader, const Element &first, const Eleme
           .related = {{first.range, "these fill the margins too"}}};
 }
 
-Asked asked_by(Reader &reader, Line line) {
+Asked asked_by(Reader &reader, FactLine line) {
   Asked asked;
   asked.mode = mode_in(line, "mode");
   asked.stock = id_in<StockId>(reader, Family::stock, line, "stock");
@@ -81,7 +81,7 @@ public:
     scope_.count_written = static_cast<bool>(reader.edition_facts.find("pages"));
   }
 
-  void open(Line line) {
+  void open(FactLine line) {
     const PageList list = pages_of(reader_, line, "pages", scope_);
     if (!list.pages.empty())
       scope_.next = list.pages.back() + 1;
@@ -95,7 +95,7 @@ private:
   Page &page(int number) { return edition_.pages[static_cast<std::size_t>(number)]; }
 
   // A page named once more stays as the first line made it.
-  std::vector<int> still_free(Line line, const PageList &list) {
+  std::vector<int> still_free(FactLine line, const PageList &list) {
     std::vector<int> free;
     bool said = false;
     for (const int number : list.pages) {
@@ -111,14 +111,15 @@ private:
     return free;
   }
 
-  // The lowest page that nothing has opened so far; pages are only ever opened, so it only rises.
+  // The lowest page that no line opens, perhaps one after the last; 0 where there is none.
   int free_page() {
-    while (lowest_free_ <= *edition_.page_count && page(lowest_free_).opened.somewhere())
+    const std::vector<bool> &claimed = reader_.claimed;
+    while (lowest_free_ < claimed.size() && claimed[lowest_free_])
       ++lowest_free_;
-    return lowest_free_ <= limits::pages ? lowest_free_ : 0;
+    return lowest_free_ <= limits::pages ? static_cast<int>(lowest_free_) : 0;
   }
 
-  void open_page(Line line, const PageList &list) {
+  void open_page(FactLine line, const PageList &list) {
     const std::vector<int> free = still_free(line, list);
     const Asked asked = asked_by(reader_, line);
     const std::vector<ElementId> elements = take_elements(reader_, line, Stands::on_page);
@@ -136,7 +137,7 @@ private:
       page(list.first).called = line.words("called");
   }
 
-  void open_spread(Line line, const PageList &list) {
+  void open_spread(FactLine line, const PageList &list) {
     Spread spread;
     spread.opened = line.range();
     spread.asked = asked_by(reader_, line);
@@ -173,8 +174,8 @@ private:
     return true;
   }
 
-  bool is_blank(Line line, const std::vector<ElementId> &elements) {
-    const Line blank = Facts(line).find("blank");
+  bool is_blank(FactLine line, const std::vector<ElementId> &elements) {
+    const FactLine blank = Facts(line).find("blank");
     if (blank && !elements.empty())
       reader_.report(not_blank(blank, edition_[elements.front()].range));
     return blank && elements.empty();
@@ -198,7 +199,7 @@ private:
            !element.placement.from.somewhere();
   }
 
-  bool room_for(Line line, std::size_t elements) {
+  bool room_for(FactLine line, std::size_t elements) {
     reader_.elements_laid += elements;
     if (reader_.elements_laid <= limits::elements_laid)
       return true;
@@ -209,14 +210,14 @@ private:
   Reader &reader_;
   Edition &edition_;
   PageScope scope_;
-  int lowest_free_ = 1;
+  std::size_t lowest_free_ = 1;
 };
 
 } // namespace
 
 void open_pages(Reader &reader) {
   Opening opening(reader);
-  each_line(*reader.strongest_first.front(), [&](Line line) {
+  each_line(*reader.strongest_first.front(), [&](FactLine line) {
     if (line.word() == "page" || line.word() == "spread")
       opening.open(line);
   });

@@ -32,7 +32,7 @@ Area area_of(std::string_view word) {
   return word == "margins" ? Area::margins : Area::place;
 }
 
-Problem half_a_place(const Reader &reader, Line at, const language::Place &place) {
+Problem half_a_place(const Reader &reader, FactLine at, const language::Place &place) {
   const std::string_view written = reader.sources.text(at.range("place"));
   const std::string whole = place.has_spot ? fmt::format("at       {}, 4in x 3in", written)
                                            : fmt::format("at       1/2in 1/2in, {}", written);
@@ -46,13 +46,13 @@ Problem half_a_place(const Reader &reader, Line at, const language::Place &place
           .type = {{whole, "with the figures of yours"}}};
 }
 
-Problem no_room(const Reader &reader, Line at) {
+Problem no_room(const Reader &reader, FactLine at) {
   return too_small(at.range("place"), "a place with no width or no height holds nothing",
                    "the size comes after the comma: width x height",
                    typed(reader, at.range(), at.range("place"), "1/2in 1/2in, 4in x 3in"));
 }
 
-std::optional<At> at_of(Reader &reader, Line line, bool size_needed) {
+std::optional<At> at_of(Reader &reader, FactLine line, bool size_needed) {
   const auto *place = line.get<language::Place>("place");
   if (!place)
     return std::nullopt;
@@ -71,7 +71,7 @@ std::optional<At> at_of(Reader &reader, Line line, bool size_needed) {
   return at;
 }
 
-Problem no_grid(Line line) {
+Problem no_grid(FactLine line) {
   return {.check = "missing-fact",
           .range = line.range(),
           .message = "this edition has no grid to count cells in",
@@ -80,7 +80,7 @@ Problem no_grid(Line line) {
                    {"at       1/2in 1/2in, 4in x 3in", "or, here, a place in lengths"}}};
 }
 
-Problem off_the_grid(const Reader &reader, Line line, const Grid &grid) {
+Problem off_the_grid(const Reader &reader, FactLine line, const Grid &grid) {
   return {.check = "off-the-page",
           .range = line.range("cells"),
           .message = fmt::format("the grid ({}) has {} columns and {} rows",
@@ -92,7 +92,7 @@ Problem off_the_grid(const Reader &reader, Line line, const Grid &grid) {
                     "which is all of it"}}};
 }
 
-std::optional<Cells> cells_of(Reader &reader, Line line) {
+std::optional<Cells> cells_of(Reader &reader, FactLine line) {
   const auto *cells = line.get<language::Cells>("cells");
   if (!cells)
     return std::nullopt;
@@ -112,7 +112,7 @@ std::optional<Cells> cells_of(Reader &reader, Line line) {
   return Cells{cells->first_column, cells->last_column, cells->first_row, cells->last_row};
 }
 
-Problem two_places(const Reader &reader, Line first, Line second) {
+Problem two_places(const Reader &reader, FactLine first, FactLine second) {
   return {.check = "two-places",
           .range = second.range(),
           .message = fmt::format("its place is given by {} on {} already", first.word(),
@@ -125,12 +125,12 @@ Problem two_places(const Reader &reader, Line first, Line second) {
 
 // One element says where it stands only once.
 void judge_own(Reader &reader, const Facts &own) {
-  Line spot, area;
-  for (const Line &line : own.lines()) {
+  FactLine spot, area;
+  for (const FactLine &line : own.lines()) {
     const std::string_view word = line.word();
     const bool is_spot = word == "at" || word == "cells";
     const bool is_area = word == "fills" || word == "fits";
-    Line &same = is_spot ? spot : area;
+    FactLine &same = is_spot ? spot : area;
     if (!is_spot && !is_area)
       continue;
     if (same && same.word() != word) {
@@ -143,7 +143,7 @@ void judge_own(Reader &reader, const Facts &own) {
     reader.report(two_places(reader, spot, area));
 }
 
-Problem needs_place(Line element, Stands stands) {
+Problem needs_place(FactLine element, Stands stands) {
   const std::string_view word = element.word();
   const std::string_view verb = word == "words" ? "need" : "needs";
   const std::string_view ground = stands == Stands::on_spread     ? "on a spread"
@@ -171,7 +171,7 @@ bool place_needed(std::string_view word, Stands stands) {
 
 Along along_of(const language::Along &along) { return {from_of(along.anchor), along.offset}; }
 
-Placement placement_of(Reader &reader, Line element, const ElementFacts &facts, Stands stands) {
+Placement placement_of(Reader &reader, FactLine element, const ElementFacts &facts, Stands stands) {
   judge_own(reader, facts.own());
   const auto [spot, area] = facts.where();
   Placement placement;

@@ -7,6 +7,6 @@
 namespace bodkin {
 
 Along along_of(const language::Along &along);
-Placement placement_of(Reader &reader, Line element, const ElementFacts &facts, Stands stands);
+Placement placement_of(Reader &reader, FactLine element, const ElementFacts &facts, Stands stands);
 
 } // namespace bodkin

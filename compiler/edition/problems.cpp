@@ -2,6 +2,7 @@
 
 #include "edition/shelf_names.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 #include <utility>
 
@@ -9,14 +10,13 @@ namespace bodkin {
 namespace {
 
 constexpr std::size_t names_listed = 12;
-// Among more names than these a suggestion costs more than it helps.
-constexpr std::size_t names_searched = 2'000;
 
 std::string there_is(Reader &reader, Family family) {
   const std::vector<std::string_view> names = reader.things(family).names();
   if (names.empty())
     return fmt::format("there is no {} in this edition, nor in what it borrows", spoken(family));
-  return fmt::format("the {}s here: {}", spoken(family), list_of(names));
+  return fmt::format("the {}s here: {}", spoken(family),
+                     list_of(names, reader.things(family).all.size()));
 }
 
 } // namespace
@@ -30,17 +30,35 @@ std::string typed(const Reader &reader, Range line, Range part, std::string_view
   return fmt::format("{}{}{}", whole.substr(0, begin), instead, whole.substr(end));
 }
 
-std::string list_of(const std::vector<std::string_view> &names) {
+std::string list_of(const std::vector<std::string_view> &names, std::size_t total) {
+  total = std::max(total, names.size());
   std::string out;
   const std::size_t shown = std::min(names.size(), names_listed);
   for (std::size_t i = 0; i < shown; ++i) {
     if (i > 0)
-      out += i + 1 == names.size() ? " and " : ", ";
+      out += i + 1 == total ? " and " : ", ";
     out += names[i];
   }
-  if (names.size() > shown)
-    out += fmt::format(" and {} more", names.size() - shown);
+  if (total > shown)
+    out += fmt::format(" and {} more", total - shown);
   return out;
+}
+
+std::vector<std::string_view> called_names(const Reader &reader) {
+  std::vector<std::string_view> names;
+  for (const auto &[name, page] : reader.called)
+    if (names.size() <= Reader::names_searched)
+      names.push_back(name);
+    else
+      break;
+  return names;
+}
+
+std::string called_list(const Reader &reader) {
+  if (reader.called.empty())
+    return "pages get names by `called`, as in `page 12 called timetable`";
+  return fmt::format("the pages called by name are {}",
+                     list_of(called_names(reader), reader.called.size()));
 }
 
 std::string place_words(const Reader &reader, Range range, FileId seen_from) {
@@ -61,7 +79,7 @@ std::string_view spoken(Family family) {
   }
 }
 
-Problem unknown_name(Reader &reader, Family family, Line line, std::string_view part) {
+Problem unknown_name(Reader &reader, Family family, FactLine line, std::string_view part) {
   const std::string_view name = line.words(part);
   const Range where = line.range(part);
   Problem problem{.check = "unknown-name",
@@ -69,12 +87,11 @@ Problem unknown_name(Reader &reader, Family family, Line line, std::string_view 
                   .message = fmt::format("no {} here is called {}", spoken(family), name),
                   .why = there_is(reader, family)};
   const std::vector<std::string_view> names = reader.things(family).names();
-  if (names.size() <= names_searched)
-    if (const auto near = language::nearest(name, names)) {
-      problem.message += fmt::format("; did you mean {}?", *near);
-      problem.type.push_back({typed(reader, line.range(), where, *near), {}});
-      problem.edits.push_back({where, std::string(*near)});
-    }
+  if (const auto near = reader.near(name, names)) {
+    problem.message += fmt::format("; did you mean {}?", *near);
+    problem.type.push_back({typed(reader, line.range(), where, *near), {}});
+    problem.edits.push_back({where, std::string(*near)});
+  }
   for (const std::string &shelf : shelves_holding(reader, family, name))
     problem.type.push_back({fmt::format("borrow \"{}\"", shelf), "which holds one"});
   if (problem.type.empty() && !names.empty())
@@ -85,7 +102,7 @@ Problem unknown_name(Reader &reader, Family family, Line line, std::string_view 
   return problem;
 }
 
-Problem duplicate_name(const Reader &reader, Family family, Line first, Line second) {
+Problem duplicate_name(const Reader &reader, Family family, FactLine first, FactLine second) {
   const std::string_view name = second.words("name");
   return {.check = "duplicate-name",
           .range = second.range("name"),
@@ -98,7 +115,7 @@ Problem duplicate_name(const Reader &reader, Family family, Line first, Line sec
           .related = {{first.range("name"), "the first of that name"}}};
 }
 
-Problem own_beats_shelf(const Reader &reader, Family family, Line winner, Line loser) {
+Problem own_beats_shelf(const Reader &reader, Family family, FactLine winner, FactLine loser) {
   return {.kind = Kind::note,
           .check = "own-beats-shelf",
           .range = winner.range("name"),
@@ -109,7 +126,7 @@ Problem own_beats_shelf(const Reader &reader, Family family, Line winner, Line l
           .related = {{loser.range("name"), "the borrowed one"}}};
 }
 
-Problem later_borrow(const Reader &reader, Family family, Line winner, Line loser) {
+Problem later_borrow(const Reader &reader, Family family, FactLine winner, FactLine loser) {
   return {.kind = Kind::note,
           .check = "later-borrow",
           .range = winner.range("name"),

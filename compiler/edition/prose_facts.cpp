@@ -38,7 +38,7 @@ std::optional<std::string> figure(const Reader &reader, std::string_view name) {
   for (const FactName &fact : fact_names) {
     if (fact.name != name)
       continue;
-    const Line line = reader.edition_facts.find(fact.line);
+    const FactLine line = reader.edition_facts.find(fact.line);
     if (!line || !line.has(fact.part))
       return std::nullopt;
     if (const auto *text = line.get<language::Quoted>(fact.part))
@@ -64,7 +64,7 @@ std::string example_of(std::string_view name) {
   return entry ? std::string(entry->example) : std::string{};
 }
 
-Problem unknown_fact(const Span &span) {
+Problem unknown_fact(Reader &reader, const Span &span) {
   std::vector<std::string_view> names{"title"};
   for (const FactName &fact : fact_names)
     names.push_back(fact.name);
@@ -78,7 +78,7 @@ Problem unknown_fact(const Span &span) {
                   .range = span.from,
                   .message = fmt::format("no fact is called {}", span.fact),
                   .why = fmt::format("facts in prose are {}", list_of(names))};
-  const auto near = language::nearest(span.fact, names);
+  const auto near = reader.near(span.fact, names);
   if (near)
     problem.message += fmt::format("; did you mean {}?", *near);
   problem.type.push_back(
@@ -86,19 +86,12 @@ Problem unknown_fact(const Span &span) {
   return problem;
 }
 
-Problem unknown_page_name(const Reader &reader, const Span &span) {
-  std::vector<std::string_view> names;
-  constexpr std::size_t most_searched = 5'000;
-  for (const auto &[name, page] : reader.called)
-    if (names.size() < most_searched)
-      names.push_back(name);
-  std::sort(names.begin(), names.end());
+Problem unknown_page_name(Reader &reader, const Span &span) {
   Problem problem{.check = "unknown-page",
                   .range = span.from,
                   .message = fmt::format("no page is called {}", span.page)};
-  problem.why = names.empty() ? "pages get names by `called`, as in `page 12 called timetable`"
-                              : fmt::format("the pages called by name are {}", list_of(names));
-  if (const auto near = language::nearest(span.page, names)) {
+  problem.why = called_list(reader);
+  if (const auto near = reader.near(span.page, called_names(reader))) {
     problem.message += fmt::format("; did you mean {}?", *near);
     problem.type.push_back({fmt::format("[{}](page:{})", span.text, *near), {}});
   } else {
@@ -112,14 +105,14 @@ void fill_in_span(Reader &reader, Span &span) {
   if (!span.fact.empty()) {
     if (auto text = figure(reader, span.fact))
       span.text = std::move(*text);
-    else
-      reader.report(unknown_fact(span));
+    else if (reader.keeps_problems())
+      reader.report(unknown_fact(reader, span));
   }
   if (!span.page.empty()) {
     const auto found = reader.called.find(span.page);
     if (found != reader.called.end())
       span.text = std::to_string(found->second);
-    else
+    else if (reader.keeps_problems())
       reader.report(unknown_page_name(reader, span));
   }
 }
@@ -150,7 +143,7 @@ std::optional<Prose> read_bounded(Reader &reader, std::string_view text, Range o
 }
 
 // `says` stands on a line of its own below `words` or `text`.
-Line says_of(Line line) {
+FactLine says_of(FactLine line) {
   if (line.statement->has_prose)
     return line;
   return Facts(line).find("says");
@@ -164,8 +157,8 @@ void fill_in(Reader &reader, Prose &prose) {
       fill_in_span(reader, span);
 }
 
-std::optional<Prose> said_below(Reader &reader, Line line) {
-  const Line says = says_of(line);
+std::optional<Prose> said_below(Reader &reader, FactLine line) {
+  const FactLine says = says_of(line);
   if (!says)
     return std::nullopt;
   if (says.statement->has_prose) {
@@ -179,7 +172,7 @@ std::optional<Prose> said_below(Reader &reader, Line line) {
   return read_bounded(reader, says.words("text"), says.range("text")).value_or(Prose{});
 }
 
-std::optional<Prose> words_from(Reader &reader, Line line, std::string_view part) {
+std::optional<Prose> words_from(Reader &reader, FactLine line, std::string_view part) {
   const FileId file = take_words(reader, line, part);
   if (file == FileId::none)
     return std::nullopt;

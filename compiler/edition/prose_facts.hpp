@@ -10,9 +10,9 @@ namespace bodkin {
 // `[7](fact:number)` and `[12](page:lost)` get the edition's own figures.
 void fill_in(Reader &reader, Prose &prose);
 // The words below `says`, or its short form; none where there is no `says`.
-std::optional<Prose> said_below(Reader &reader, Line line);
+std::optional<Prose> said_below(Reader &reader, FactLine line);
 // The words of a file that `part` names; none where it is not there, which is reported.
-std::optional<Prose> words_from(Reader &reader, Line line, std::string_view part);
+std::optional<Prose> words_from(Reader &reader, FactLine line, std::string_view part);
 // A text in quotes, as it is.
 Prose plain_prose(std::string_view text, Range range);
 

@@ -18,6 +18,16 @@ void Reader::report(Problem problem) {
     problems_.push_back(std::move(problem));
 }
 
+std::optional<std::string_view> Reader::near(std::string_view name,
+                                             const std::vector<std::string_view> &among) {
+  // Nobody mends a thousand names one by one, and among thousands each costs a moment.
+  constexpr std::size_t most_suggestions = 500;
+  if (among.size() > names_searched || suggestions >= most_suggestions)
+    return std::nullopt;
+  ++suggestions;
+  return language::nearest(name, among);
+}
+
 bool Reader::keeps_problems() const { return problems_.size() < 2 * bound; }
 
 bool Reader::first_said_at(Range range) {

@@ -38,19 +38,24 @@ public:
   std::deque<Manuscript> manuscripts;              // the edition's own first
   std::vector<const Manuscript *> strongest_first; // whose names win
   Names names;
-  Line edition_line; // empty where there is none
+  FactLine edition_line; // empty where there is none
   Facts edition_facts;
   std::unordered_map<std::string_view, Every> every;   // by the element's keyword
-  std::unordered_map<std::string_view, int> called;    // pages by their name
+  std::map<std::string_view, int> called;              // pages by their name
   std::unordered_map<std::string, FileId> words_taken; // files of prose by path
 
   Things &things(Family family) { return names[static_cast<std::size_t>(family)]; }
   std::map<Family, ShelfIndex> shelves; // made when a name is not found
   const Things &things(Family family) const { return names[static_cast<std::size_t>(family)]; }
+  std::vector<bool> claimed; // pages that some line opens, known before any is opened
   // Counted against limits.hpp.
-  std::size_t pages_listed = 0, elements_laid = 0, prose_read = 0;
+  std::size_t pages_listed = 0, elements_laid = 0, prose_read = 0, suggestions = 0;
   // Kept within bounds: an error always has its way until there are thousands.
   void report(Problem problem);
+  static constexpr std::size_t names_searched = 2'000;
+  // The nearest of some names; none where there are very many, or very many were looked for.
+  std::optional<std::string_view> near(std::string_view name,
+                                       const std::vector<std::string_view> &among);
   // False where one more problem would not be kept: then none need be made.
   bool keeps_problems() const;
   // The first time for these words; a fact of `every` is read for each element that it holds for.

@@ -8,10 +8,10 @@
 namespace bodkin {
 namespace {
 
-std::vector<bool> pages_of_running(Reader &reader, Line running) {
+std::vector<bool> pages_of_running(Reader &reader, FactLine running) {
   const Edition &edition = reader.edition;
   std::vector<bool> on(static_cast<std::size_t>(*edition.page_count) + 1, false);
-  if (const Line pages = Facts(running).find("pages")) {
+  if (const FactLine pages = Facts(running).find("pages")) {
     const PageScope scope{.count = *edition.page_count, .next = 0, .count_written = true};
     for (const int page : pages_of(reader, pages, "pages", scope).pages)
       if (page <= *edition.page_count)

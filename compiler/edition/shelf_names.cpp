@@ -30,7 +30,7 @@ ShelfIndex indexed(const Files &files, std::string_view folder, std::string_view
       continue;
     Manuscript manuscript;
     manuscript.tree = language::read(sources.add(shelf, std::string(bytes.view)), sources, ignored);
-    each_line(manuscript, [&](Line line) {
+    each_line(manuscript, [&](FactLine line) {
       if (line.word() == word)
         index[std::string(line.words("name"))].push_back(shelf);
     });

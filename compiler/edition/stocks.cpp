@@ -13,8 +13,8 @@ Size upright(Size size) { return size.width <= size.height ? size : size.turned(
 // Its weight unknown, a paper is taken for ordinary office paper wherever thickness matters.
 constexpr Length office_caliper = Length::inches(38, 10'000);
 
-void take_weight(Reader &reader, Line thing, const Facts &facts, Stock &stock) {
-  const Line line = facts.find("weight");
+void take_weight(Reader &reader, FactLine thing, const Facts &facts, Stock &stock) {
+  const FactLine line = facts.find("weight");
   stock.weight = value_in<Weight>(line, "weight");
   if (stock.weight && stock.weight->value.grammage.mg_per_m2 <= 0) {
     reader.report(too_small(stock.weight->from, "paper weighs something",
@@ -22,14 +22,14 @@ void take_weight(Reader &reader, Line thing, const Facts &facts, Stock &stock) {
                             "weight     20 lb bond"));
     stock.weight.reset();
   }
-  if (!stock.weight && !line)
+  if (!line && facts.whole())
     reader.report(missing_fact(
         thing.range("name"), fmt::format("{} does not say its weight", thing.words("name")),
         "what feeds, folds and needs a crease follows from the weight", "weight     20 lb bond"));
 }
 
-void take_sheet(Reader &reader, Line thing, const Facts &facts, Stock &stock) {
-  const Line line = facts.find("sheet");
+void take_sheet(Reader &reader, FactLine thing, const Facts &facts, Stock &stock) {
+  const FactLine line = facts.find("sheet");
   if (const auto size = value_in<Size>(line, "size"))
     stock.sheet = known(upright(size->value), size->from);
   if (const auto grain = text_in(line, "grain"))
@@ -61,7 +61,7 @@ Stock stock_of(Reader &reader, const Named &named, const Facts &facts) {
       tint && tint->value.name.empty())
     stock.tint = known(tint->value.colour, tint->from);
   take_caliper(reader, facts, stock);
-  const Line costs = facts.find("costs");
+  const FactLine costs = facts.find("costs");
   stock.included = costs && costs.has("included");
   stock.costs = rate_in(reader, costs, "costs");
   return stock;
@@ -76,7 +76,7 @@ void take_stocks(Reader &reader) {
     reader.edition.stocks.push_back(stock_of(reader, things.all[i], facts[i]));
   // A tint may be given by another paper's name, so these come when all papers are there.
   for (std::size_t i = 0; i < things.all.size(); ++i) {
-    const Line line = facts[i].find("tint");
+    const FactLine line = facts[i].find("tint");
     const auto *tint = line ? line.get<language::ColourName>("tint") : nullptr;
     if (!tint || tint->name.empty())
       continue;

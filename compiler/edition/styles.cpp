@@ -10,7 +10,7 @@ namespace {
 
 Length points(const Decimal &decimal) { return Length::nearest_points(decimal.value()); }
 
-Problem no_face(Line thing, const Reader &reader) {
+Problem no_face(FactLine thing, const Reader &reader) {
   const std::vector<std::string_view> faces = reader.things(Family::face).names();
   return missing_fact(thing.range("name"),
                       fmt::format("the style {} does not say its face", thing.words("name")),
@@ -18,17 +18,18 @@ Problem no_face(Line thing, const Reader &reader) {
                       fmt::format("face       {} 10/13", faces.empty() ? "book" : faces.front()));
 }
 
-Problem no_size(Line face, const language::TypeSize &size, Range where) {
+Problem no_size(FactLine face, const language::TypeSize &size, Range where) {
   return too_small(where, "letters of no size cannot be set",
                    "sizes and leadings are in points, 72 to the inch; running text has 9 to 12",
                    fmt::format("face       {} {}/13", face.words("face"),
                                size.size.digits > 0 ? written(size.size) : "10"));
 }
 
-void take_face(Reader &reader, Line thing, const Facts &facts, Style &style) {
-  const Line face = facts.find("face");
+void take_face(Reader &reader, FactLine thing, const Facts &facts, Style &style) {
+  const FactLine face = facts.find("face");
   if (!face) {
-    reader.report(no_face(thing, reader));
+    if (facts.whole())
+      reader.report(no_face(thing, reader));
     return;
   }
   if (const auto id = id_in<FaceId>(reader, Family::face, face, "face"))
@@ -58,7 +59,7 @@ void take_paragraphs(Reader &reader, const Facts &facts, Style &style) {
     style.lines = known(lines_of(lines->value), lines->from);
   if (const auto ink = paint_in(reader, facts.find("ink"), "ink"))
     style.ink = *ink;
-  const Line space = facts.find("space");
+  const FactLine space = facts.find("space");
   if (const auto before = length_in(reader, space, "before", true))
     style.space_before = *before;
   if (const auto after = length_in(reader, space, "after", true))
@@ -72,7 +73,7 @@ void take_paragraphs(Reader &reader, const Facts &facts, Style &style) {
   style.indent.value = space || ranged_off ? Length{} : style.size.value;
 }
 
-void take_heading(Reader &reader, Line line, Style &style) {
+void take_heading(Reader &reader, FactLine line, Style &style) {
   const auto level = count_in(reader, line, "level", 1, "headings have the levels 1 to 6");
   if (!level)
     return;
@@ -106,7 +107,7 @@ Style style_of(Reader &reader, const Named &named, const Facts &facts) {
   style.range = named.line.range();
   take_face(reader, named.line, facts, style);
   take_paragraphs(reader, facts, style);
-  facts.each("heading", [&](Line line) { take_heading(reader, line, style); });
+  facts.each("heading", [&](FactLine line) { take_heading(reader, line, style); });
   style.quote = id_in<StyleId>(reader, Family::style, facts.find("quote"), "style");
   style.list = id_in<StyleId>(reader, Family::style, facts.find("list"), "style");
   style.code = id_in<StyleId>(reader, Family::style, facts.find("code"), "style");

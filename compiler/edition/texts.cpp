@@ -8,7 +8,7 @@
 namespace bodkin {
 namespace {
 
-Problem no_words(Line line) {
+Problem no_words(FactLine line) {
   const std::string_view name = line.words("name");
   return {.check = "missing-part",
           .range = line.range(),
@@ -17,7 +17,7 @@ Problem no_words(Line line) {
           .type = {{fmt::format("text {} from \"words/{}.md\"", name, name), {}}}};
 }
 
-Problem words_twice(Line says) {
+Problem words_twice(FactLine says) {
   return {.check = "same-fact-twice",
           .range = says.keyword(),
           .message = "this text comes from a file already",
@@ -25,7 +25,7 @@ Problem words_twice(Line says) {
           .type = {{{}, "take out `from` and the file, or what `says` says"}}};
 }
 
-Text text_of(Reader &reader, Line line) {
+Text text_of(Reader &reader, FactLine line) {
   Text text;
   text.name = line.words("name");
   text.range = line.range();

@@ -9,7 +9,8 @@
 namespace bodkin {
 namespace {
 
-Problem unknown_colour(Reader &reader, Line line, std::string_view part, std::string_view name) {
+Problem unknown_colour(Reader &reader, FactLine line, std::string_view part,
+                       std::string_view name) {
   std::vector<std::string_view> names{"black", "white"};
   for (const std::string_view stock : reader.things(Family::stock).names())
     names.push_back(stock);
@@ -18,7 +19,7 @@ Problem unknown_colour(Reader &reader, Line line, std::string_view part, std::st
                   .message = fmt::format("no colour here is called {}", name),
                   .why = fmt::format("colours by name are {}; any other is written as #rrggbb",
                                      list_of(names))};
-  if (const auto near = language::nearest(name, names)) {
+  if (const auto near = reader.near(name, names)) {
     problem.message += fmt::format("; did you mean {}?", *near);
     problem.type.push_back({typed(reader, line.range(), line.range(part), *near), {}});
     problem.edits.push_back({line.range(part), std::string(*near)});
@@ -30,7 +31,7 @@ Problem unknown_colour(Reader &reader, Line line, std::string_view part, std::st
 
 } // namespace
 
-std::optional<std::uint32_t> index_of(Reader &reader, Family family, Line line,
+std::optional<std::uint32_t> index_of(Reader &reader, Family family, FactLine line,
                                       std::string_view part) {
   if (!line || !line.has(part))
     return std::nullopt;
@@ -45,19 +46,19 @@ std::optional<std::uint32_t> index_of(Reader &reader, Family family, Line line,
   return found->second;
 }
 
-std::optional<Known<std::string>> text_in(Line line, std::string_view part) {
+std::optional<Known<std::string>> text_in(FactLine line, std::string_view part) {
   if (!line || !line.has(part))
     return std::nullopt;
   return known(std::string(line.words(part)), line.range(part));
 }
 
-std::optional<Known<Mode>> mode_in(Line line, std::string_view part) {
+std::optional<Known<Mode>> mode_in(FactLine line, std::string_view part) {
   if (!line || !line.has(part))
     return std::nullopt;
   return known(line.words(part) == "black" ? Mode::black : Mode::colour, line.range(part));
 }
 
-std::optional<Known<Rate>> rate_in(Reader &reader, Line line, std::string_view part) {
+std::optional<Known<Rate>> rate_in(Reader &reader, FactLine line, std::string_view part) {
   auto rate = value_in<Rate>(line, part);
   if (!rate)
     return std::nullopt;
@@ -75,7 +76,7 @@ std::optional<Known<Rate>> rate_in(Reader &reader, Line line, std::string_view p
   return rate;
 }
 
-std::optional<Known<std::int64_t>> count_in(Reader &reader, Line line, std::string_view part,
+std::optional<Known<std::int64_t>> count_in(Reader &reader, FactLine line, std::string_view part,
                                             std::int64_t least, std::string_view why) {
   const auto count = value_in<language::Count>(line, part);
   if (!count)
@@ -90,7 +91,7 @@ std::optional<Known<std::int64_t>> count_in(Reader &reader, Line line, std::stri
   return known(count->value.value, count->from);
 }
 
-std::optional<Known<Length>> length_in(Reader &reader, Line line, std::string_view part,
+std::optional<Known<Length>> length_in(Reader &reader, FactLine line, std::string_view part,
                                        bool may_be_zero) {
   auto length = value_in<Length>(line, part);
   if (!length)
@@ -107,7 +108,7 @@ std::optional<Known<Length>> length_in(Reader &reader, Line line, std::string_vi
   return length;
 }
 
-std::optional<Known<Paint>> paint_in(Reader &reader, Line line, std::string_view part) {
+std::optional<Known<Paint>> paint_in(Reader &reader, FactLine line, std::string_view part) {
   const auto colour = value_in<language::ColourName>(line, part);
   if (!colour)
     return std::nullopt;

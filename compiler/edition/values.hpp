@@ -16,10 +16,11 @@ Known<T> known(T value, Range from) {
 
 // The index of the thing that a part of a phrase names, marked as used; none where the part is not
 // written or nothing bears the name, which is reported.
-std::optional<std::uint32_t> index_of(Reader &reader, Family family, Line line,
+std::optional<std::uint32_t> index_of(Reader &reader, Family family, FactLine line,
                                       std::string_view part);
 template <typename Id>
-std::optional<Known<Id>> id_in(Reader &reader, Family family, Line line, std::string_view part) {
+std::optional<Known<Id>> id_in(Reader &reader, Family family, FactLine line,
+                               std::string_view part) {
   const auto index = index_of(reader, family, line, part);
   if (!index)
     return std::nullopt;
@@ -28,24 +29,24 @@ std::optional<Known<Id>> id_in(Reader &reader, Family family, Line line, std::st
 
 // A part as the parser gives it.
 template <typename T>
-std::optional<Known<T>> value_in(Line line, std::string_view part) {
+std::optional<Known<T>> value_in(FactLine line, std::string_view part) {
   if (!line)
     return std::nullopt;
   const T *value = line.get<T>(part);
   return value ? std::optional(known(*value, line.range(part))) : std::nullopt;
 }
-std::optional<Known<std::string>> text_in(Line line, std::string_view part);
-std::optional<Known<Mode>> mode_in(Line line, std::string_view part);
+std::optional<Known<std::string>> text_in(FactLine line, std::string_view part);
+std::optional<Known<Mode>> mode_in(FactLine line, std::string_view part);
 // Money below nothing is reported and left out. `$` means the edition's own currency where that is
 // a dollar.
-std::optional<Known<Rate>> rate_in(Reader &reader, Line line, std::string_view part);
+std::optional<Known<Rate>> rate_in(Reader &reader, FactLine line, std::string_view part);
 // A count under `least` is reported and left out; `why` is the reason.
-std::optional<Known<std::int64_t>> count_in(Reader &reader, Line line, std::string_view part,
+std::optional<Known<std::int64_t>> count_in(Reader &reader, FactLine line, std::string_view part,
                                             std::int64_t least, std::string_view why);
 // A length below nothing, or nothing where there has to be something.
-std::optional<Known<Length>> length_in(Reader &reader, Line line, std::string_view part,
+std::optional<Known<Length>> length_in(Reader &reader, FactLine line, std::string_view part,
                                        bool may_be_zero);
 // A colour by number, black, white, or a stock's tint.
-std::optional<Known<Paint>> paint_in(Reader &reader, Line line, std::string_view part);
+std::optional<Known<Paint>> paint_in(Reader &reader, FactLine line, std::string_view part);
 
 } // namespace bodkin

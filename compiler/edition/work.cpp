@@ -26,7 +26,7 @@ StepKind step_of(std::string_view word) {
   return word == "trim" ? StepKind::trim : StepKind::fold;
 }
 
-void take_staple(Reader &reader, Line line, FinishStep &step) {
+void take_staple(Reader &reader, FactLine line, FinishStep &step) {
   // A hand that drives more than fifty staples into a fold is sewing.
   constexpr std::int64_t most = 50;
   if (const auto count = count_in(reader, line, "count", 1, "a staple is one at the least"))
@@ -39,7 +39,7 @@ void take_staple(Reader &reader, Line line, FinishStep &step) {
     step.from_head_and_foot = place->value;
 }
 
-void take_trim(Reader &reader, Line line, FinishStep &step) {
+void take_trim(Reader &reader, FactLine line, FinishStep &step) {
   const auto cut = [&](std::string_view edge) {
     const auto width = length_in(reader, line, edge, true);
     return width ? width->value : Length{};
@@ -49,7 +49,7 @@ void take_trim(Reader &reader, Line line, FinishStep &step) {
   step.foot = cut("foot");
 }
 
-FinishStep finish_step(Reader &reader, Line line) {
+FinishStep finish_step(Reader &reader, FactLine line) {
   FinishStep step;
   step.kind = step_of(line.word());
   step.range = line.range();
@@ -82,7 +82,7 @@ Work work_of(Reader &reader, const Facts &facts) {
     else
       work.takes = known(takes_of(time->value), time->from);
   }
-  facts.each("costs", [&](Line line) {
+  facts.each("costs", [&](FactLine line) {
     if (const auto rate = rate_in(reader, line, "costs"))
       work.costs.push_back(*rate);
   });
@@ -94,12 +94,13 @@ Work work_of(Reader &reader, const Facts &facts) {
 }
 
 void take_finish(Reader &reader) {
-  each_line(*reader.strongest_first.front(), [&](Line line) {
+  each_line(*reader.strongest_first.front(), [&](FactLine line) {
     if (line.word() != "finish")
       return;
     if (!reader.edition.finish_range.somewhere())
       reader.edition.finish_range = line.range();
-    line.each_child([&](Line step) { reader.edition.finish.push_back(finish_step(reader, step)); });
+    line.each_child(
+        [&](FactLine step) { reader.edition.finish.push_back(finish_step(reader, step)); });
   });
 }
 

@@ -38,7 +38,8 @@ public:
   explicit Reading(std::string_view text) : text_(text) {}
 
   Amount all() {
-    amount_.negative = take("-") || take("\u2212");
+    if (text_.empty() || !is_digit(text_[0]))
+      amount_.negative = take("-") || take("\u2212");
     int count = 0;
     amount_.digits = digits(limits::number_digits, count);
     if (take("."))
@@ -80,6 +81,8 @@ private:
     }
   }
   bool drawn() {
+    if (at_ == text_.size() || static_cast<unsigned char>(text_[at_]) < 0x80)
+      return false;
     for (const Drawn &drawn : drawn_fractions)
       if (take(drawn.sign)) {
         amount_.numerator = drawn.numerator;
@@ -108,6 +111,8 @@ private:
   }
   void unit() {
     amount_.unit = text_.substr(at_);
+    if (amount_.unit.empty() || (amount_.unit[0] >= 'a' && amount_.unit[0] <= 'z'))
+      return;
     for (const std::string_view mark : {"\"", "\u2033", "\u201d", "''"})
       if (amount_.unit == mark) {
         amount_.inch_mark = true;

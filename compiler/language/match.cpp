@@ -148,6 +148,8 @@ bool match(const Grammar &grammar, const Entry &entry, std::uint32_t from, Curso
 bool same_word(std::string_view written, std::string_view ours) {
   if (written == ours)
     return true;
+  if (written.empty() || ours.empty() || written[0] != ours[0])
+    return false;
   constexpr std::array<std::array<std::string_view, 2>, 5> pairs{{{"color", "colour"},
                                                                   {"centered", "centred"},
                                                                   {"center", "centre"},

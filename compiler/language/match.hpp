@@ -23,7 +23,8 @@ enum class Piece : std::uint8_t {
   height,     // of a size
   down,       // of a place: how far down
   size_after, // of a place: the size after its comma
-  edge,       // after `from`
+  edge,       // after `from`, across the page
+  edge_down,  // and down it
   per,        // of a price: what it is for
   per_what,   // after `a`
   pack,       // after `per`: how many of what

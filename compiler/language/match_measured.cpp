@@ -67,7 +67,7 @@ bool read_edge(Cursor &cursor, const std::array<Edge, n> &edges, Anchor &anchor)
       anchor = edge.anchor;
       return true;
     }
-  return cursor.wanted(Piece::edge);
+  return cursor.wanted(n == edges_across.size() ? Piece::edge : Piece::edge_down);
 }
 
 template <std::size_t n>

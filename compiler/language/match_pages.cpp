@@ -15,7 +15,8 @@ bool read_page_number(Cursor &cursor, std::string_view digits, std::int64_t &pag
 }
 
 bool ends_pages(std::string_view word) {
-  for (const std::string_view little : {"called", "in", "on", "by", "but", "at"})
+  using namespace std::string_view_literals;
+  for (const std::string_view little : {"called"sv, "in"sv, "on"sv, "by"sv, "but"sv, "at"sv})
     if (word == little)
       return true;
   return false;

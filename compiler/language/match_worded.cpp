@@ -6,8 +6,17 @@ namespace {
 
 constexpr std::string_view capitals = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
+bool has_capitals(std::string_view word) {
+  for (const char c : word)
+    if (c >= 'A' && c <= 'Z')
+      return true;
+  return false;
+}
+
 // Little words that begin the next part of a phrase are never names.
 bool is_reserved(std::string_view word) {
+  if (word.size() > 6)
+    return false;
   constexpr std::array<std::string_view, 9> reserved{
       {"at", "but", "by", "called", "from", "in", "like", "of", "on"}};
   for (const std::string_view little : reserved)
@@ -22,7 +31,7 @@ bool read_name(Cursor &cursor, std::string_view &name) {
   const std::string_view word = cursor.words(cursor.at);
   if (is_reserved(word))
     return cursor.wanted(Piece::reserved);
-  if (word.find_first_of(capitals) != std::string_view::npos)
+  if (has_capitals(word))
     return cursor.wanted(Piece::capitals);
   name = word;
   ++cursor.at;
@@ -206,7 +215,8 @@ bool read_code(Cursor &cursor, std::size_t letters, Word &word) {
 }
 
 bool read_mode(Cursor &cursor, Word &word) {
-  for (const std::string_view mode : {"black", "colour"})
+  using namespace std::string_view_literals;
+  for (const std::string_view mode : {"black"sv, "colour"sv})
     if (cursor.is(LexemeKind::word) && same_word(cursor.words(cursor.at), mode)) {
       word.text = mode;
       ++cursor.at;

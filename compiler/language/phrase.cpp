@@ -125,7 +125,7 @@ const Grammar &Grammar::of_table() {
   return grammar;
 }
 
-Grammar::Grammar() {
+Grammar::Grammar() : table_(vocabulary().data()) {
   name_contexts();
   for (const Entry &entry : vocabulary()) {
     const Part phrase = Compiling(parts_, entry.phrase).sequence();
@@ -179,7 +179,7 @@ std::string_view Grammar::name(Context context) const {
 }
 
 std::size_t Grammar::index(const Entry &entry) const {
-  return static_cast<std::size_t>(&entry - vocabulary().data());
+  return static_cast<std::size_t>(&entry - table_);
 }
 
 } // namespace bodkin::language

@@ -91,6 +91,7 @@ private:
     Context under = Context::none;
     const Entry *entry = nullptr;
   };
+  const Entry *table_;
   std::vector<Part> parts_;
   std::vector<Opening> openings_;       // beside vocabulary()
   std::vector<std::string_view> names_; // of contexts

@@ -1,5 +1,6 @@
 #include "language/reader.hpp"
 
+#include "language/large_pages.hpp"
 #include "language/utf8.hpp"
 #include "measure/limits.hpp"
 
@@ -13,8 +14,12 @@ constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 // Statements are a line each and lines are rarely shorter; untouched room costs nothing.
 constexpr std::size_t bytes_a_statement = 16;
 
+// A plain loop: a search for one of a set costs a call for each character.
 std::size_t blanks(std::string_view text) {
-  return std::min(text.find_first_not_of(" \t"), text.size());
+  std::size_t count = 0;
+  while (count < text.size() && (text[count] == ' ' || text[count] == '\t'))
+    ++count;
+  return count;
 }
 
 bool is_comment(std::string_view content) {
@@ -34,6 +39,8 @@ Reader::Reader(FileId file, const Sources &sources, Problems &problems)
   tree_.file = file;
   tree_.statements.reserve(text_.size() / bytes_a_statement);
   tree_.captures.reserve(text_.size() / bytes_a_statement);
+  in_large_pages(tree_.statements.data(), tree_.statements.capacity() * sizeof(Statement));
+  in_large_pages(tree_.captures.data(), tree_.captures.capacity() * sizeof(Capture));
   newest_.assign((limits::nesting + 2) * grammar_.entry_count(), no_statement);
   Frame edge;
   edge.context = Context::file;
@@ -109,7 +116,7 @@ void Reader::place_word() {
     from = 2;
   }
   if (const Entry *entry = known_word(word))
-    return statement(*entry, frames_.back(), from, false);
+    return statement(*entry, frames_.back(), from, Trust::written);
   if (!adopt(word))
     unknown(word);
 }
@@ -151,7 +158,7 @@ void Reader::unknown(std::string_view word) {
   }
   tell(unknown_word(typed(), stands(frame), guess));
   if (guess)
-    statement(*guess, frame, 1, true);
+    statement(*guess, frame, 1, Trust::guessed);
   else
     frame.last_unknown = true;
 }
@@ -176,18 +183,18 @@ std::uint32_t Reader::link(const Entry &entry, Frame &frame) {
   return number;
 }
 
-void Reader::statement(const Entry &entry, Frame &frame, std::uint32_t phrase_from, bool guessed) {
+void Reader::statement(const Entry &entry, Frame &frame, std::uint32_t phrase_from, Trust trust) {
   const std::uint32_t number = link(entry, frame);
-  if (!entry.many)
+  if (!entry.many && trust == Trust::written)
     tell_twice(entry, number, frame.parent);
   Statement &statement = tree_.statements[number];
-  match_phrase(statement, phrase_from, guessed);
+  match_phrase(statement, phrase_from, trust);
   frame.last_opens = opened(statement);
   if (entry.prose && entry.word == "says" && statement.capture_count == 0 && !statement.broken)
     take_prose(statement, indent_);
 }
 
-void Reader::match_phrase(Statement &statement, std::uint32_t from, bool guessed) {
+void Reader::match_phrase(Statement &statement, std::uint32_t from, Trust trust) {
   statement.first_capture = static_cast<std::uint32_t>(tree_.captures.size());
   Cursor cursor{.text = text_, .lexemes = lexemes_, .tree = tree_, .failure = failure_};
   const bool fits = match(grammar_, *statement.entry, from, cursor);
@@ -201,7 +208,7 @@ void Reader::match_phrase(Statement &statement, std::uint32_t from, bool guessed
   if (cursor.open_text)
     return tell(open_quote(typed(), *cursor.open_text));
   // Where the word was a guess, its phrase may be another's; that is no second problem.
-  if (!fits && !guessed)
+  if (!fits && trust != Trust::guessed)
     tell(phrase_slip(typed(), *statement.entry, failure_));
 }
 
@@ -250,11 +257,7 @@ void Reader::take_prose(Statement &statement, std::string_view indent) {
   at_ = last;
 }
 
-Stands Reader::stands(const Frame &frame) const {
-  const Range opened = frame.parent == no_statement ? Range{tree_.file, {}, {}}
-                                                    : tree_.range(tree_.statements[frame.parent]);
-  return {grammar_.name(frame.context), opened};
-}
+Stands Reader::stands(const Frame &frame) const { return {grammar_.name(frame.context), false}; }
 
 void Reader::tell(Problem problem) {
   if (told_++ < limits::problems_kept)

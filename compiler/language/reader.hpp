@@ -28,6 +28,10 @@ struct Frame {
   bool told_of_nothing = false;
 };
 
+// How sure it is that a line is what its word says: as written; taken in from a wrong indentation;
+// guessed from a misspelt word. A slip that was told is not told again as something else.
+enum class Trust { written, taken_in, guessed };
+
 class Reader {
 public:
   Reader(FileId file, const Sources &sources, Problems &problems);
@@ -53,9 +57,9 @@ private:
   void place_word();
   const Entry *known_word(std::string_view word);
   void unknown(std::string_view word);
-  void statement(const Entry &entry, Frame &frame, std::uint32_t phrase_from, bool guessed);
+  void statement(const Entry &entry, Frame &frame, std::uint32_t phrase_from, Trust trust);
   std::uint32_t link(const Entry &entry, Frame &frame);
-  void match_phrase(Statement &statement, std::uint32_t from, bool guessed);
+  void match_phrase(Statement &statement, std::uint32_t from, Trust trust);
   void tell_twice(const Entry &entry, std::uint32_t statement, std::uint32_t parent);
   void take_prose(Statement &statement, std::string_view indent);
   Context opened(const Statement &statement) const;

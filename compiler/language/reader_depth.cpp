@@ -1,6 +1,8 @@
 #include "language/reader.hpp"
 #include "measure/limits.hpp"
 
+#include <algorithm>
+
 namespace bodkin::language {
 namespace {
 
@@ -38,9 +40,11 @@ bool Reader::settle(const Line &line) {
     }
     // Further left than this frame and not as far as the one around it.
     const Frame &around = frames_[frames_.size() - 2];
-    if (line.indent.size() > around.indent.size()) {
-      tell(
-          between_levels(typed(), top.indent, tree_.range(tree_.statements[top.parent]), sources_));
+    const std::size_t reach = around.has_other ? std::max(around.indent.size(), around.other.size())
+                                               : around.indent.size();
+    if (line.indent.size() > reach) {
+      const std::uint32_t sibling = top.last == no_statement ? top.parent : top.last;
+      tell(between_levels(typed(), top.indent, tree_.range(tree_.statements[sibling]), sources_));
       top.other = line.indent;
       top.has_other = true;
       return true;
@@ -95,7 +99,7 @@ bool Reader::adopt(std::string_view word) {
       below.parent = top.last;
       below.last = top.newest_grandchild;
       below.context = top.last_opens;
-      statement(*entry, below, 1, false);
+      statement(*entry, below, 1, Trust::taken_in);
       frames_.back().newest_grandchild = below.last;
       return true;
     }
@@ -106,18 +110,18 @@ bool Reader::adopt(std::string_view word) {
     if (!entry)
       continue;
     const Frame &inner = frames_.back();
-    const std::string_view under = inner.context == Context::none
-                                       ? tree_.statements[inner.parent].entry->word
-                                       : grammar_.name(inner.context);
+    const bool closed = inner.context == Context::none;
+    const std::string_view under =
+        closed ? tree_.statements[inner.parent].entry->word : grammar_.name(inner.context);
     const Statement &owner = tree_.statements[frames_[i].parent];
-    tell(not_here(typed(), {under, {}},
+    tell(not_here(typed(), {under, closed},
                   {grammar_.name(context), tree_.range(owner), std::string(frames_[i].indent)},
                   sources_));
     while (frames_.size() - 1 > i)
       ascend();
     frames_.back().other = indent_;
     frames_.back().has_other = true;
-    statement(*entry, frames_.back(), 1, false);
+    statement(*entry, frames_.back(), 1, Trust::taken_in);
     return true;
   }
   return false;

@@ -19,8 +19,11 @@ std::string Typed::with(std::uint32_t begin, std::uint32_t end, std::string_view
   return harmless(line);
 }
 
-std::string Typed::found(std::size_t i) const {
-  const std::string_view all = words(i);
+std::string Typed::found(std::size_t i) const { return found(i, i); }
+
+std::string Typed::found(std::size_t first, std::size_t last) const {
+  const std::string_view all =
+      text.substr(lexemes[first].begin, lexemes[last].end - lexemes[first].begin);
   if (all.size() <= longest_found)
     return harmless(all);
   return harmless(all.substr(0, character_start(all, longest_found))) + "…";

@@ -38,12 +38,13 @@ struct Typed {
   }
   // A few words for a message: shortened, nothing in it that moves a cursor.
   std::string found(std::size_t i) const;
+  std::string found(std::size_t first, std::size_t last) const;
 };
 
 // slips_words.cpp: the word that a line begins with.
 struct Stands {
   std::string_view under; // the context's name, "file" at the file's level
-  Range opened_by;        // the line that it stands under
+  bool closed = false;    // a fact of one line, under which nothing stands
 };
 Problem unknown_word(const Typed &line, const Stands &stands, const Entry *guess);
 Problem capital_word(const Typed &line, const Entry &entry);

@@ -33,7 +33,9 @@ Problem indented(const Typed &line, std::string check, std::string_view indent) 
   problem.edits.push_back(
       {{line.file, Offset{line_begin(line)}, Offset{first}}, std::string(indent)});
   if (const std::string typed = line.with(first, first, ""); !typed.empty())
-    problem.type.push_back({std::string(indent) + typed, {}});
+    // A tab cannot be shown; the edit has it.
+    problem.type.push_back(
+        {(indent.find('\t') == indent.npos ? std::string(indent) : "") + typed, {}});
   return problem;
 }
 
@@ -43,9 +45,13 @@ Problem not_here(const Typed &line, const Stands &stands, const Belongs &belongs
                  const Sources &sources) {
   Problem problem = indented(line, "not-here", belongs.indent);
   problem.range = line.range(0);
-  problem.message = fmt::format("{} {} no {}; the {} above it (line {}) {}", subject(stands.under),
-                                has(stands.under), line.found(0), belongs.word,
-                                sources.line_number(belongs.line), has(belongs.word));
+  const std::uint32_t above = sources.line_number(belongs.line);
+  problem.message =
+      stands.closed
+          ? fmt::format("nothing stands under {}; {} belongs to the {} above it (line {})",
+                        stands.under, line.found(0), belongs.word, above)
+          : fmt::format("{} {} no {}; the {} above it (line {}) {}", subject(stands.under),
+                        has(stands.under), line.found(0), belongs.word, above, has(belongs.word));
   const std::size_t stands_in = line.lexemes.front().begin - line_begin(line);
   const bool few = stands_in < belongs.indent.size();
   const std::size_t off =

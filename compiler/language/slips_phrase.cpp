@@ -42,8 +42,9 @@ bool is_left_over(const Typed &line, const Failure &failure) {
 
 Problem left_over(const Typed &line, const Entry &entry, std::uint32_t at) {
   const Range range{line.file, line.range(at).begin, line.whole().end};
-  Problem problem = at_range("unknown-kind", range,
-                             fmt::format("{} has no room for {}", entry.word, line.found(at)));
+  Problem problem = at_range(
+      "unknown-kind", range,
+      fmt::format("{} has no room for {}", entry.word, line.found(at, line.lexemes.size() - 1)));
   problem.why = entry.phrase.empty()
                     ? fmt::format("{} stands alone on its line", entry.word)
                     : fmt::format("{} is written like this: {}", entry.word, entry.example);

@@ -64,11 +64,13 @@ Slip too_big(const Look &look) {
       fmt::format("{} is more than anything here can be", look.line.found(look.at));
   std::string why = fmt::format("a number has at most {} digits, {} of them behind the point",
                                 limits::number_digits, limits::number_places);
-  if (look.wanted({ValueKind::pages, ValueKind::page}))
+  if (look.wanted({ValueKind::pages, ValueKind::page})) {
     message = fmt::format("an edition has no page {}; there are at most {}",
                           look.line.found(look.at), limits::pages);
-  else if (look.wants_length())
+    why = "a book that thick does not fold; most likely two numbers have run together";
+  } else if (look.wants_length()) {
     why = fmt::format("paper is at most {}in long", limits::length_inches);
+  }
   return slip(look, "number-too-big", std::move(message), std::move(why));
 }
 
@@ -113,7 +115,23 @@ std::string length_of(const Part &part) {
   }
 }
 
-// `1/2`, `1 in`, `5.5inx8.5in` where a length belongs.
+// `3inches`, `5.5inx8.5in`.
+Problem odd_unit(const Look &look, std::string_view words, std::string_view unit) {
+  Problem problem = slip(look, "no-unit", fmt::format("{} is no unit of length", unit),
+                         "in, mm, cm, pt and pc fit here; the unit touches the number");
+  struct Long {
+    std::string_view begins, unit;
+  };
+  constexpr std::array<Long, 5> longer{
+      {{"inch", "in"}, {"milli", "mm"}, {"centi", "cm"}, {"point", "pt"}, {"pica", "pc"}}};
+  for (const Long &one : longer)
+    if (unit.starts_with(one.begins))
+      return instead(std::move(problem), look, look.at, look.at,
+                     fmt::format("{}{}", words.substr(0, words.size() - unit.size()), one.unit));
+  return problem;
+}
+
+// `1/2`, `1 in` where a length belongs.
 Slip length_unit(const Look &look) {
   const Part *part = look.wants_length();
   if (!part || look.kind() != LexemeKind::number)
@@ -123,9 +141,10 @@ Slip length_unit(const Look &look) {
   if (amount.denominator == 0)
     return slip(look, "unknown-kind", "nothing can be parted by 0",
                 "a fraction has a number below its line");
+  if (units_in(amount.unit))
+    return {};
   if (!amount.bare())
-    return slip(look, "no-unit", fmt::format("{} is no unit of length", amount.unit),
-                "in, mm, cm, pt and pc fit here; the unit touches the number");
+    return odd_unit(look, words, amount.unit);
   const std::size_t next = look.at + 1U;
   if (next < look.line.lexemes.size() && units_in(look.line.words(next)))
     return instead(

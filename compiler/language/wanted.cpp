@@ -19,6 +19,10 @@ std::string whole(const Part &part) {
     return choices(part.words);
   case PartKind::comma:
     return "a comma";
+  case PartKind::value:
+    if (part.kind == ValueKind::mode)
+      return "black or colour";
+    return std::string(words_of(part.kind).called);
   default:
     return std::string(words_of(part.kind).called);
   }
@@ -43,9 +47,9 @@ std::string words_for(const Wanted &wanted) {
   case Piece::size_after:
     return "the size";
   case Piece::edge:
-    return wanted.part->kind == ValueKind::down ? "head or foot"
-                                                : "an edge of the page (left, right, outer or "
-                                                  "inner across; head or foot down)";
+    return "left, right, outer or inner";
+  case Piece::edge_down:
+    return "head or foot";
   case Piece::per:
     return wanted.part->kind == ValueKind::time ? "a copy, a sheet or once"
                                                 : "what it is for (a side, a copy, once …)";
@@ -82,6 +86,11 @@ std::string wanted_words(const Failure &failure) {
   // A comma says little beside words.
   if (list.size() > 1)
     list.erase(std::remove(list.begin(), list.end(), "a comma"), list.end());
+  constexpr std::string_view one_word = "the word ";
+  if (list.size() > 1)
+    for (std::string &words : list)
+      if (words.starts_with(one_word))
+        words.erase(0, one_word.size());
   return listed(list, "or");
 }
 

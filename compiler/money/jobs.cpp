@@ -97,7 +97,7 @@ struct Making {
     return fmt::format("{} on page {}", name_of(element), page);
   }
 
-  void matter(const Stands &stands) {
+  void matter(const StandingCharge &stands) {
     const Element &element = edition[stands.element];
     const auto *hand = std::get_if<Hand>(&element.what);
     if (!hand && !element.work.takes && element.work.costs.empty())
@@ -140,7 +140,7 @@ std::vector<Job> jobs(const Edition &edition, const Imposition &imposition) {
   Making making{edition, imposition};
   std::map<std::size_t, std::vector<int>> pages_of_sources;
   std::vector<std::size_t> used;
-  for (const Stands &stands : where_work_stands(edition)) {
+  for (const StandingCharge &stands : where_work_stands(edition)) {
     making.matter(stands);
     const auto &source = edition[stands.element].source;
     if (!source || **source == SourceId::none || !edition.sources[at(**source)].costs)

@@ -25,7 +25,7 @@ bool concerns_money(const Element &element) {
 
 struct Walk {
   const Edition &edition;
-  std::vector<Stands> found{};
+  std::vector<StandingCharge> found{};
   std::map<Line, std::size_t> index{};
   std::size_t seen_on_page = 0;
 
@@ -66,7 +66,7 @@ struct Walk {
 
 } // namespace
 
-std::vector<Stands> where_work_stands(const Edition &edition) {
+std::vector<StandingCharge> where_work_stands(const Edition &edition) {
   Walk walk{edition};
   for (std::size_t number = 1; number < edition.pages.size(); ++number)
     walk.page(static_cast<int>(number));

@@ -8,13 +8,13 @@
 
 namespace bodkin {
 
-struct Stands {
+struct StandingCharge {
   ElementId element = ElementId::none; // the first of those written on the same line
   std::vector<int> pages;              // one entry for each place, in order of pages
 };
 
 // In order of first appearance. Only hand matter, elements that take time or cost money, and
 // elements with a source: nothing else concerns the estimate.
-std::vector<Stands> where_work_stands(const Edition &edition);
+std::vector<StandingCharge> where_work_stands(const Edition &edition);
 
 } // namespace bodkin

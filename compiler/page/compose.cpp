@@ -24,7 +24,7 @@ void lay_running(const Composing &composing, int page, const Ground &ground) {
   for (const Running &running : composing.edition().runnings) {
     if (!running.on_page[static_cast<std::size_t>(page)])
       continue;
-    Laid laid;
+    LaidItems laid;
     lay_elements(running.elements,
                  {.ground = ground, .running = true, .page = page, .boxes_run = false},
                  composing.workshop, laid, composing.problems);
@@ -41,7 +41,7 @@ void lay_page(const Composing &composing, int page) {
   lay_running(composing, page, ground);
   if (asked.spread)
     return;
-  Laid laid;
+  LaidItems laid;
   lay_elements(asked.elements, {.ground = ground, .page = page}, composing.workshop, laid,
                composing.problems);
   const std::size_t first = composing.items(page).size();
@@ -71,7 +71,7 @@ Reach reach_of(const Item &item, double fold) {
 
 void lay_spread(const Composing &composing, const Spread &spread) {
   const Ground ground = ground_of(composing.edition(), composing.workshop.imposition, spread);
-  Laid laid;
+  LaidItems laid;
   lay_elements(spread.elements, {.ground = ground, .page = spread.left}, composing.workshop, laid,
                composing.problems);
   std::vector<std::vector<TextBox::Shown>> shown(laid.items.size());

@@ -13,7 +13,7 @@ namespace {
 struct Bench {
   const Laying &laying;
   const Workshop &workshop;
-  Laid &laid;
+  LaidItems &laid;
   Problems &problems;
 
   const Edition &edition() const { return workshop.edition; }
@@ -167,7 +167,7 @@ void lay(const Lay &lay, const Bench &bench, ElementId id, const Box &) {
   Laying inner = bench.laying;
   inner.laid_by = id;
   inner.to_page = Transform{};
-  Laid own;
+  LaidItems own;
   lay_elements(standing.elements, inner, bench.workshop, own, bench.problems);
   const Box round = box_round(own.items);
   const Box spot = box_of(At{lay.across, lay.down, std::nullopt},
@@ -186,7 +186,7 @@ void lay(const Lay &lay, const Bench &bench, ElementId id, const Box &) {
 } // namespace
 
 void lay_elements(std::span<const ElementId> elements, const Laying &laying,
-                  const Workshop &workshop, Laid &laid, Problems &problems) {
+                  const Workshop &workshop, LaidItems &laid, Problems &problems) {
   const Bench bench{laying, workshop, laid, problems};
   for (const ElementId id : elements) {
     const Element &element = workshop.edition[id];

@@ -20,12 +20,12 @@ struct Laying {
 };
 
 // Items in order of laying, words of running texts still empty.
-struct Laid {
+struct LaidItems {
   std::vector<Item> items;
   std::vector<std::pair<std::size_t, TextBox>> boxes; // item index, its box
 };
 
 void lay_elements(std::span<const ElementId> elements, const Laying &laying,
-                  const Workshop &workshop, Laid &laid, Problems &problems);
+                  const Workshop &workshop, LaidItems &laid, Problems &problems);
 
 } // namespace bodkin

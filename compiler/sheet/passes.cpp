@@ -20,7 +20,7 @@ bool backs_turned(const Sheet &sheet, const Machine &machine) {
   return turns_about_upright != sheet.turns_upright;
 }
 
-std::vector<PassPage> pdf_pages(const Printing &run, const Imposition &imposition,
+std::vector<PassPage> pdf_pages(const PassPrinting &run, const Imposition &imposition,
                                 const Machine &machine) {
   std::vector<PassPage> pages;
   for (std::size_t i = 0; i < run.sheets.size(); ++i) {
@@ -35,25 +35,25 @@ std::vector<PassPage> pdf_pages(const Printing &run, const Imposition &impositio
 }
 
 // Added to the stock's name only where that stock has several passes that differ in it.
-std::string suffix(const Edition &edition, const std::vector<Printing> &passes,
-                   const Printing &pass) {
+std::string suffix(const Edition &edition, const std::vector<PassPrinting> &passes,
+                   const PassPrinting &pass) {
   const auto differs = [&](auto same_so_far, auto differ) {
-    return std::any_of(passes.begin(), passes.end(), [&](const Printing &other) {
+    return std::any_of(passes.begin(), passes.end(), [&](const PassPrinting &other) {
       return other.stock == pass.stock && same_so_far(other) && differ(other);
     });
   };
-  const auto same_mode = [&](const Printing &other) { return other.mode == pass.mode; };
-  const auto same_sides = [&](const Printing &other) {
+  const auto same_mode = [&](const PassPrinting &other) { return other.mode == pass.mode; };
+  const auto same_sides = [&](const PassPrinting &other) {
     return same_mode(other) && other.sides == pass.sides;
   };
   std::string text;
-  if (differs([](const Printing &) { return true; },
-              [&](const Printing &other) { return !same_mode(other); }))
+  if (differs([](const PassPrinting &) { return true; },
+              [&](const PassPrinting &other) { return !same_mode(other); }))
     text += fmt::format("-{}", spoken::mode_name(pass.mode));
   if (pass.sides != PassSides::both &&
-      differs(same_mode, [&](const Printing &other) { return other.sides != pass.sides; }))
+      differs(same_mode, [&](const PassPrinting &other) { return other.sides != pass.sides; }))
     text += pass.sides == PassSides::fronts ? "-fronts" : "-backs";
-  if (differs(same_sides, [&](const Printing &other) { return other.machine != pass.machine; }))
+  if (differs(same_sides, [&](const PassPrinting &other) { return other.machine != pass.machine; }))
     text += "-" + machine_of(edition, pass.machine).name;
   return text;
 }
@@ -62,7 +62,7 @@ std::string stock_name(const Edition &edition, StockId stock) {
   return stock == StockId::none ? "paper" : edition[stock].name;
 }
 
-Mode dearest(const Printing &run, std::span<const SheetModes> modes) {
+Mode dearest(const PassPrinting &run, std::span<const SheetModes> modes) {
   Mode mode = Mode::black;
   for (std::size_t i = 0; i < run.sheets.size(); ++i)
     for (std::size_t side = 0; side < 2; ++side) {
@@ -95,9 +95,9 @@ std::vector<Pass> passes_of(const Edition &edition, const Imposition &imposition
                             std::span<const SheetModes> modes, const Sources &sources,
                             Problems &problems) {
   check_one_sided(edition, imposition, modes, sources, problems);
-  const std::vector<Printing> runs = printings(edition, imposition, modes);
+  const std::vector<PassPrinting> runs = printings(edition, imposition, modes);
   std::vector<Pass> passes;
-  for (const Printing &run : runs) {
+  for (const PassPrinting &run : runs) {
     Pass pass;
     pass.number = static_cast<int>(passes.size()) + 1;
     pass.file = fmt::format("passes/{:02}-{}{}.pdf", pass.number, stock_name(edition, run.stock),

@@ -8,7 +8,7 @@
 namespace bodkin {
 namespace {
 
-void add_side(Printing &run, int sheet, int side, Mode mode) {
+void add_side(PassPrinting &run, int sheet, int side, Mode mode) {
   if (run.sheets.empty() || run.sheets.back() != sheet) {
     run.sheets.push_back(sheet);
     run.prints.push_back({false, false});
@@ -17,12 +17,12 @@ void add_side(Printing &run, int sheet, int side, Mode mode) {
   run.mode = std::max(run.mode, mode);
 }
 
-std::vector<Printing> gather(const Edition &edition, const Imposition &imposition,
-                             std::span<const SheetModes> modes) {
+std::vector<PassPrinting> gather(const Edition &edition, const Imposition &imposition,
+                                 std::span<const SheetModes> modes) {
   using Key = std::tuple<StockId, MachineId, int>;
   std::map<Key, std::size_t> known;
   std::map<StockId, int> stock_order;
-  std::vector<Printing> runs;
+  std::vector<PassPrinting> runs;
   for (std::size_t i = 0; i < imposition.sheets.size(); ++i) {
     const Sheet &sheet = imposition.sheets[i];
     const int order =
@@ -35,7 +35,7 @@ std::vector<Printing> gather(const Edition &edition, const Imposition &impositio
       const int apart = *machine_of(edition, machine).modes_apart ? static_cast<int>(*mode) : -1;
       const auto [entry, fresh] = known.emplace(Key{sheet.stock, machine, apart}, runs.size());
       if (fresh) {
-        Printing run;
+        PassPrinting run;
         run.stock_order = order;
         run.stock = sheet.stock;
         run.machine = machine;
@@ -47,8 +47,8 @@ std::vector<Printing> gather(const Edition &edition, const Imposition &impositio
   return runs;
 }
 
-Printing only(const Printing &run, PassSides sides) {
-  Printing half = run;
+PassPrinting only(const PassPrinting &run, PassSides sides) {
+  PassPrinting half = run;
   half.sides = sides;
   half.sheets.clear();
   half.prints.clear();
@@ -62,9 +62,9 @@ Printing only(const Printing &run, PassSides sides) {
 }
 
 // A machine that turns sheets itself prints both sides in one pass; else each side is one.
-std::vector<Printing> split(const Edition &edition, const std::vector<Printing> &runs) {
-  std::vector<Printing> passes;
-  for (const Printing &run : runs) {
+std::vector<PassPrinting> split(const Edition &edition, const std::vector<PassPrinting> &runs) {
+  std::vector<PassPrinting> passes;
+  for (const PassPrinting &run : runs) {
     const bool fronts = run.prints_any(0), backs = run.prints_any(1);
     if (fronts && backs && *machine_of(edition, run.machine).duplex == Duplex::by_machine) {
       passes.push_back(run);
@@ -75,8 +75,8 @@ std::vector<Printing> split(const Edition &edition, const std::vector<Printing> 
     if (backs)
       passes.push_back(only(run, PassSides::backs));
   }
-  std::stable_sort(passes.begin(), passes.end(), [](const Printing &a, const Printing &b) {
-    const auto key = [](const Printing &run) {
+  std::stable_sort(passes.begin(), passes.end(), [](const PassPrinting &a, const PassPrinting &b) {
+    const auto key = [](const PassPrinting &run) {
       return std::tuple(run.stock_order, -static_cast<int>(run.mode),
                         run.sides == PassSides::backs);
     };
@@ -87,8 +87,8 @@ std::vector<Printing> split(const Edition &edition, const std::vector<Printing> 
 
 } // namespace
 
-std::vector<Printing> printings(const Edition &edition, const Imposition &imposition,
-                                std::span<const SheetModes> modes) {
+std::vector<PassPrinting> printings(const Edition &edition, const Imposition &imposition,
+                                    std::span<const SheetModes> modes) {
   return split(edition, gather(edition, imposition, modes));
 }
 

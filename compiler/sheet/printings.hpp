@@ -9,7 +9,7 @@
 namespace bodkin {
 
 // One stock through one machine, in one mode where its modes are apart.
-struct Printing {
+struct PassPrinting {
   int stock_order = 0;
   StockId stock = StockId::none;
   MachineId machine = MachineId::none;
@@ -25,7 +25,7 @@ struct Printing {
 
 // In the order of passes: by stock as first met from the outermost sheet in, then colour before
 // black, then fronts before backs.
-std::vector<Printing> printings(const Edition &edition, const Imposition &imposition,
-                                std::span<const SheetModes> modes);
+std::vector<PassPrinting> printings(const Edition &edition, const Imposition &imposition,
+                                    std::span<const SheetModes> modes);
 
 } // namespace bodkin

@@ -1,0 +1,70 @@
+// Manuscripts as tests read them: the tree, and every problem as a maker sees it.
+#pragma once
+
+#include "language/tree.hpp"
+#include "problems/render.hpp"
+
+#include <stdexcept>
+#include <string>
+#include <string_view>
+
+struct Reading {
+  bodkin::Sources sources;
+  bodkin::Problems problems;
+  bodkin::language::Tree tree;
+
+  explicit Reading(std::string_view text) {
+    const bodkin::FileId file = sources.add("a.bodkin", std::string(text));
+    tree = bodkin::language::read(file, sources, problems);
+    bodkin::sort_problems(problems);
+  }
+  std::string told() const { return bodkin::as_text(problems, sources, false); }
+  // The words of all statements with their depth: "edition size run page picture at".
+  std::string outline() const {
+    std::string text;
+    tree.each_top([&](const bodkin::language::Statement &s) { outline(s, text); });
+    return text;
+  }
+  // The first statement of a word, anywhere.
+  const bodkin::language::Statement &line(std::string_view word) const {
+    for (const bodkin::language::Statement &s : tree.statements)
+      if (s.entry->word == word)
+        return s;
+    throw std::runtime_error("no such line: " + std::string(word));
+  }
+
+private:
+  void outline(const bodkin::language::Statement &s, std::string &text) const {
+    text += s.entry->word;
+    if (s.first_child != bodkin::language::no_statement) {
+      text += "(";
+      tree.each_child(s, [&](const bodkin::language::Statement &child) { outline(child, text); });
+      text.back() = ')';
+    }
+    text += " ";
+  }
+};
+
+// A line under its parent, with the parents that it needs.
+inline std::string under(std::string_view parent, const std::string &line) {
+  const std::string text(line);
+  if (parent == "file")
+    return text + "\n";
+  if (parent == "edition")
+    return "edition \"Bus\"\n  " + text + "\n";
+  if (parent == "finish")
+    return "finish\n  " + text + "\n";
+  if (parent == "spread" || parent == "page")
+    return std::string(parent) + (parent == "page" ? " 2" : " 2-3") + "\n  " + text + "\n";
+  for (const std::string_view step : {"collate", "crease cover", "fold all", "trim fore-edge 1in",
+                                      "staple 2, leg 1/4in, 2in from head and foot"})
+    if (step.substr(0, step.find(' ')) == parent)
+      return "finish\n  " + std::string(step) + "\n    " + text + "\n";
+  for (const std::string_view element :
+       {"picture \"a.png\"", "words in body", "patch", "qr \"x\"", "hand stamp", "folio in label"})
+    if (element.substr(0, element.find(' ')) == parent)
+      return "page 2\n  " + std::string(element) + "\n    " + text + "\n";
+  if (parent == "face")
+    return "face book from \"EB Garamond\"\n  " + text + "\n";
+  return std::string(parent) + " some\n  " + text + "\n";
+}
