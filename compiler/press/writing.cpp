@@ -3,6 +3,7 @@
 #include "measure/digest.hpp"
 
 #include <algorithm>
+#include <exception>
 #include <fmt/format.h>
 #include <qpdf/Pipeline.hh>
 #include <qpdf/QPDFWriter.hh>
@@ -10,30 +11,47 @@
 namespace bodkin::press {
 namespace {
 
+// The writer finishes its pipelines in destructors, where nothing may be thrown: what the sink
+// throws is kept, and the rest of the bytes let go.
 class ToSink : public Pipeline {
 public:
   explicit ToSink(const Sink &sink) : Pipeline("output", nullptr), sink_(sink) {}
   void write(unsigned char const *bytes, size_t length) override {
+    const std::string_view view(reinterpret_cast<const char *>(bytes), length);
     if (length >= largest_kept) {
       flush();
-      sink_({reinterpret_cast<const char *>(bytes), length});
+      send(view);
       return;
     }
-    kept_.append(reinterpret_cast<const char *>(bytes), length);
+    kept_.append(view);
     if (kept_.size() >= largest_kept)
       flush();
   }
   void finish() override { flush(); }
+  void rethrow() const {
+    if (failure_)
+      std::rethrow_exception(failure_);
+  }
 
 private:
   static constexpr std::size_t largest_kept = 1u << 16;
   void flush() {
     if (!kept_.empty())
-      sink_(kept_);
+      send(kept_);
     kept_.clear();
+  }
+  void send(std::string_view bytes) {
+    if (failure_)
+      return;
+    try {
+      sink_(bytes);
+    } catch (...) {
+      failure_ = std::current_exception();
+    }
   }
   const Sink &sink_;
   std::string kept_;
+  std::exception_ptr failure_;
 };
 
 QPDFObjectHandle info_of(const Imprint &imprint) {
@@ -82,12 +100,15 @@ void write_pdf(QPDF &pdf, const std::vector<QPDFObjectHandle> &pages, const Impr
   pdf.getTrailer().replaceKey("/Info", pdf.makeIndirectObject(info_of(imprint)));
   set_identifier(pdf, imprint, kind);
   ToSink out(sink);
-  QPDFWriter writer(pdf);
-  writer.setOutputPipeline(&out);
-  writer.setStaticID(true);
-  writer.setObjectStreamMode(qpdf_o_generate);
-  writer.setMinimumPDFVersion("1.5");
-  writer.write();
+  {
+    QPDFWriter writer(pdf);
+    writer.setOutputPipeline(&out);
+    writer.setStaticID(true);
+    writer.setObjectStreamMode(qpdf_o_generate);
+    writer.setMinimumPDFVersion("1.5");
+    writer.write();
+  }
+  out.rethrow();
   for (QPDFObjectHandle page : pages) {
     if (QPDFObjectHandle contents = page.getKey("/Contents"); contents.isStream())
       pdf.replaceObject(contents.getObjGen(), QPDFObjectHandle::newNull());
