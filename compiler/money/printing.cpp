@@ -31,13 +31,6 @@ void add(std::vector<SideCount> &counts, MachineId machine, const Size &size, Mo
   counts.push_back({machine, size, mode, sides});
 }
 
-bool other_side_printed(const ChargedSides &sides, const ChargedSide &blank) {
-  return std::ranges::any_of(sides, [&](const ChargedSide &other) {
-    return other.sheet == blank.sheet && other.side != blank.side && other.printed &&
-           other.machine == blank.machine;
-  });
-}
-
 // Prices of a size stand in place of those for any size.
 bool priced_by_size(const Machine &machine, Mode mode, const Size &size) {
   return std::ranges::any_of(steps_of(machine), [&](const SidePrice &price) {
@@ -179,8 +172,7 @@ SideCounts count_sides(const Edition &edition, const Imposition &imposition,
     const Size size = upright(imposition.sheets[static_cast<std::size_t>(side.sheet)].size);
     if (side.printed)
       add(counts.printed, side.machine, size, side.mode, 1);
-    else if (*edition[side.machine].blank_charged && side.fed_both &&
-             other_side_printed(sides, side))
+    else if (*edition[side.machine].blank_charged && side.fed_both)
       add(counts.blank, side.machine, size, Mode::black, 1);
   }
   return counts;

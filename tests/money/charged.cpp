@@ -49,6 +49,15 @@ TEST_CASE("an empty back that no pass feeds is not counted") {
         "0 front black\n");
 }
 
+TEST_CASE("a sheet that nothing prints on is not counted though a pass has it") {
+  const Shop shop(1);
+  Pass pass;
+  pass.machine = MachineId{0};
+  pass.pages = {pass_page(0, SideName::front, false), pass_page(0, SideName::back, false)};
+  const std::vector<SheetModes> modes = {{std::nullopt, std::nullopt}};
+  CHECK(told(charged_sides(shop.imposition, modes, std::vector<Pass>{pass})) == "");
+}
+
 TEST_CASE("a side that another pass prints is counted once, by its own mode") {
   const Shop shop(1);
   Pass colour, black;

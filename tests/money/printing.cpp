@@ -102,13 +102,12 @@ TEST_CASE("a charged blank side behind a colour side costs the machine's cheapes
                                 "10 × 0.14 = 1.40 black sides at copier (printing)\n");
 }
 
-TEST_CASE(
-    "a blank side is not charged where its pass feeds one side, or its sheet is not printed") {
+TEST_CASE("a blank side is not charged where no pass feeds it with its printed other side") {
   Shop shop(2, 10);
   shop.machine().blank_charged.value = true;
   shop.blank(1, 1, false);
-  shop.blank(2, 0);
-  shop.blank(2, 1);
+  shop.blank(2, 0, false);
+  shop.blank(2, 1, false);
   CHECK(lines(shop.priced()) == "10 × 0.14 = 1.40 black sides at copier (printing)\n");
 }
 

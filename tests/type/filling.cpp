@@ -97,7 +97,7 @@ TEST_CASE("justified lines end at the measure, but the last and those before a h
   REQUIRE(column.lines.size() == 8);
   for (const std::size_t i : {0, 1, 2, 4, 5, 6}) {
     CHECK(column.lines[i].right == pt(95));
-    CHECK(column.lines[i].runs.back().right == doctest::Approx(120).epsilon(1e-9));
+    CHECK(column.lines[i].runs.back().right == doctest::Approx(95).epsilon(1e-9));
   }
   for (const std::size_t i : {3, 7})
     CHECK(column.lines[i].right < pt(90));

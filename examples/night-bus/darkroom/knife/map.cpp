@@ -18,8 +18,8 @@ Point corner(int column, int row) {
 }
 
 void blocks(Sheet &sheet) {
-  for (int row = 0; row < 15; ++row) {
-    for (int column = 0; column < 9; ++column) {
+  for (int row = -1; row < 17; ++row) {
+    for (int column = -1; column < 10; ++column) {
       Shape block = {corner(column, row), corner(column + 1, row), corner(column + 1, row + 1),
                      corner(column, row + 1)};
       const Point middle{(block[0].x + block[2].x) / 2, (block[0].y + block[2].y) / 2};
