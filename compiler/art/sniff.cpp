@@ -17,11 +17,10 @@ struct Sign {
 };
 
 // Kinds that makers do hand in, and the way out of each.
-constexpr std::array<Sign, 27> others{{
+constexpr std::array<Sign, 26> others{{
     {0, "GIF8"sv, "is a GIF; save it as PNG"},
     {0, "BM"sv, "is a BMP; save it as PNG"},
     {0, "8BPS"sv, "is a painting program's own file with layers; save a copy as PNG or TIFF"},
-    {0, "gimp xcf"sv, "is a painting program's own file with layers; save a copy as PNG or TIFF"},
     {0, "\0\0\1\0"sv, "is an icon; save it as PNG"},
     {0, "\0\0\0\x0cjP  "sv, "is a JPEG 2000; save it as JPEG or PNG"},
     {0, "\xff\x4f\xff\x51"sv, "is a JPEG 2000; save it as JPEG or PNG"},

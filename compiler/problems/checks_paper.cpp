@@ -30,7 +30,7 @@ constexpr Check table[] = {
      "step the paper stopped and how many panels it had by then.",
      "Fold a real sheet along with the lines, with pages numbered in pencil, until the step "
      "that does not go; then mend that line.",
-     "folding my-quarto \"Two folds, eight pages\"\n"
+     "folding two-folds \"Two folds, eight pages\"\n"
      "  panels     2 by 2\n"
      "  fold       bottom under top\n"
      "  fold       left under right\n"},
