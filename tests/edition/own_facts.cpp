@@ -1,0 +1,91 @@
+#include "edition/reading.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace bodkin;
+using namespace bodkin::tests;
+
+TEST_CASE("what an edition does not say has its default, and the model says that it is one") {
+  const Read r = read(small_edition("", "page 1\n"));
+  const Edition &edition = r.edition();
+  CHECK(*edition.languages.at(0) == "en");
+  CHECK(edition.languages[0].by_default());
+  CHECK(edition.folding->name == "saddle-stitch");
+  CHECK(edition.folding.by_default());
+  CHECK(*edition.printing == Mode::black);
+  CHECK(edition.run->spare == 0);
+  CHECK(edition.margins->outer == Length::inches(1, 2));
+  CHECK(edition.margins.by_default());
+  CHECK(*edition.marks);
+  CHECK_FALSE(edition.grid);
+  CHECK_FALSE(edition.budget);
+  const Machine &machine = edition[*edition.machine];
+  CHECK_FALSE(*machine.blank_charged);
+  CHECK_FALSE(*machine.modes_apart);
+  CHECK(*machine.flip == SheetEdge::short_edge);
+  CHECK(*machine.resolution == 600);
+}
+
+TEST_CASE("margins are one width or four") {
+  const Read r =
+      read(small_edition("margins inner 1/4in, outer 1/2in, head 3/8in, foot 5/8in", "page 1\n"));
+  CHECK(r.edition().margins->inner == Length::inches(1, 4));
+  CHECK(r.edition().margins->foot == Length::inches(5, 8));
+  const Read meet = read(small_edition("margins 3in", "page 1\n"));
+  CHECK(meet.found() == "error almanac.bodkin:6:3 margins-meet\n");
+}
+
+TEST_CASE("a dollar sign means the dollars that the edition counts in") {
+  const Read r = read(small_edition("currency CAD", "page 1\n"));
+  CHECK(r.edition().currency->code() == "CAD");
+  CHECK(r.edition().stocks[0].costs->value.price.currency.code() == "CAD");
+  CHECK(r.edition().machines[0].prints[0].rate.price.currency.code() == "CAD");
+  const Read pounds = read(small_edition("currency GBP", "page 1\n"));
+  CHECK(pounds.edition().stocks[0].costs->value.price.currency.code() == "USD");
+}
+
+TEST_CASE("without a currency, the budget's counts, then the price's, then the first paper's") {
+  CHECK(read(small_edition("budget £3 a copy", "page 1\n")).edition().currency->code() == "GBP");
+  CHECK(read(small_edition("price €3 a copy", "page 1\n")).edition().currency->code() == "EUR");
+  CHECK(read(small_edition("", "page 1\n")).edition().currency->code() == "USD");
+}
+
+TEST_CASE("a budget is for a copy or for the run") {
+  const Read r = read(small_edition("budget $60 a run", "page 1\n"));
+  CHECK(r.found().empty());
+  CHECK(r.edition().budget->value.of_run);
+}
+
+TEST_CASE("a folding is one's own, or the shelf's without being borrowed") {
+  const Read shelf = read(small_edition("folding section-8", "page 1\n"));
+  CHECK(shelf.found().empty());
+  CHECK(shelf.edition().folding->columns == 2);
+  CHECK(shelf.edition().folding->rows == 2);
+  const Read own = read(small_edition("folding mine", "folding mine\n  sheet letter, upright\n"
+                                                      "  sheets 1\n  panels 1 by 2\n"
+                                                      "  fold top under bottom\npage 1\n"));
+  CHECK(own.found().empty());
+  const Folding &folding = *own.edition().folding;
+  CHECK_FALSE(folding.across);
+  CHECK(**folding.sheets == 1);
+  REQUIRE(folding.steps.size() == 1);
+  CHECK(folding.steps[0].moving == Part::top);
+  CHECK(folding.steps[0].under);
+  CHECK(*folding.gather == Gather::one_after_another);
+}
+
+TEST_CASE("a folding that nobody knows is named with the nearest, and saddle stitch stands in") {
+  const Read r = read(small_edition("folding sadle-stitch", "page 1\n"));
+  CHECK(r.found() == "error almanac.bodkin:6:11 unknown-name\n");
+  CHECK(r.problems[0].message == "no folding is called sadle-stitch; did you mean saddle-stitch?");
+  CHECK(r.problems[0].type[0].line == "folding saddle-stitch");
+  CHECK(r.edition().folding->name == "saddle-stitch");
+}
+
+TEST_CASE("a half of the paper folds onto the half across from it") {
+  const Read r = read(small_edition("folding mine", "folding mine\n  panels 2 by 1\n"
+                                                    "  fold left over top\npage 1\n"));
+  CHECK(r.found() == "error almanac.bodkin:20:3 folding-cannot-be\n");
+  CHECK(r.problems[0].message == "the left half comes to lie on the right half and on no other");
+  CHECK(r.problems[0].type[0].line == "fold left over right");
+}

@@ -1,0 +1,83 @@
+#include "edition/reading.hpp"
+
+#include <doctest/doctest.h>
+#include <fmt/format.h>
+
+using namespace bodkin;
+using namespace bodkin::tests;
+
+namespace {
+
+constexpr std::string_view with_style = "face f from \"EB Garamond\"\nstyle s\n  face f 10/12\n";
+
+Read read_words(std::string_view words, std::string_view facts = "", MoreFiles more = {}) {
+  return read(small_edition(facts, fmt::format("{}page 1 called first\n{}", with_style, words)),
+              more);
+}
+
+std::string said(const Read &r) {
+  return plain_text(std::get<Prose>(std::get<Words>(r.edition().elements[0].what).words));
+}
+
+} // namespace
+
+TEST_CASE("words stand in quotes as they are, without any marks read into them") {
+  const Read r = read_words("  words \"*NIGHT* # BUS\" in s\n");
+  CHECK(r.found().empty());
+  CHECK(said(r) == "*NIGHT* # BUS");
+}
+
+TEST_CASE("words below says, in its short form, and from a file are prose") {
+  CHECK(said(read_words("  words in s\n    says\n      One *left* glove.\n")) == "One left glove.");
+  CHECK(said(read_words("  words in s\n    says \"One *left* glove.\"\n")) == "One left glove.");
+  const Read file =
+      read_words("  words in s from \"w/a.md\"\n", "", {{"w/a.md", "One *left* glove."}});
+  CHECK(file.found().empty());
+  CHECK(said(file) == "One left glove.");
+}
+
+TEST_CASE("words that say nothing, or say it twice, are an error") {
+  const Read nothing = read_words("  words in s\n");
+  CHECK(nothing.found() == "error almanac.bodkin:22:3 missing-part\n");
+  CHECK(nothing.problems[0].message == "these words say nothing");
+  const Read twice =
+      read_words("  words in s from \"a.md\"\n    says \"x\"\n", "", {{"a.md", "y"}});
+  CHECK(twice.found() == "error almanac.bodkin:22:3 same-fact-twice\n");
+}
+
+TEST_CASE("facts in prose are filled in as the edition writes them") {
+  const Read r =
+      read_words("  words in s\n    says\n"
+                 "      [a](fact:title), [b](fact:subtitle), [c](fact:number), [d](fact:dated),\n"
+                 "      [e](fact:maker), [f](fact:series), [g](fact:copies), [h](fact:price),\n"
+                 "      [i](fact:pages), [j](page:first)\n",
+                 "subtitle \"Sub\"\nnumber 4\ndated 2026-11\nmaker \"M\"\nseries \"S\"\nprice $5 a "
+                 "copy\npages 8");
+  CHECK(r.found().empty());
+  CHECK(said(r) == "Test, Sub, 4, 2026-11, M, S, 10, $5, 8, 1");
+}
+
+TEST_CASE("a fact that nobody knows, one that is not written, and a page that is not there") {
+  const Read unknown = read_words("  words in s\n    says \"[7](fact:nubmer)\"\n");
+  REQUIRE(unknown.problem("unknown-fact"));
+  CHECK(unknown.problem("unknown-fact")->message ==
+        "no fact is called nubmer; did you mean number?");
+  CHECK(unknown.problem("unknown-fact")->type[0].line == "[7](fact:number)");
+  const Read unwritten = read_words("  words in s\n    says \"[7](fact:number)\"\n");
+  REQUIRE(unwritten.problem("unknown-fact"));
+  CHECK(unwritten.problem("unknown-fact")->message == "this edition does not say its number");
+  const Read page = read_words("  words in s\n    says \"[7](page:frist)\"\n");
+  REQUIRE(page.problem("unknown-page"));
+  CHECK(page.problem("unknown-page")->message == "no page is called frist; did you mean first?");
+}
+
+TEST_CASE("words of a text know the text, its columns and where it goes on") {
+  const Read r = read_words("  words of t in s\n    columns 2\n    continues 4\npage 4\n"
+                            "  words of t in s\ntext t\n  says \"x\"\n");
+  CHECK(r.found().empty());
+  const Words &words = std::get<Words>(r.edition().elements[0].what);
+  CHECK(r.edition().texts[at(std::get<TextId>(words.words))].name == "t");
+  CHECK(words.columns == 2);
+  CHECK(words.gap == Length::inches(1, 4));
+  CHECK(**words.continues == 4);
+}
