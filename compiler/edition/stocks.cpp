@@ -35,7 +35,7 @@ void take_sheet(Reader &reader, FactLine thing, const Facts &facts, Stock &stock
   if (const auto grain = text_in(line, "grain"))
     stock.grain = known(grain->value == "long" ? Grain::along_long_edge : Grain::along_short_edge,
                         grain->from);
-  if (!line)
+  if (!line && facts.whole())
     reader.report(missing_fact(
         thing.range("name"), fmt::format("{} does not say its sheet", thing.words("name")),
         "pages are folded out of sheets of a size", "sheet      letter, grain long"));

@@ -85,7 +85,7 @@ TEST_CASE("a folding that nobody knows is named with the nearest, and saddle sti
 TEST_CASE("a half of the paper folds onto the half across from it") {
   const Read r = read(small_edition("folding mine", "folding mine\n  panels 2 by 1\n"
                                                     "  fold left over top\npage 1\n"));
-  CHECK(r.found() == "error almanac.bodkin:20:3 folding-cannot-be\n");
+  CHECK(r.found() == "error almanac.bodkin:21:3 folding-cannot-be\n");
   CHECK(r.problems[0].message == "the left half comes to lie on the right half and on no other");
   CHECK(r.problems[0].type[0].line == "fold left over right");
 }

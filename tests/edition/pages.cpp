@@ -77,7 +77,7 @@ TEST_CASE("words that count from the last page need the number of pages written"
 
 TEST_CASE("a page above the last is an error, and never adds pages") {
   const Read r = read(small_edition("pages 8", "page 9\n"));
-  CHECK(r.found() == "error almanac.bodkin:18:6 unknown-page\n");
+  CHECK(r.found() == "error almanac.bodkin:19:6 unknown-page\n");
   CHECK(r.problems[0].message == "page 9 comes after the last; the edition has 8 pages");
   CHECK(r.problems[0].type[0].line == "pages      9");
   CHECK(*r.edition().page_count == 8);
@@ -129,7 +129,7 @@ TEST_CASE("a spread is an even page and the next, or the two outsides") {
 
 TEST_CASE("two pages of one leaf are no spread") {
   const Read r = read(small_edition("pages 8", "spread 5-6\n"));
-  CHECK(r.found() == "error almanac.bodkin:18:8 not-a-spread\n");
+  CHECK(r.found() == "error almanac.bodkin:19:8 not-a-spread\n");
   CHECK(r.problems[0].type[0].line == "spread 4-5");
   CHECK(r.edition().spreads.empty());
 }

@@ -53,7 +53,7 @@ TEST_CASE("cells without a grid are an error with both ways out") {
 
 TEST_CASE("cells past the grid are an error with the grid's own figures") {
   const Read r = read_page("  picture \"a.png\"\n    cells 1-5 by 1-3\n", "grid 4 by 6, gap 1/8in");
-  CHECK(r.found() == "error almanac.bodkin:20:11 off-the-page\n");
+  CHECK(r.found() == "error almanac.bodkin:21:11 off-the-page\n");
   CHECK(r.problems[0].message == "the grid (line 6) has 4 columns and 6 rows");
 }
 
