@@ -51,7 +51,8 @@ void report(const Paragraph &paragraph, const TypedSpan &span, std::uint32_t beg
 } // namespace
 
 Shaper::Shaper(const std::string &language)
-    : language_(language), breaker_(language), buffer_(hb_buffer_create()) {}
+    : language_(hb_language_from_string(language.data(), static_cast<int>(language.size()))),
+      breaker_(language), buffer_(hb_buffer_create()) {}
 
 void Shaper::fill_buffer(const Paragraph &paragraph, const TextRun &run) {
   hb_buffer_t *buffer = buffer_.get();

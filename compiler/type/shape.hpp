@@ -11,6 +11,8 @@
 #include <string>
 #include <vector>
 
+struct hb_language_impl_t;
+
 namespace bodkin {
 
 class Shaper {
@@ -29,7 +31,7 @@ private:
   void shape_run(const Paragraph &paragraph, const TextRun &run, Findings *findings,
                  std::vector<ShapedGlyph> &glyphs);
 
-  std::string language_;
+  const hb_language_impl_t *language_; // HarfBuzz keeps every language it has met
   Breaker breaker_;
   HbBuffer buffer_;
   std::vector<LineBreak> breaks_;
