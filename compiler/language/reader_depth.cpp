@@ -43,8 +43,10 @@ bool Reader::settle(const Line &line) {
     const std::size_t reach = around.has_other ? std::max(around.indent.size(), around.other.size())
                                                : around.indent.size();
     if (line.indent.size() > reach) {
-      const std::uint32_t sibling = top.last == no_statement ? top.parent : top.last;
-      tell(between_levels(typed(), top.indent, tree_.range(tree_.statements[sibling]), sources_));
+      if (!top.unjudged) {
+        const std::uint32_t sibling = top.last == no_statement ? top.parent : top.last;
+        tell(between_levels(typed(), top.indent, tree_.range(tree_.statements[sibling]), sources_));
+      }
       top.other = line.indent;
       top.has_other = true;
       return true;
@@ -77,7 +79,8 @@ void Reader::settle_mixed(const Line &line) {
          !(frames_[to].context != Context::none &&
            grammar_.find(typed().words(0), frames_[to].context)))
     --to;
-  tell(mixed_indent(typed(), line.indent, frames_[to].indent));
+  if (!frames_.back().unjudged)
+    tell(mixed_indent(typed(), line.indent, frames_[to].indent));
   while (frames_.size() - 1 > to)
     ascend();
   frames_.back().other = line.indent;

@@ -146,6 +146,17 @@ TEST_CASE("a block with the other kind of white space is told once and read") {
   CHECK(reading.problems.size() == 1);
 }
 
+TEST_CASE("what stands under a word that nobody knows is let be") {
+  const Reading reading("page 2\n"
+                        "  umbrella\n"
+                        "      deep 1\n"
+                        "    less deep\n"
+                        "\t\ttabs\n"
+                        "  patch\n");
+  CHECK(reading.outline() == "page(patch) ");
+  CHECK(reading.problems.size() == 1);
+}
+
 TEST_CASE("the grammar alone goes over every line") {
   CHECK(recognise("page 2\n\n  patch\n") == 3);
   CHECK(recognise("page 2") == 1);
