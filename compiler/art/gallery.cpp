@@ -114,7 +114,7 @@ const Outcome<LuminanceGrid> &Gallery::luminance(const Picture &picture) {
     if (known->is_drawing() && !line)
       return known->drawing->luminance;
     // Sixteen samples for each of the grid's cells.
-    constexpr std::int64_t enough = 64 * 64 * 16;
+    constexpr std::int64_t enough = 65'536;
     const auto samples = pixels(picture, line ? all_samples : enough);
     if (!samples)
       return samples.refusal();

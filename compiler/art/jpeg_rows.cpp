@@ -14,20 +14,20 @@ namespace {
 using namespace std::string_view_literals;
 
 // The largest of the reductions that the transform gives for nothing.
-unsigned reduction(const Facts &facts, std::int64_t about) {
-  unsigned by = 1;
+std::int64_t reduction(const Facts &facts, std::int64_t about) {
+  std::int64_t by = 1;
   while (about != 0 && by < 8 && facts.width * facts.height / (4 * by * by) >= about)
     by *= 2;
   return by;
 }
 
-bool start(JpegReader &reader, std::string_view bytes, unsigned reduce_by) {
+bool start(JpegReader &reader, std::string_view bytes, std::int64_t reduce_by) {
   if (setjmp(reader.errors.back) != 0)
     return false;
   jpeg_mem_src(&reader.info, octets(bytes), bytes.size());
   jpeg_read_header(&reader.info, TRUE);
   reader.info.scale_num = 1;
-  reader.info.scale_denom = reduce_by;
+  reader.info.scale_denom = static_cast<unsigned>(reduce_by);
   const int components = reader.info.num_components;
   reader.info.out_color_space = components == 1   ? JCS_GRAYSCALE
                                 : components == 3 ? JCS_RGB
