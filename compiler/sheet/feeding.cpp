@@ -14,6 +14,7 @@ using spoken::sheets_listed;
 
 std::vector<int> numbers_of(const Imposition &imposition, const std::vector<int> &sheets) {
   std::vector<int> numbers;
+  numbers.reserve(sheets.size());
   for (const int sheet : sheets)
     numbers.push_back(imposition.sheets[static_cast<std::size_t>(sheet)].number);
   return numbers;

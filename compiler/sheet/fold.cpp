@@ -36,7 +36,10 @@ using Pile = std::vector<Layer>; // from the bottom up
 struct Stack {
   int columns, rows;
   std::vector<Pile> piles; // row by row
-  Pile &at(int column, int row) { return piles[static_cast<std::size_t>(row * columns + column)]; }
+  Pile &at(int column, int row) {
+    return piles[static_cast<std::size_t>(row) * static_cast<std::size_t>(columns) +
+                 static_cast<std::size_t>(column)];
+  }
 };
 
 Stack flat(const Folding &folding) {
@@ -182,7 +185,7 @@ std::optional<FoldedSheet> fold(const Folding &folding, Problems &problems) {
     problems.push_back(too_many_panels(folding));
     return std::nullopt;
   }
-  if (folding.sheets && **folding.sheets > limits::pages / (2 * folding.columns * folding.rows)) {
+  if (folding.sheets && **folding.sheets > limits::pages / 2 / folding.columns / folding.rows) {
     problems.push_back(too_many_sheets(folding));
     return std::nullopt;
   }
