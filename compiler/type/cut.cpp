@@ -87,14 +87,6 @@ Length FaceCut::scaled(std::int64_t units, Length size) const {
 
 bool FaceCut::fixed_width() const { return FT_IS_FIXED_WIDTH(ft_.get()); }
 
-bool FaceCut::draws(std::uint32_t glyph) const {
-  if (glyph >= met_.size())
-    return false;
-  if (met_[glyph] == Met::not_yet)
-    meet(glyph);
-  return met_[glyph] == Met::drawn;
-}
-
 void FaceCut::meet(std::uint32_t glyph) const {
   const FT_Face face = ft_.get();
   if (FT_Load_Glyph(face, glyph, as_drawn) != 0 || face->glyph->format != FT_GLYPH_FORMAT_OUTLINE) {

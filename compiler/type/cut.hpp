@@ -51,7 +51,13 @@ public:
   FT_FaceRec_ *freetype() const { return ft_.get(); } // for cairo_ft_font_face_create_for_ft_face
   hb_font_t *harfbuzz() const { return hb_.get(); }   // its scale is upem
   // False where the file's outline of the glyph is damaged, so that it must not be drawn.
-  bool draws(std::uint32_t glyph) const;
+  bool draws(std::uint32_t glyph) const {
+    if (glyph >= met_.size())
+      return false;
+    if (met_[glyph] == Met::not_yet)
+      meet(glyph);
+    return met_[glyph] == Met::drawn;
+  }
   InkUnits ink(std::uint32_t glyph) const; // exact bounds of the outline
   bool fixed_width() const;                // as a typewriter's
 

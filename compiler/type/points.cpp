@@ -35,10 +35,6 @@ BreakPoint measured(Stick &stick, std::uint32_t end, std::uint32_t next, BreakPo
 
 } // namespace
 
-bool stretches(std::string_view text, std::uint32_t at) {
-  return text[at] == ' ' || text.substr(at, 2) == "\u00A0";
-}
-
 const ShapedGlyph &Stick::glyph() const {
   const ShapedRun &run = shaped_.runs[run_];
   return shaped_.glyphs[run.first + (run.leftwards() ? run.count - 1 - taken_ : taken_)];

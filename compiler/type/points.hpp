@@ -6,6 +6,7 @@
 #include "type/shaped.hpp"
 
 #include <cstdint>
+#include <string_view>
 #include <vector>
 
 namespace bodkin {
@@ -33,7 +34,9 @@ private:
 };
 
 // A space that a justified line may stretch: U+0020 and U+00A0.
-bool stretches(std::string_view text, std::uint32_t at);
+inline bool stretches(std::string_view text, std::uint32_t at) {
+  return text[at] == ' ' || (text[at] == '\xC2' && text.substr(at, 2) == "\u00A0");
+}
 
 std::vector<BreakPoint> points_of(const Paragraph &paragraph, const Shaped &shaped,
                                   const std::vector<LineBreak> &breaks);

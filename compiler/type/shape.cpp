@@ -60,8 +60,7 @@ void Shaper::fill_buffer(const Paragraph &paragraph, const TextRun &run) {
   // Everything that could be guessed is said: a guess would ask the machine's locale.
   hb_buffer_set_direction(buffer, leftwards(run.level) ? HB_DIRECTION_RTL : HB_DIRECTION_LTR);
   hb_buffer_set_script(buffer, static_cast<hb_script_t>(run.script));
-  hb_buffer_set_language(
-      buffer, hb_language_from_string(language_.data(), static_cast<int>(language_.size())));
+  hb_buffer_set_language(buffer, language_);
   hb_buffer_add_utf8(buffer, paragraph.text.data(), static_cast<int>(paragraph.text.size()),
                      run.begin, static_cast<int>(run.end - run.begin));
   hb_shape(paragraph.spans[run.span].cut->harfbuzz(), buffer, nullptr, 0);
