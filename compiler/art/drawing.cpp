@@ -95,6 +95,11 @@ Outcome<Sketch> sketch(std::string_view bytes, Format format, int page, std::int
   if (!tried)
     return tried.refusal();
   const TrialHead &head = tried->head();
+  // The child has had a hostile file in its hands: what it says is looked at before it is believed.
+  if (head.width < 1 || head.height < 1 ||
+      std::int64_t{4} * head.width >
+          static_cast<std::int64_t>(tried->samples().size()) / head.height)
+    return damaged(format);
   Sketch made{head_of(head), {head.width, head.height, 4, {}}};
   const auto size = made.pixels.stride() * static_cast<std::size_t>(head.height);
   made.pixels.samples.assign(tried->samples().begin(),

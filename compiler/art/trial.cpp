@@ -7,6 +7,7 @@
 #include <fcntl.h>
 #include <fmt/format.h>
 #include <new>
+#include <string>
 #include <sys/mman.h>
 #include <sys/prctl.h>
 #include <sys/resource.h>
@@ -154,7 +155,9 @@ Outcome<Trial> try_out(const Bounds &bounds, std::size_t sample_bytes, const Tri
   if (!head.finished) // a library left by exit()
     return too_much(bounds);
   if (head.refused)
-    return Refusal{head.trouble, head.reason.data()};
+    return Refusal{
+        head.trouble,
+        std::string(head.reason.begin(), std::find(head.reason.begin(), head.reason.end(), '\0'))};
   return Outcome<Trial>(std::move(trial));
 }
 

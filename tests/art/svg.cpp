@@ -127,6 +127,23 @@ TEST_CASE("a drawing made to fill memory or to go on for ever is refused") {
         "drew it");
 }
 
+#if defined(__has_feature)
+#if __has_feature(address_sanitizer)
+#define BODKIN_ADDRESS_SANITIZER
+#endif
+#endif
+
+// The address sanitizer maps terabytes for itself, so no bound on memory holds beside it.
+#if !defined(BODKIN_ADDRESS_SANITIZER) && !defined(__SANITIZE_ADDRESS__)
+TEST_CASE("a drawing that asks for more memory than there is for it is refused") {
+  Bounds bounds;
+  bounds.drawing_memory = 2u << 20;
+  CHECK(reason_of(svg("width='900' height='900'", "<rect width='9' height='9'/>"), 1, bounds) ==
+        "takes more than 2 MB of memory to draw, or brings the drawing to a stop; simplify it, or "
+        "place it as a PNG made by the program that drew it");
+}
+#endif
+
 TEST_CASE("a path of a hundred thousand corners is drawn") {
   std::string path = "<path d='M0 0";
   for (int i = 0; i < 100'000; ++i)
