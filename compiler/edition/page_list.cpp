@@ -1,6 +1,6 @@
 #include "edition/page_list.hpp"
 
-#include "edition/problems.hpp"
+#include "edition/page_list_problems.hpp"
 #include "edition/values.hpp"
 #include "measure/limits.hpp"
 
@@ -120,7 +120,7 @@ private:
     else if (!is_page_word(item.word))
       add_name(item, problems);
     else if (needs_count(item.word) && !scope_.count_written)
-      refuse([&] { return needs_pages_written(item.word); }, problems);
+      refuse([&] { return needs_pages_written(range_, item.word); }, problems);
     else
       for (PageSpan span : spans_of_word(item.word, scope_.count)) {
         span.but = item.but;
@@ -132,7 +132,7 @@ private:
   void add_name(const language::PageItem &item, Problems *problems) {
     const auto found = reader_.called.find(item.word);
     if (found == reader_.called.end())
-      refuse([&] { return unknown_page(reader_, line_, range_, item.word); }, problems);
+      refuse([&] { return unknown_page(reader_, line_, range_, item.word, page_words); }, problems);
     else
       add_span({found->second, found->second, 1, item.but}, problems);
   }
@@ -140,11 +140,12 @@ private:
   void add_span(PageSpan span, Problems *problems) {
     const std::int64_t most = scope_.count > 0 ? scope_.count : limits::pages;
     if (span.first > span.last)
-      refuse([&] { return backwards(span); }, problems);
+      refuse([&] { return backwards(reader_, line_, range_, span.first, span.last); }, problems);
     else if (span.first < 1)
-      refuse([&] { return no_page_nought(); }, problems);
+      refuse([&] { return no_page_nought(reader_, line_, range_); }, problems);
     else if (span.last > most && !span.but)
-      refuse([&] { return above_the_last(span, most); }, problems);
+      refuse([&] { return above_the_last(reader_, line_, range_, span.last, scope_.count); },
+             problems);
     span.first = std::max<std::int64_t>(span.first, 1);
     span.last = std::min(span.last, most);
     if (span.first > span.last)
@@ -162,51 +163,6 @@ private:
       problems->push_back(make());
   }
 
-  Problem needs_pages_written(std::string_view word) const {
-    return {.check = "missing-fact",
-            .range = range_,
-            .message = fmt::format("{} is only known where `pages` is written", word),
-            .why = "without it the edition has as many pages as its highest page number, which the "
-                   "next page put in would change",
-            .type = {{"pages      24", "under edition, with the number of yours"}}};
-  }
-
-  Problem backwards(PageSpan span) const {
-    return {.check = "unknown-page",
-            .range = range_,
-            .message = fmt::format("{}-{} runs backwards", span.first, span.last),
-            .why = "pages stand in a list from the lower to the higher",
-            .type = {
-                {typed(reader_, line_.range(), range_, fmt::format("{}-{}", span.last, span.first)),
-                 {}}}};
-  }
-
-  Problem no_page_nought() const {
-    return {.check = "unknown-page",
-            .range = range_,
-            .message = "there is no page 0",
-            .why = "pages count from 1, which is the front cover",
-            .type = {{typed(reader_, line_.range(), range_, "1"), {}}}};
-  }
-
-  Problem above_the_last(PageSpan span, std::int64_t most) const {
-    if (scope_.count == 0)
-      return {.check = "too-many-pages",
-              .range = range_,
-              .message = fmt::format("page {} is more than any booklet has; {} is the most",
-                                     span.last, limits::pages),
-              .why = "a number so high is a slip of the finger",
-              .type = {{{}, "take a number out of it"}}};
-    return {.check = "unknown-page",
-            .range = range_,
-            .message = fmt::format("page {} comes after the last; the edition has {} pages",
-                                   span.last, most),
-            .why = "pages are never added silently: each asks for paper",
-            .type = {{fmt::format("pages      {}", span.last), "under edition"},
-                     {typed(reader_, line_.range(), range_, std::to_string(most)),
-                      "or, if the last was meant, this"}}};
-  }
-
   Reader &reader_;
   FactLine line_;
   Range range_;
@@ -215,15 +171,6 @@ private:
   std::int64_t low_ = 1, high_ = 0;
   bool sound_ = true;
 };
-
-Problem too_many_lists(FactLine line) {
-  return {.check = "too-many-things",
-          .range = line.range(),
-          .message = "the page lists of this edition name more pages than a library holds",
-          .why = fmt::format("from here on lists are left out; {} pages may be named in all",
-                             limits::pages_listed),
-          .type = {{{}, "make it several editions"}}};
-}
 
 // False past the bound on what all lists together may name.
 bool within_bounds(Reader &reader, FactLine line, std::size_t work) {
@@ -248,23 +195,14 @@ PageList listed(Reader &reader, FactLine line, std::string_view part, const Page
 
 } // namespace
 
-Problem unknown_page(Reader &reader, FactLine line, Range range, std::string_view name) {
-  std::vector<std::string_view> names = called_names(reader);
-  Problem problem{.check = "unknown-page",
-                  .range = range,
-                  .message = fmt::format("no page is called {}", name)};
-  problem.why = called_list(reader);
-  names.insert(names.end(), page_words.begin(), page_words.end());
-  if (const auto near = reader.near(name, names)) {
-    problem.message += fmt::format("; did you mean {}?", *near);
-    const std::string_view whole = reader.sources.text(line.range());
-    if (const std::size_t at = whole.find(name); at != std::string_view::npos)
-      problem.type.push_back(
-          {fmt::format("{}{}{}", whole.substr(0, at), *near, whole.substr(at + name.size())), {}});
-  } else {
-    problem.type.push_back({fmt::format("page 12 called {}", name), "on the line that opens it"});
-  }
-  return problem;
+int page_named(const Reader &reader, std::string_view name) {
+  const auto found = reader.called.find(name);
+  if (found != reader.called.end())
+    return found->second;
+  for (const std::string_view word : {"front-cover", "inside-front", "inside-back", "back-cover"})
+    if (name == word)
+      return static_cast<int>(spans_of_word(word, *reader.edition.page_count)[0].first);
+  return 0;
 }
 
 PageList pages_of(Reader &reader, FactLine line, std::string_view part, const PageScope &scope) {

@@ -28,6 +28,7 @@ PageList pages_foreseen(Reader &reader, FactLine line, std::string_view part,
                         const PageScope &scope);
 // A part that names one page; none with the problem reported.
 std::optional<Known<int>> page_in(Reader &reader, FactLine line, std::string_view part);
-Problem unknown_page(Reader &reader, FactLine line, Range range, std::string_view name);
+// The page that a name given by `called`, or a word for one page, stands for; 0 for none.
+int page_named(const Reader &reader, std::string_view name);
 
 } // namespace bodkin

@@ -1,6 +1,7 @@
 #include "edition/prose_facts.hpp"
 
 #include "edition/named_file.hpp"
+#include "edition/page_list.hpp"
 #include "edition/problems.hpp"
 #include "edition/values.hpp"
 #include "measure/limits.hpp"
@@ -109,9 +110,8 @@ void fill_in_span(Reader &reader, Span &span) {
       reader.report(unknown_fact(reader, span));
   }
   if (!span.page.empty()) {
-    const auto found = reader.called.find(span.page);
-    if (found != reader.called.end())
-      span.text = std::to_string(found->second);
+    if (const int page = page_named(reader, span.page); page > 0)
+      span.text = std::to_string(page);
     else if (reader.keeps_problems())
       reader.report(unknown_page_name(reader, span));
   }

@@ -50,11 +50,11 @@ TEST_CASE("facts in prose are filled in as the edition writes them") {
       read_words("  words in s\n    says\n"
                  "      [a](fact:title), [b](fact:subtitle), [c](fact:number), [d](fact:dated),\n"
                  "      [e](fact:maker), [f](fact:series), [g](fact:copies), [h](fact:price),\n"
-                 "      [i](fact:pages), [j](page:first)\n",
+                 "      [i](fact:pages), [j](page:first), [k](page:back-cover)\n",
                  "subtitle \"Sub\"\nnumber 4\ndated 2026-11\nmaker \"M\"\nseries \"S\"\nprice $5 a "
                  "copy\npages 8");
   CHECK(r.found().empty());
-  CHECK(said(r) == "Test, Sub, 4, 2026-11, M, S, 10, $5, 8, 1");
+  CHECK(said(r) == "Test, Sub, 4, 2026-11, M, S, 10, $5, 8, 1, 8");
 }
 
 TEST_CASE("a fact that nobody knows, one that is not written, and a page that is not there") {
