@@ -132,17 +132,25 @@ Amount read_amount(std::string_view text) { return Reading(text).all(); }
 std::optional<std::int64_t> scaled(const Amount &amount, std::int64_t per, std::int64_t most) {
   if (amount.too_big || amount.denominator == 0)
     return std::nullopt;
-  const std::int64_t ten = power_of_ten(amount.places);
-  const std::int64_t whole = amount.digits / ten;
-  if (whole > most / per || amount.numerator / amount.denominator > most / per)
-    return std::nullopt;
   const auto part = [per](std::int64_t over, std::int64_t under) {
     return (over * per + under / 2) / under;
   };
-  const std::int64_t rest = amount.numerator % amount.denominator;
-  const std::int64_t sum = whole * per + part(amount.digits % ten, ten) +
-                           amount.numerator / amount.denominator * per +
-                           part(rest, amount.denominator);
+  // A number is at most 15 digits and a fraction's parts at most six, so that only this product can
+  // be past 64 bits.
+  std::int64_t whole = amount.digits;
+  std::int64_t rest = 0;
+  if (amount.places != 0) {
+    const std::int64_t ten = power_of_ten(amount.places);
+    whole = amount.digits / ten;
+    rest = part(amount.digits % ten, ten);
+  }
+  std::int64_t sum = 0;
+  if (__builtin_mul_overflow(whole, per, &sum) || sum > most)
+    return std::nullopt;
+  sum += rest;
+  if (amount.fraction)
+    sum += amount.numerator / amount.denominator * per +
+           part(amount.numerator % amount.denominator, amount.denominator);
   if (sum > most)
     return std::nullopt;
   return amount.negative ? -sum : sum;

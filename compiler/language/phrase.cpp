@@ -94,12 +94,19 @@ private:
   std::string_view ended_by_;
 };
 
-std::size_t hash_of(std::string_view word, Context under) {
-  std::size_t hash = 14695981039346656037U ^ static_cast<std::size_t>(under);
-  for (const char c : word)
-    hash = (hash ^ static_cast<unsigned char>(c)) * 1099511628211U;
-  return hash ^ (hash >> 29);
+constexpr std::size_t slot_count = 2048; // a power of two, four times the words
+
+// Where a search for a word begins: its length and three of its letters tell most words apart.
+std::size_t first_slot(std::string_view word, Context under) {
+  if (word.empty())
+    return 0;
+  const auto letter = [word](std::size_t at) { return static_cast<unsigned char>(word[at]); };
+  const std::size_t mixed =
+      ((static_cast<std::size_t>(under) * 37 + word.size()) * 31 + letter(0)) * 29 +
+      letter(word.size() / 2) * 17 + letter(word.size() - 1);
+  return mixed % slot_count;
 }
+std::size_t slot_after(std::size_t slot) { return (slot + 1) % slot_count; }
 
 template <typename Visit>
 void each_parent(const Entry &entry, Visit visit) {
@@ -148,20 +155,19 @@ void Grammar::name_contexts() {
 }
 
 void Grammar::fill_slots() {
-  slots_.resize(2048);
+  slots_.resize(slot_count);
   for (const Entry &entry : vocabulary())
     each_parent(entry, [&](std::string_view parent) {
       const Context under = context(parent);
-      std::size_t at = hash_of(entry.word, under) % slots_.size();
+      std::size_t at = first_slot(entry.word, under);
       while (slots_[at].entry)
-        at = (at + 1) % slots_.size();
+        at = slot_after(at);
       slots_[at] = {under, &entry};
     });
 }
 
 const Entry *Grammar::find(std::string_view word, Context under) const {
-  for (std::size_t at = hash_of(word, under) % slots_.size(); slots_[at].entry;
-       at = (at + 1) % slots_.size())
+  for (std::size_t at = first_slot(word, under); slots_[at].entry; at = slot_after(at))
     if (slots_[at].under == under && slots_[at].entry->word == word)
       return slots_[at].entry;
   return nullptr;

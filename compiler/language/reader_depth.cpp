@@ -35,7 +35,8 @@ bool Reader::settle(const Line &line) {
       return true;
     }
     if (!begins_as(top.indent, line.indent)) {
-      settle_mixed(line);
+      if (!top.unjudged)
+        settle_mixed(line);
       return true;
     }
     // Further left than this frame and not as far as the one around it.
@@ -79,8 +80,7 @@ void Reader::settle_mixed(const Line &line) {
          !(frames_[to].context != Context::none &&
            grammar_.find(typed().words(0), frames_[to].context)))
     --to;
-  if (!frames_.back().unjudged)
-    tell(mixed_indent(typed(), line.indent, frames_[to].indent));
+  tell(mixed_indent(typed(), line.indent, frames_[to].indent));
   while (frames_.size() - 1 > to)
     ascend();
   frames_.back().other = line.indent;
