@@ -15,6 +15,11 @@ std::string spoken(const Face &face) {
   return face.files.empty() ? face.name : face.files.front().path;
 }
 
+// "EB Garamond, bold," before a verb.
+std::string spoken(const Face &face, Cut cut) {
+  return cut == Cut::regular ? spoken(face) : fmt::format("{}, {},", spoken(face), word_for(cut));
+}
+
 std::string either(const std::vector<std::string> &names) {
   std::string all = names.front();
   for (std::size_t i = 1; i < names.size(); ++i)
@@ -152,15 +157,26 @@ Problem missing_glyph(const Face &face, Cut cut, std::string_view character,
   Problem problem;
   problem.check = "missing-glyph";
   problem.range = where.from;
-  const std::string cut_name = cut == Cut::regular ? "" : fmt::format(", {},", word_for(cut));
-  problem.message = fmt::format("{}{} has no {}, wanted in “{}”", spoken(face), cut_name,
-                                spelt(character), where.words);
+  problem.message =
+      fmt::format("{} has no {}, wanted in “{}”", spoken(face, cut), spelt(character), where.words);
   if (where.times > 1)
     problem.message +=
         fmt::format(" and {} more time{}", where.times - 1, where.times > 2 ? "s" : "");
   problem.why = "it would print as an empty box";
   if (!other.empty())
     problem.why += fmt::format("; {}, also in this edition, has it", other);
+  problem.related.push_back({face.range, fmt::format("{} is this face", face.name)});
+  return problem;
+}
+
+Problem more_missing_glyphs(const Face &face, Cut cut, std::size_t more, Range from) {
+  Problem problem;
+  problem.check = "missing-glyph";
+  problem.range = from;
+  problem.message = fmt::format("{} lacks {} more character{} of this edition's words",
+                                spoken(face, cut), more, more == 1 ? "" : "s");
+  problem.why =
+      "so many are a script that this family does not draw; its words want a face that does";
   problem.related.push_back({face.range, fmt::format("{} is this face", face.name)});
   return problem;
 }

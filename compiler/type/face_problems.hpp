@@ -26,6 +26,8 @@ Problem missing_cut(const Face &face, Cut wanted, Cut instead, Range from);
 // `other` is a family of this edition that has the character, or empty.
 Problem missing_glyph(const Face &face, Cut cut, std::string_view character,
                       const MissingGlyph &where, std::string_view other);
+// The rest, where many are missing.
+Problem more_missing_glyphs(const Face &face, Cut cut, std::size_t more, Range from);
 // `typed` is a style of this edition in a typewriter's face, or empty.
 Problem code_unstyled(const Style &style, Range from, std::string_view typed);
 

@@ -55,31 +55,31 @@ Line whole_line(const Case &tools, const Paragraph &paragraph) {
                            Length::points(1'000'000), Length{}});
 }
 
-Filling::Start Filling::start() {
-  const Paragraph &paragraph = flow_.paragraphs[mark_.paragraph];
-  const Length measure = room_.width - paragraph.inset_left - paragraph.inset_right;
-  Start start{
-      paragraph,
-      flow_.shaped(mark_.paragraph, measure - paragraph.indent, tools_.shaper, tools_.findings),
-      flow_.point_at(mark_.byte, tools_.shaper),
-      measure,
-      Length{},
-      std::nullopt};
-  if (mark_.byte != 0)
-    return start;
-  start.first_in = paragraph.indent;
-  if (paragraph.sign.empty())
-    return start;
+// The sign of the paragraph as a line of its own.
+std::optional<Line> Filling::sign_of(const Paragraph &paragraph) const {
+  if (paragraph.sign.empty() || mark_.byte != 0)
+    return std::nullopt;
   Paragraph sign = paragraph;
   sign.text = sign.sign;
   sign.typed.begin = 0;
   sign.typed.end = static_cast<std::uint32_t>(sign.text.size());
   sign.spans = {sign.typed};
-  start.sign = whole_line(tools_, sign);
+  return whole_line(tools_, sign);
+}
+
+Filling::Start Filling::start() {
+  const Paragraph &paragraph = flow_.paragraphs[mark_.paragraph];
+  const Length measure = room_.width - paragraph.inset_left - paragraph.inset_right;
+  std::optional<Line> sign = sign_of(paragraph);
+  Length first_in = mark_.byte == 0 ? paragraph.indent : Length{};
   // A sign wider than its hang pushes the words on.
-  const Length least_gap = sign.typed.size / 4;
-  start.first_in = std::max(Length{}, start.sign->right + least_gap - paragraph.hang);
-  return start;
+  const Length least_gap = paragraph.typed.size / 4;
+  if (sign)
+    first_in = std::max(Length{}, sign->right + least_gap - paragraph.hang);
+  const Shaped &shaped =
+      flow_.shaped(mark_.paragraph, measure - first_in, tools_.shaper, tools_.findings);
+  const std::size_t point = flow_.point_at(mark_.byte, tools_.shaper);
+  return {paragraph, shaped, point, measure, first_in, std::move(sign)};
 }
 
 std::vector<std::size_t> Filling::ends(const Start &start, std::size_t most) const {

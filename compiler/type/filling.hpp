@@ -5,6 +5,8 @@
 #include "type/flow.hpp"
 #include "type/set_line.hpp"
 
+#include <optional>
+
 namespace bodkin {
 
 // What every box is filled with.
@@ -27,6 +29,7 @@ private:
   struct Start; // of the paragraph at the mark
   bool add_paragraph();
   Start start();
+  std::optional<Line> sign_of(const Paragraph &paragraph) const;
   std::vector<std::size_t> ends(const Start &start, std::size_t most) const;
   bool add_lines(const Start &start, const std::vector<std::size_t> &ends);
   Line line(const Start &start, std::size_t from, std::size_t to, bool first) const;

@@ -1,5 +1,6 @@
 #include "type/findings.hpp"
 
+#include "measure/limits.hpp"
 #include "type/face_problems.hpp"
 #include "type/words.hpp"
 
@@ -36,6 +37,23 @@ Cut cut_instead(const OpenFace &face, Cut wanted) {
   return static_cast<Cut>(found - face.cuts.begin());
 }
 
+void add_missing_glyphs(const Findings &findings, const Edition &edition, const OpenFaces &faces,
+                        Problems &problems) {
+  std::map<std::pair<FaceId, Cut>, std::size_t> met;
+  std::map<std::pair<FaceId, Cut>, Range> first_untold;
+  for (const auto &[character, where] : findings.glyphs) {
+    const auto &[face, cut, utf8] = character;
+    if (++met[{face, cut}] <= limits::missing_glyphs_told)
+      problems.push_back(missing_glyph(edition[face], cut, utf8, where,
+                                       family_with(code_point_at(utf8, 0).value, edition, faces)));
+    else
+      first_untold.try_emplace({face, cut}, where.from);
+  }
+  for (const auto &[of, from] : first_untold)
+    problems.push_back(more_missing_glyphs(edition[of.first], of.second,
+                                           met[of] - limits::missing_glyphs_told, from));
+}
+
 } // namespace
 
 void Findings::missing_glyph(const Character &character, Range from, std::string_view text,
@@ -49,12 +67,7 @@ void Findings::missing_glyph(const Character &character, Range from, std::string
 
 Problems problems_of(const Findings &findings, const Edition &edition, const OpenFaces &faces) {
   Problems problems;
-  for (const auto &[character, where] : findings.glyphs) {
-    const auto &[face, cut, utf8] = character;
-    const char32_t code = code_point_at(utf8, 0).value;
-    problems.push_back(
-        missing_glyph(edition[face], cut, utf8, where, family_with(code, edition, faces)));
-  }
+  add_missing_glyphs(findings, edition, faces, problems);
   for (const auto &[asked, from] : findings.cuts) {
     const auto &[face, cut] = asked;
     problems.push_back(missing_cut(edition[face], cut, cut_instead(faces[face], cut), from));

@@ -160,13 +160,21 @@ Paragraph paragraph_for(const Block &block, StyleId base, const Setting &setting
   return paragraph;
 }
 
+// Where to part a text that is too long: after a space, or in a word without end after a character.
+std::uint32_t bounded_part(std::string_view text) {
+  const std::size_t space = text.rfind(' ', limits::paragraph_bytes - 1);
+  if (space != std::string_view::npos && space != 0)
+    return static_cast<std::uint32_t>(space + 1);
+  std::size_t at = limits::paragraph_bytes;
+  while (at > 1 && (static_cast<unsigned char>(text[at]) & 0xc0) == 0x80)
+    --at;
+  return static_cast<std::uint32_t>(at);
+}
+
 // A paragraph too long to shape at once goes on as one more, with nothing to show where.
 void add_bounded(Paragraph paragraph, std::vector<Paragraph> &all) {
   while (paragraph.text.size() > limits::paragraph_bytes) {
-    const std::size_t space = paragraph.text.rfind(' ', limits::paragraph_bytes);
-    if (space == std::string::npos || space == 0)
-      break;
-    const auto cut = static_cast<std::uint32_t>(space + 1);
+    const std::uint32_t cut = bounded_part(paragraph.text);
     Paragraph rest = paragraph;
     rest.text.erase(0, cut);
     rest.sign.clear();

@@ -91,6 +91,19 @@ TEST_CASE("a missing glyph shows the character, its number and its words") {
         "why it would print as an empty box");
 }
 
+TEST_CASE("a script that a face does not draw is told in twelve characters and a count") {
+  Shop shop;
+  std::string text;
+  for (char last = '\x80'; last < '\x94'; ++last)
+    text += std::string("\xE4\xB8") + last; // U+4E00 to U+4E13
+  shop.fill(one(text), shop.body, {Length::points(400), Length::points(200)});
+  const Problems problems = shop.compositor().problems();
+  REQUIRE(problems.size() == 13);
+  CHECK(said(problems.back()) ==
+        "error: EB Garamond lacks 8 more characters of this edition's words [missing-glyph]\n"
+        "why so many are a script that this family does not draw; its words want a face that does");
+}
+
 TEST_CASE("code without a style offers one in a typewriter's face") {
   Style style;
   style.name = "body";

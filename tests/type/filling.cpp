@@ -195,6 +195,36 @@ TEST_CASE("what is left over is counted in lines and words, with the last words 
   CHECK(shop.compositor().left_over(flow, Mark{}, pt(95)).last_words.empty());
 }
 
+TEST_CASE("a paragraph longer than is shaped at once runs on with nothing to show where") {
+  Shop shop;
+  const std::string text = many_words(12'000); // 1.1 MB
+  Flow flow = shop.compositor().flow(one(text), shop.body);
+  std::size_t bytes = 0, lines = 0;
+  Mark mark;
+  while (!flow.ends_at(mark)) {
+    const Column column = shop.compositor().fill(flow, mark, {pt(300), pt(650)});
+    REQUIRE(mark < column.next);
+    for (const Line &line : column.lines)
+      bytes += text_of(line).size() + 1; // the space that hangs
+    lines += column.lines.size();
+    mark = column.next;
+  }
+  CHECK(bytes == text.size() + 1);
+  CHECK(lines > 10'000);
+  CHECK(flow.words() == 12'000 * 19);
+}
+
+TEST_CASE("a word of a megabyte and more is broken like any other") {
+  Shop shop;
+  const std::string text(1'100'000, 'x');
+  Flow flow = shop.compositor().flow(one(text), shop.body);
+  CHECK(flow.end() == Mark{2, 0});
+  const Column column = shop.compositor().fill(flow, Mark{}, {pt(300), pt(26)});
+  REQUIRE(column.lines.size() == 2);
+  CHECK(column.lines[1].broken_word);
+  CHECK(column.next.byte == text_of(column.lines[0]).size() + text_of(column.lines[1]).size());
+}
+
 TEST_CASE("empty prose fills nothing and is at its end") {
   Shop shop;
   Flow flow = shop.compositor().flow(Prose{}, shop.body);
