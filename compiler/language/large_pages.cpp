@@ -13,7 +13,7 @@ void in_large_pages(void *begin, std::size_t bytes) {
   const auto address = reinterpret_cast<std::uintptr_t>(begin);
   const std::uintptr_t first = (address + small_page - 1) / small_page * small_page;
   const std::uintptr_t last = (address + bytes) / small_page * small_page;
-  madvise(reinterpret_cast<void *>(first), last - first, MADV_HUGEPAGE);
+  madvise(static_cast<char *>(begin) + (first - address), last - first, MADV_HUGEPAGE);
 }
 
 } // namespace bodkin::language

@@ -26,7 +26,8 @@ private:
     case PartKind::comma:
       return comma(part);
     case PartKind::optional:
-      attempt(part);
+      if (cursor_.more())
+        attempt(part);
       return true;
     case PartKind::either:
       return either(part);
@@ -38,11 +39,13 @@ private:
 
   bool word(const Part &part) {
     cursor_.part = &part;
+    if (cursor_.word(part.words))
+      return true;
     if (cursor_.is(LexemeKind::times) && part.words == "x") {
       ++cursor_.at;
       return true;
     }
-    return cursor_.word(part.words) || cursor_.wanted(Piece::whole);
+    return cursor_.wanted(Piece::whole);
   }
   bool comma(const Part &part) {
     cursor_.part = &part;

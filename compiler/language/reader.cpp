@@ -37,6 +37,7 @@ Reader::Reader(FileId file, const Sources &sources, Problems &problems)
     : sources_(sources), problems_(problems), grammar_(Grammar::of_table()),
       text_(sources.text(file).substr(0, limits::manuscript_bytes)) {
   tree_.file = file;
+  all_text_ = first_malformed(text_) == std::string_view::npos;
   tree_.statements.reserve(text_.size() / bytes_a_statement);
   tree_.captures.reserve(text_.size() / bytes_a_statement);
   in_large_pages(tree_.statements.data(), tree_.statements.capacity() * sizeof(Statement));
@@ -79,6 +80,8 @@ bool Reader::next_line(Line &line) {
 
 // A line with malformed bytes is left out: they are its problem, and what they hide is unknown.
 bool Reader::is_text(const Line &line) {
+  if (all_text_)
+    return true;
   const std::size_t malformed = first_malformed(line.content);
   if (malformed == std::string_view::npos)
     return true;
@@ -213,11 +216,7 @@ void Reader::match_phrase(Statement &statement, std::uint32_t from, Trust trust)
 }
 
 void Reader::tell_twice(const Entry &entry, std::uint32_t statement, std::uint32_t parent) {
-  // A line that is taken in by the one above stands a level deeper than its frame.
-  std::size_t depth = 0;
-  for (std::uint32_t up = parent; up != no_statement; up = tree_.statements[up].parent)
-    ++depth;
-  std::uint32_t &newest = newest_[depth * grammar_.entry_count() + grammar_.index(entry)];
+  std::uint32_t &newest = newest_[frames_.size() * grammar_.entry_count() + grammar_.index(entry)];
   const std::uint32_t before = newest;
   newest = statement;
   if (before != no_statement && tree_.statements[before].parent == parent)

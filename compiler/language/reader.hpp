@@ -82,6 +82,7 @@ private:
   std::size_t at_ = 0;      // of the next line
   std::size_t told_ = 0;
   std::size_t too_deep_from_ = std::string_view::npos; // indentation from which lines are left out
+  bool all_text_ = true; // no line needs to be looked through for malformed bytes
   std::size_t malformed_lines_ = 0, malformed_at_ = 0;
 };
 
