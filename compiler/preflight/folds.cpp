@@ -26,9 +26,23 @@ const FinishStep *step_of(const Edition &edition, StepKind kind) {
   return nullptr;
 }
 
+bool is_card(const Inspection &inspection, const Sheet &sheet) {
+  if (sheet.stock == StockId::none)
+    return false;
+  const Stock &stock = inspection.edition[sheet.stock];
+  return stock.weight && (*stock.weight)->grammage > needs_crease;
+}
+
+bool card_inside(const Inspection &inspection) {
+  const auto &sheets = inspection.imposition.sheets;
+  return std::any_of(sheets.begin(), sheets.end(), [&](const Sheet &sheet) {
+    return sheet.number > 1 && is_card(inspection, sheet);
+  });
+}
+
 Problem uncreased_card(const Inspection &inspection, const Sheet &sheet, const Stock &stock) {
   const FinishStep *fold = step_of(inspection.edition, StepKind::fold);
-  const bool cover = sheet.number == 1;
+  const bool cover = sheet.number == 1 && !card_inside(inspection);
   Problem problem;
   problem.check = "uncreased-card";
   problem.range = fold ? fold->range : stock.range;
@@ -79,7 +93,7 @@ void check_folds(const Inspection &inspection, Problems &problems) {
     const Stock &stock = inspection.edition[sheet.stock];
     if (!stock.weight)
       continue;
-    if ((*stock.weight)->grammage > needs_crease && !creased(inspection.edition, sheet.number) &&
+    if (is_card(inspection, sheet) && !creased(inspection.edition, sheet.number) &&
         cards.insert({sheet.stock, sheet.number == 1}).second)
       problems.push_back(uncreased_card(inspection, sheet, stock));
     if (across_grain(sheet, stock) && crossed.insert(sheet.stock).second)

@@ -56,6 +56,7 @@ std::optional<double> shown_at(const Inspection &inspection, const Item &item, c
 struct Judged {
   int poor = 0, all = 0;
   bool over_picture = false;
+  bool on_paper = true; // nothing lies under them
 };
 
 void judge_run(const Inspection &inspection, const std::vector<Item> &items, std::size_t index,
@@ -72,6 +73,7 @@ void judge_run(const Inspection &inspection, const std::vector<Item> &items, std
       if (const auto shown = shown_at(inspection, items[below], spot, ground)) {
         ground = *shown;
         reached = true;
+        judged.on_paper = false;
         judged.over_picture =
             judged.over_picture || std::holds_alternative<SetPicture>(items[below].what);
       }
@@ -91,8 +93,13 @@ Problem hard_to_read(const Inspection &inspection, int page, const Item &item,
                                 "them",
                                 std::max(1, judged.poor * 100 / judged.all), page);
   problem.why = fmt::format("they differ from the {} by less than 3 to 1 in brightness",
-                            judged.over_picture ? "picture there" : "ground");
-  problem.type = {{"fill     white", "under them, or a quieter place"}};
+                            judged.on_paper       ? "paper"
+                            : judged.over_picture ? "picture there"
+                                                  : "ground");
+  if (judged.on_paper)
+    problem.type = {{"ink        black", "in their style"}};
+  else
+    problem.type = {{"fill     white", "under them, or a quieter place"}};
   return problem;
 }
 

@@ -15,8 +15,8 @@ constexpr std::array rules{
     Order{StepKind::staple, StepKind::crease, "a crease is pressed into a flat sheet"},
     Order{StepKind::trim, StepKind::crease, "a crease is pressed into a flat sheet"},
     Order{StepKind::trim, StepKind::fold,
-         "the knife cuts the fore-edges of the folded copy; cut flat, the inner sheets would push "
-         "out past the outer ones"},
+          "the knife cuts the fore-edges of the folded copy; cut flat, the inner sheets would push "
+          "out past the outer ones"},
     Order{StepKind::trim, StepKind::staple, "the staples hold the copy together under the knife"},
     Order{StepKind::fold, StepKind::collate, "sheets are gathered flat, then folded together"},
     Order{StepKind::staple, StepKind::collate, "what is stapled can no longer be gathered"},
