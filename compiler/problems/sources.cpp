@@ -21,19 +21,26 @@ std::vector<std::uint32_t> starts_of_lines(std::string_view text) {
 } // namespace
 
 FileId Sources::add(std::string name, std::string text) {
-  File added{std::move(name), std::move(text), {}, {}};
-  added.line_starts = starts_of_lines(added.text);
+  files_.push_back({std::move(name), std::move(text), {}, {}});
+  return static_cast<FileId>(files_.size() - 1);
+}
+
+// Most files have no problem, so lines are counted when a place in one is first asked for.
+const Sources::File *Sources::counted(FileId id) const {
+  const File *found = file(id);
+  if (!found || !found->line_starts.empty())
+    return found;
+  found->line_starts = starts_of_lines(found->text);
   std::uint32_t characters = 0;
   std::size_t next_mark = 0;
-  for (std::size_t at = 0; at < added.text.size(); ++characters) {
+  for (std::size_t at = 0; at < found->text.size(); ++characters) {
     if (at >= next_mark) {
-      added.marks.push_back({static_cast<std::uint32_t>(at), characters});
+      found->marks.push_back({static_cast<std::uint32_t>(at), characters});
       next_mark += mark_every;
     }
-    at += character_at(added.text, at).bytes;
+    at += character_at(found->text, at).bytes;
   }
-  files_.push_back(std::move(added));
-  return static_cast<FileId>(files_.size() - 1);
+  return found;
 }
 
 const Sources::File *Sources::file(FileId id) const {
@@ -72,7 +79,7 @@ std::uint32_t Sources::characters_before(const File &file, std::uint32_t offset)
 }
 
 LineColumn Sources::where(FileId id, Offset offset) const {
-  const File *found = file(id);
+  const File *found = counted(id);
   if (!found)
     return {};
   // An offset inside a character stands where the character does.
@@ -87,7 +94,7 @@ LineColumn Sources::where(FileId id, Offset offset) const {
 }
 
 std::string_view Sources::line(FileId id, std::uint32_t line) const {
-  const File *found = file(id);
+  const File *found = counted(id);
   if (!found || line == 0 || line > found->line_starts.size())
     return {};
   const std::size_t begin = found->line_starts[line - 1];

@@ -43,10 +43,11 @@ private:
   };
   struct File {
     std::string name, text;
-    std::vector<std::uint32_t> line_starts;
-    std::vector<Mark> marks;
+    mutable std::vector<std::uint32_t> line_starts;
+    mutable std::vector<Mark> marks;
   };
   const File *file(FileId id) const;
+  const File *counted(FileId id) const; // its lines and characters known
   static std::uint32_t characters_before(const File &file, std::uint32_t offset);
 
   std::deque<File> files_;
