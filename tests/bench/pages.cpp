@@ -113,6 +113,7 @@ int main() {
   bench::compare(
       "pages", 7,
       [&] {
+        std::filesystem::remove_all(folder / "book");
         const auto way = walk(folder / "book.bodkin", BODKIN_SOURCE_DIR, true, progress);
         Delivery delivery(folder / "book");
         PrintRoom(*way, "bench", progress).sheets(delivery);
