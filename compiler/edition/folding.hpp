@@ -12,6 +12,20 @@ namespace bodkin {
 
 enum class Part { left, right, top, bottom };
 
+constexpr Part opposite(Part part) {
+  switch (part) {
+  case Part::left:
+    return Part::right;
+  case Part::right:
+    return Part::left;
+  case Part::top:
+    return Part::bottom;
+  case Part::bottom:
+    break;
+  }
+  return Part::top;
+}
+
 // `fold right over left`: the named half is lifted and laid over the other; `under` lays it
 // beneath.
 struct FoldStep {

@@ -20,20 +20,6 @@ Part part_of(std::string_view word) {
   return word == "top" ? Part::top : Part::bottom;
 }
 
-Part opposite(Part part) {
-  switch (part) {
-  case Part::left:
-    return Part::right;
-  case Part::right:
-    return Part::left;
-  case Part::top:
-    return Part::bottom;
-  case Part::bottom:
-    break;
-  }
-  return Part::top;
-}
-
 std::string_view word_of(Part part) {
   switch (part) {
   case Part::left:

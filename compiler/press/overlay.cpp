@@ -65,6 +65,27 @@ void words_in(cairo_t *cairo, std::string_view text, double width, double height
   }
 }
 
+double longest_word(std::string_view text) {
+  double longest = 0;
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find(' '), text.size());
+    longest = std::max(longest, letters_width(text.substr(0, end), letter_height));
+    text.remove_prefix(std::min(end + 1, text.size()));
+  }
+  return longest;
+}
+
+// In a place too narrow for its words the note stands beside it.
+void note(cairo_t *cairo, std::string_view text, double width, double height) {
+  constexpr double beside = 100;
+  if (longest_word(text) <= width - 8)
+    return words_in(cairo, text, width, height);
+  cairo_save(cairo);
+  cairo_translate(cairo, width, 0);
+  words_in(cairo, text, beside, beside);
+  cairo_restore(cairo);
+}
+
 void draw_what(cairo_t *cairo, const SetHand &hand, double width, double height) {
   pencil(cairo, hand_pencil);
   frame(cairo, width, height, 3);
@@ -74,7 +95,7 @@ void draw_what(cairo_t *cairo, const SetHand &hand, double width, double height)
   cairo_stroke(cairo);
   const std::string text = hand.text.empty() ? std::string(name_of(hand.kind))
                                              : std::string(name_of(hand.kind)) + ": " + hand.text;
-  words_in(cairo, text, width, height);
+  note(cairo, text, width, height);
 }
 
 void draw_what(cairo_t *cairo, const SetMissing &missing, double width, double height) {

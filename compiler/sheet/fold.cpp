@@ -143,20 +143,6 @@ void turn_half(FoldedSheet &sheet) {
     crease.at = (crease.upright ? sheet.columns : sheet.rows) - crease.at;
 }
 
-Part opposite(Part part) {
-  switch (part) {
-  case Part::left:
-    return Part::right;
-  case Part::right:
-    return Part::left;
-  case Part::top:
-    return Part::bottom;
-  case Part::bottom:
-    return Part::top;
-  }
-  return part;
-}
-
 // The sheet lies as the shelf file's author laid it; this settles it as its pages are read: the
 // lowest page on the front, upright (or turned a quarter, where the spine lies across the sheet).
 void settle(FoldedSheet &sheet) {

@@ -84,20 +84,6 @@ std::string_view part_name(Part part) {
   }
   return "";
 }
-Part facing(Part part) {
-  switch (part) {
-  case Part::left:
-    return Part::right;
-  case Part::right:
-    return Part::left;
-  case Part::top:
-    return Part::bottom;
-  case Part::bottom:
-    return Part::top;
-  }
-  return part;
-}
-
 std::string folding_text(const Edition &edition, const Imposition &imposition) {
   Problems none;
   const std::optional<FoldedSheet> folded = fold(*edition.folding, none);
@@ -106,7 +92,7 @@ std::string folding_text(const Edition &edition, const Imposition &imposition) {
   std::string steps;
   for (const FoldStep &step : folded->steps)
     steps += fmt::format("{}{} {} {}", steps.empty() ? "" : ", then ", part_name(step.moving),
-                         step.under ? "under" : "over", part_name(facing(step.moving)));
+                         step.under ? "under" : "over", part_name(opposite(step.moving)));
   std::string text =
       fmt::format("\nTo fold a sheet, lay it as its {} is drawn here, that side up; fold {}. {} is "
                   "the spine.\n",
