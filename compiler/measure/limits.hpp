@@ -61,11 +61,11 @@ inline constexpr int drawing_seconds = 20;
 inline constexpr std::size_t drawing_memory = 1024u << 20;
 inline constexpr std::size_t face_file_bytes = 128u << 20;
 
-// Shaping: one paragraph. A novel without a break is shorter; a byte may need 120 bytes to shape and
-// break. A longer one is set as several with nothing to show where.
+// Shaping: one paragraph. A novel without a break is shorter; a byte may need 120 bytes to shape
+// and break. A longer one is set as several with nothing to show where.
 inline constexpr std::size_t paragraph_bytes = 1u << 20;
-// Characters of one face that have no glyph, told one by one; the rest is counted. A text in a script
-// that the face lacks has thousands.
+// Characters of one face that have no glyph, told one by one; the rest is counted. A text in a
+// script that the face lacks has thousands.
 inline constexpr std::size_t missing_glyphs_told = 12;
 
 // Money. Each bid and each price step is another line to compare at every length of run; a shop's
