@@ -28,6 +28,19 @@ std::string fraction_of_inch(std::int64_t sixty_fourths) {
   return whole == 0 ? fraction : fmt::format("{} {}", whole, fraction);
 }
 
+std::string in_millimetres(Length length, int places) {
+  return trimmed(fmt::format("{:.{}f}", length.in_mm(), places)) + "mm";
+}
+
+// As a fraction where it is a whole number of sixteenths, else with so many decimals.
+std::string in_inches(Length length, int places) {
+  constexpr std::int64_t sixty_fourth = Length::per_inch / 64;
+  const std::int64_t magnitude = length.units() < 0 ? -length.units() : length.units();
+  if (magnitude % (sixty_fourth * 4) == 0)
+    return (length.units() < 0 ? "-" : "") + fraction_of_inch(magnitude / sixty_fourth);
+  return trimmed(fmt::format("{:.{}f}", length.in_inches(), places)) + "in";
+}
+
 } // namespace
 
 Length Length::nearest_points(double points) {
@@ -37,13 +50,15 @@ Length Length::nearest_points(double points) {
 std::string written(Length length, Ruler ruler) {
   if (length == Length{})
     return "0";
-  if (ruler == Ruler::millimetres)
-    return trimmed(fmt::format("{:.2f}", length.in_mm())) + "mm";
-  constexpr std::int64_t sixty_fourth = Length::per_inch / 64;
-  const std::int64_t magnitude = length.units() < 0 ? -length.units() : length.units();
-  if (magnitude % (sixty_fourth * 4) == 0)
-    return (length.units() < 0 ? "-" : "") + fraction_of_inch(magnitude / sixty_fourth);
-  return trimmed(fmt::format("{:.4f}", length.in_inches())) + "in";
+  return ruler == Ruler::millimetres ? in_millimetres(length, 2) : in_inches(length, 4);
+}
+
+std::string rounded(Length length, Ruler ruler) {
+  if (length == Length{})
+    return "0";
+  if (ruler == Ruler::inches)
+    return in_inches(length, 3);
+  return in_millimetres(length, length > -Length::mm(1) && length < Length::mm(1) ? 2 : 1);
 }
 
 } // namespace bodkin

@@ -59,5 +59,8 @@ private:
 // come as a fraction where it is a whole number of sixteenths, else with at most four decimals.
 enum class Ruler { inches, millimetres };
 std::string written(Length length, Ruler ruler);
+// As a sentence tells it: the same, no finer than a thousandth of an inch, a tenth of a millimetre
+// or, under one millimetre, a hundredth. Nobody reads creep of 0.2385in off a ruler.
+std::string rounded(Length length, Ruler ruler);
 
 } // namespace bodkin

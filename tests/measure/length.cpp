@@ -64,3 +64,17 @@ TEST_CASE("lengths are written in millimetres for a metric edition") {
   CHECK(written(-Length::mm(5) / 2, Ruler::millimetres) == "-2.5mm");
   CHECK(written(Length{}, Ruler::millimetres) == "0");
 }
+
+TEST_CASE("in a sentence lengths are no finer than a maker reads them") {
+  const auto inches = [](Length length) { return rounded(length, Ruler::inches); };
+  CHECK(inches(Length{}) == "0");
+  CHECK(inches(Length::inches(1, 8)) == "1/8in");
+  CHECK(inches(Length::inches(2386, 10'000)) == "0.239in");
+  CHECK(inches(-Length::inches(2386, 10'000)) == "-0.239in");
+  CHECK(inches(Length::inches(23, 1000)) == "0.023in");
+  const auto mm = [](Length length) { return rounded(length, Ruler::millimetres); };
+  CHECK(mm(Length{}) == "0");
+  CHECK(mm(Length::mm(5)) == "5mm");
+  CHECK(mm(Length::inches(1, 16)) == "1.6mm");
+  CHECK(mm(Length::inches(23, 1000)) == "0.58mm");
+}
