@@ -2,6 +2,7 @@
 
 #include "language/tree.hpp"
 #include "money/budget.hpp"
+#include "money/more_sheets.hpp"
 #include "preflight/preflight.hpp"
 #include "problems/render.hpp"
 #include "sheet/impose.hpp"
@@ -77,6 +78,8 @@ void count_money(WayThrough &way, bool anyway) {
   way.estimate = estimate(way.edition(), way.imposition, way.sides);
   add(way.problems,
       price_problems(way.edition(), way.imposition, way.sides, way.estimate, way.sources));
+  price_more_sheets(way.edition(), way.imposition, way.sides, draws_of(way.drawings), way.sources,
+                    way.problems);
   add(way.problems, over_budget(way.edition(), way.imposition, way.sides, way.estimate,
                                 draws_of(way.drawings), way.sources, anyway));
 }
