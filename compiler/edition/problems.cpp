@@ -139,7 +139,7 @@ Problem later_borrow(const Reader &reader, Family family, FactLine winner, FactL
 
 Problem unused_thing(Family family, const Named &thing) {
   return {.kind = Kind::note,
-          .check = "unused-thing",
+          .check = family == Family::stock ? "unused-paper" : "unused-thing",
           .range = thing.line.range("name"),
           .message = fmt::format("nothing uses the {} {}", spoken(family), thing.name),
           .why = "no line asks for it by this name; it does no harm"};

@@ -36,7 +36,7 @@ TEST_CASE("a written weight drops a copied caliper") {
   const Read r = read(small_edition("", "stock card like measured\n  weight 200 gsm\n"
                                         "stock measured like plain\n  caliper 0.2mm\n"
                                         "page 1\n"));
-  CHECK(r.found().empty());
+  CHECK(r.found() == "note almanac.bodkin:18:7 unused-paper\n");
   CHECK(r.edition().stocks[1].name == "card");
   CHECK(r.edition().stocks[1].caliper_estimated);
   CHECK(*r.edition().stocks[1].caliper == estimated_caliper(**r.edition().stocks[1].weight));
@@ -66,7 +66,8 @@ TEST_CASE("things that are like each other in a circle are an error, and only th
 
 TEST_CASE("like an unknown thing is one problem, not three") {
   const Read r = read(small_edition("", "stock a like plian\npage 1\n"));
-  CHECK(r.found() == "error almanac.bodkin:18:14 unknown-name\n");
+  CHECK(r.found() == "error almanac.bodkin:18:14 unknown-name\n"
+                     "note almanac.bodkin:18:7 unused-paper\n");
   CHECK(r.problems[0].message == "no paper here is called plian; did you mean plain?");
   CHECK(r.problems[0].type[0].line == "stock a like plain");
 }
