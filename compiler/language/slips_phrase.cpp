@@ -19,6 +19,16 @@ void type(Problem &problem, std::string line, std::string remark = {}) {
     problem.type.push_back({std::move(line), std::move(remark)});
 }
 
+// Why nothing is guessed, and what the line is there to say.
+std::string no_guess(const Entry &entry) {
+  std::string says(entry.meaning);
+  if (says.ends_with('.'))
+    says.pop_back();
+  if (says.size() > 1 && (says[1] == ' ' || (says[1] >= 'a' && says[1] <= 'z')))
+    says[0] = static_cast<char>(says[0] | 0x20);
+  return fmt::format("a guess would be printed; {} stands for {}", entry.word, says);
+}
+
 // A line that ends before its phrase does.
 Problem missing_part(const Typed &line, const Entry &entry, const Failure &failure) {
   const std::string wanted = wanted_words(failure);
@@ -27,7 +37,7 @@ Problem missing_part(const Typed &line, const Entry &entry, const Failure &failu
                line.lexemes.size() == 1
                    ? fmt::format("{} alone says nothing: {} comes next", entry.word, wanted)
                    : fmt::format("{} stops short: {} comes next", entry.word, wanted));
-  problem.why = entry.meaning;
+  problem.why = no_guess(entry);
   type(problem, std::string(entry.example));
   return problem;
 }
@@ -70,7 +80,7 @@ Problem unknown_kind(const Typed &line, const Entry &entry, const Failure &failu
   Problem problem =
       at_range("unknown-kind", line.range(at),
                fmt::format("{} is wanted here, not {}", wanted_words(failure), line.found(at)));
-  problem.why = entry.meaning;
+  problem.why = no_guess(entry);
   const std::string_view word = line.words(at);
   if (const std::optional<std::string_view> near = meant(failure, small_letters(word))) {
     problem.message += fmt::format("; did you mean {}?", *near);

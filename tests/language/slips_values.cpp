@@ -157,7 +157,9 @@ TEST_CASE("a line that stops short") {
         "a.bodkin:2:3: error: run stops short: the word copies comes next [missing-part]\n"
         "  run 50\n"
         "  ~~~~~~\n"
-        "  why   How many good copies are made, and how many spare; must be written.\n"
+        "  why   a guess would be printed; run stands for how many good copies are made, and how "
+        "many "
+        "spare;\n        must be written\n"
         "  type  run 50 copies, 3 spare\n");
 }
 
@@ -168,7 +170,8 @@ TEST_CASE("a word alone") {
         "[missing-part]\n"
         "  picture\n"
         "  ~~~~~~~\n"
-        "  why   A picture: PNG, JPEG, TIFF, WebP, HEIC, SVG, or a page of a PDF.\n"
+        "  why   a guess would be printed; picture stands for a picture: PNG, JPEG, TIFF, WebP, "
+        "HEIC, SVG, or\n        a page of a PDF\n"
         "  type  picture \"art/harbour.png\"\n");
 }
 
@@ -178,7 +181,8 @@ TEST_CASE("a value of another kind") {
         "a.bodkin:2:8: error: a size is wanted here, not big [unknown-kind]\n"
         "  size big\n"
         "       ~~~\n"
-        "  why   A page as folded, before the knife; must be written.\n"
+        "  why   a guess would be printed; size stands for a page as folded, before the knife; "
+        "must be\n        written\n"
         "  type  size half-letter\n");
 }
 
@@ -223,7 +227,8 @@ TEST_CASE("a choice misspelt") {
         "[unknown-kind]\n"
         "  sheet letter, grain shrot\n"
         "                      ~~~~~\n"
-        "  why   The size of the sheets and the way their fibres run.\n"
+        "  why   a guess would be printed; sheet stands for the size of the sheets and the way "
+        "their fibres\n        run\n"
         "  type  sheet letter, grain short\n");
 }
 
@@ -234,8 +239,8 @@ TEST_CASE("a little word misspelt") {
         "[unknown-kind]\n"
         "  staple 2, log 1/4in, 2in from head and foot\n"
         "            ~~~\n"
-        "  why   Staples through the fold: how many, how long their legs, and how far from head "
-        "and foot.\n"
+        "  why   a guess would be printed; staple stands for staples through the fold: how many, "
+        "how long\n        their legs, and how far from head and foot\n"
         "  type  staple 2, leg 1/4in, 2in from head and foot\n");
 }
 
@@ -276,6 +281,7 @@ TEST_CASE("a place with its edges the wrong way") {
       "a.bodkin:3:17: error: left, right, outer or inner is wanted here, not foot [unknown-kind]\n"
       "  at 1in from foot, 1in from outer, 1in x 1in\n"
       "              ~~~~\n"
-      "  why   Its place: across and down from the page's top left, then its size.\n"
+      "  why   a guess would be printed; at stands for its place: across and down from the page's "
+      "top left,\n        then its size\n"
       "  type  at 0.5in 1in, 4in x 3in\n");
 }
