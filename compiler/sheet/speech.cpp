@@ -8,16 +8,20 @@
 namespace bodkin::spoken {
 
 std::string listed(const std::vector<int> &numbers) {
-  const bool run = numbers.size() > 4 &&
-                   numbers.back() - numbers.front() + 1 == static_cast<int>(numbers.size());
-  if (run)
-    return fmt::format("{} to {}", numbers.front(), numbers.back());
-  std::string text;
-  for (std::size_t i = 0; i < numbers.size(); ++i) {
-    if (i > 0)
-      text += i + 1 == numbers.size() ? " and " : ", ";
-    text += std::to_string(numbers[i]);
+  std::vector<std::string> parts;
+  for (std::size_t i = 0, end = 0; i < numbers.size(); i = end) {
+    end = i + 1;
+    while (end < numbers.size() && numbers[end] == numbers[end - 1] + 1)
+      ++end;
+    if (end - i > 4)
+      parts.push_back(fmt::format("{} to {}", numbers[i], numbers[end - 1]));
+    else
+      for (std::size_t one = i; one < end; ++one)
+        parts.push_back(std::to_string(numbers[one]));
   }
+  std::string text;
+  for (std::size_t i = 0; i < parts.size(); ++i)
+    text += (i == 0 ? "" : i + 1 == parts.size() ? " and " : ", ") + parts[i];
   return text;
 }
 

@@ -10,7 +10,7 @@
 
 namespace bodkin::spoken {
 
-std::string listed(const std::vector<int> &numbers);       // "3, 4, 17 and 18"; "22 to 32"
+std::string listed(const std::vector<int> &numbers);       // "3, 4 and 17"; "3 and 22 to 32"
 std::string pages_listed(const std::vector<int> &numbers); // "page 21"; "pages 21 and 22"
 std::string sheets_listed(const std::vector<int> &numbers);
 std::string ordinal(int number);                 // "sixth", "21st"
