@@ -4,7 +4,7 @@ namespace bodkin {
 namespace {
 
 constexpr Check table[] = {
-    {"long-staple", Kind::warning, "The staple is too long for the pile",
+    {"long-staple", Kind::note, "The staple is too long for the pile",
      "The legs of a staple meet in the middle when they bend over. Legs that are much longer "
      "than the pile is thick cross each other, stand up from the centre pages and scratch the "
      "reader's fingers.",
@@ -13,8 +13,8 @@ constexpr Check table[] = {
      "  staple     2, leg 1/4in, 2 1/8in from head and foot\n"},
     {"order-of-finish", Kind::error, "This work cannot follow that work",
      "The lines under finish are done from the top down, on each copy. Some orders cannot be: "
-     "a crease pressed after the fold is too late, a staple before the fold has no fold to sit "
-     "in, and what is cut before it is stapled will not be flush afterwards.",
+     "a crease pressed after the fold is too late, what is stapled can no longer be gathered, "
+     "and what is cut before it is stapled will not be flush afterwards.",
      "Put the lines in the order in which hands do them: collate, crease, fold, staple, trim.",
      "finish\n"
      "  collate\n"

@@ -41,15 +41,6 @@ constexpr Check table[] = {
      "If the machine does take it, add the size to its line.",
      "machine corner-copier \"Copier at the corner shop\"\n"
      "  sizes      letter, legal, tabloid\n"},
-    {"marks", Kind::note, "Marks are left out here",
-     "Marks for folding, cutting and stapling are printed only where they vanish again: inside "
-     "what the machine can print, and outside what the knife leaves. Where there is no such "
-     "strip, because nothing is cut off or the cut lies in the bare edge, a mark would stay in "
-     "the finished copy for ever; so it is left out.",
-     "Nothing needs doing. If you want marks, cut a little more off; if you want none at all, "
-     "say so.",
-     "edition \"Bus Notes\"\n"
-     "  marks      none\n"},
     {"mixed-machine", Kind::error, "Two machines asked of one sheet side",
      "Everything on one side of a sheet is printed in one go, so the pages that stand side by "
      "side on it go through the same machine. Page 3 cannot be printed on the copier in the "
@@ -58,11 +49,6 @@ constexpr Check table[] = {
      "edition's machine print it.",
      "page 3 by corner-copier\n"
      "page 18 by corner-copier\n"},
-    {"mixed-mode", Kind::error, "Two ways of printing asked of one page",
-     "A page is printed either in black or in colour; one that asks for both leaves the copy "
-     "shop to guess, and the guess decides what a copy costs. Two different pages may well "
-     "differ: the side that both stand on is then charged as the dearer one.",
-     "Say it once, where the page begins.", "page 9 in colour\n"},
     {"mixed-stock", Kind::error, "Two papers asked of one sheet",
      "Pages share sheets. In a stapled booklet of 20 pages, pages 5 and 16 are the two halves "
      "of one side, and pages 6 and 15 are on its back; one piece of paper carries all four. "
@@ -83,14 +69,16 @@ constexpr Check table[] = {
      "edition \"Bus Notes\"\n"
      "  folding    saddle-stitch\n"
      "  cover      on board\n"},
-    {"one-side-only", Kind::error, "This paper or folding is printed on one side only",
-     "Some sheets are printed on their front only: the folding shows one side to the reader, "
-     "or the paper has a back that takes no toner. A page that lands on the other side would "
-     "be drawn where nobody can see it.",
-     "Take the page out or give it a place on the printed side. \"bodkin sheets\" shows which "
-     "side carries which page.",
-     "edition \"Bus Notes\"\n"
-     "  folding    saddle-stitch\n"},
+    {"one-side-only", Kind::error, "The machine prints one side, and the sheet has two",
+     "A booklet's sheet carries pages on its front and on its back. A machine whose line says "
+     "\"duplex none\" lets paper through once and never again: its toner would smear, or its "
+     "rollers jam on a printed sheet. The backs would stay white, with every second page of the "
+     "booklet missing.",
+     "If printed sheets may go in again, turned over, say \"duplex by hand\": the fronts and the "
+     "backs then come as two files with a feeding order. Else print these pages by another "
+     "machine, or leave the backs blank.",
+     "machine kitchen-printer\n"
+     "  duplex     by hand\n"},
     {"sheets-taken-away", Kind::note, "The sheets of an earlier compile are taken away",
      "The edition compiled once, and its sheets lay in the folder. Now something is wrong with "
      "it, so the old sheets no longer show what the manuscript says. They are taken away, so "

@@ -128,7 +128,8 @@ TEST_CASE("edits are one fix with a change for each file, as the schema requires
 }
 
 TEST_CASE("a problem in no file has no location") {
-  const Problem problem{Kind::note, "marks", {}, "marks are left out", "", {}, {}, {}};
+  const Problem problem{Kind::note, "more-problems", {}, "1 more problem is not shown", "", {}, {},
+                        {}};
   const Json log = log_of({problem}, Sources{});
   const Json &result = log["runs"][0]["results"][0];
   CHECK(result["locations"] == Json::array());

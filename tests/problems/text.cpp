@@ -30,8 +30,8 @@ void put_mixed_stock(Case &c) {
 std::string text_of_line(std::string text, std::string_view words) {
   Sources sources;
   const FileId file = sources.add("a.bodkin", std::move(text));
-  const Problem problem{Kind::note, "marks", range_of(sources, file, words), "look", "", {},
-                        {},         {}};
+  const Problem problem{
+      Kind::note, "no-description", range_of(sources, file, words), "look", "", {}, {}, {}};
   return as_text(problem, sources, false);
 }
 
@@ -138,11 +138,11 @@ TEST_CASE("a line to type is never broken, and a remark too long for it goes bel
 
 TEST_CASE("several problems are parted by an empty line") {
   const Sources sources;
-  const Problem problem{Kind::note, "marks", {}, "marks are left out", "", {}, {}, {}};
+  const Problem problem{Kind::note, "no-description", {}, "nothing says it", "", {}, {}, {}};
   CHECK(as_text(Problems{problem, problem}, sources, false) ==
-        "bodkin: note: marks are left out [marks]\n"
+        "bodkin: note: nothing says it [no-description]\n"
         "\n"
-        "bodkin: note: marks are left out [marks]\n");
+        "bodkin: note: nothing says it [no-description]\n");
   CHECK(as_text(Problems{}, sources, false).empty());
 }
 
@@ -166,7 +166,7 @@ TEST_CASE("a manuscript cannot write on the terminal through a problem") {
 }
 
 TEST_CASE("indentation is taken off the line that is shown") {
-  CHECK(text_of_line("    at 1in 1in\n", "1in 1in") == "a.bodkin:1:8: note: look [marks]\n"
+  CHECK(text_of_line("    at 1in 1in\n", "1in 1in") == "a.bodkin:1:8: note: look [no-description]\n"
                                                        "  at 1in 1in\n"
                                                        "     ~~~~~~~\n");
 }
