@@ -3,6 +3,30 @@
 #include <fmt/format.h>
 
 namespace bodkin {
+namespace {
+
+bool may_edit(const Inspection &inspection, Range range) {
+  return range.somewhere() && !inspection.sources.is_shelf(range.file);
+}
+
+// What stands before a range on its line.
+std::string_view indentation(const Sources &sources, Range range) {
+  const std::string_view line = sources.line(range.file, sources.line_number(range));
+  return line.substr(0, std::min(line.find_first_not_of(" \t"), line.size()));
+}
+
+std::string_view half_of(const Side &side, const Place &place, const Size &sheet) {
+  if (side.places.size() != 2)
+    return "";
+  const bool side_by_side = side.places[0].box.y == side.places[1].box.y;
+  if (side_by_side)
+    return place.box.x + place.box.width / 2 < sheet.width / 2 ? "the left half of "
+                                                               : "the right half of ";
+  return place.box.y + place.box.height / 2 < sheet.height / 2 ? "the upper half of "
+                                                               : "the lower half of ";
+}
+
+} // namespace
 
 const Element &element_of(const Inspection &inspection, const Item &item) {
   return inspection.edition[item.laid_by != ElementId::none ? item.laid_by : item.element];
@@ -18,17 +42,22 @@ std::string name_of(const Inspection &inspection, const Item &item) {
   return std::string(name_of(element));
 }
 
-std::string where_on_sheet(const Inspection &inspection, int page) {
+const Side &side_of(const Inspection &inspection, int page) {
   const Spotted &spot = inspection.imposition.where[static_cast<std::size_t>(page)];
+  return inspection.imposition.sheets[static_cast<std::size_t>(spot.sheet)]
+      .sides[static_cast<std::size_t>(spot.side)];
+}
+
+std::string where_on_sheet(const Inspection &inspection, int page) {
   const Sheet &sheet = inspection.imposition.sheet_of(page);
-  const Place &place = inspection.imposition.place_of(page);
-  const bool left = place.box.x + place.box.width / 2 < sheet.size.width / 2;
-  return fmt::format("page {} is on the {} half of sheet {}, {}", page, left ? "left" : "right",
-                     sheet.number, spot.side == 0 ? "front" : "back");
+  const Side &side = side_of(inspection, page);
+  const std::string_view half = half_of(side, inspection.imposition.place_of(page), sheet.size);
+  return fmt::format("page {} is {}sheet {}, {}", page, half.empty() ? "on " : half, sheet.number,
+                     side.name == SideName::front ? "front" : "back");
 }
 
 std::string length(const Inspection &inspection, Length length) {
-  return written(length, inspection.edition.ruler);
+  return rounded(length, inspection.edition.ruler);
 }
 
 Length ruled(const Inspection &inspection, Length length) {
@@ -39,10 +68,24 @@ Length ruled(const Inspection &inspection, Length length) {
   return step * (length.units() < 0 ? -steps : steps);
 }
 
-std::string at_line(const Inspection &inspection, const Box &box) {
-  return fmt::format("at       {} {}, {} x {}", length(inspection, box.x),
-                     length(inspection, box.y), length(inspection, box.width),
-                     length(inspection, box.height));
+void retype(const Inspection &inspection, Problem &problem, Range range, std::string line,
+            std::string remark) {
+  std::string whole = line;
+  retype_part(inspection, problem, range, std::move(whole), std::move(line), std::move(remark));
+}
+
+void retype_part(const Inspection &inspection, Problem &problem, Range range, std::string part,
+                 std::string line, std::string remark) {
+  if (problem.type.empty() && may_edit(inspection, range))
+    problem.edits = {{range, std::move(part)}};
+  problem.type.push_back({std::move(line), std::move(remark)});
+}
+
+void type_before(const Inspection &inspection, Problem &problem, Range range, std::string line,
+                 std::string remark) {
+  const std::string further = fmt::format("{}\n{}", line, indentation(inspection.sources, range));
+  const Range before{range.file, range.begin, range.begin};
+  retype_part(inspection, problem, before, further, std::move(line), std::move(remark));
 }
 
 bool is_words(const Item &item) {

@@ -4,23 +4,35 @@
 #include "preflight/preflight.hpp"
 
 #include <string>
+#include <vector>
 
 namespace bodkin {
 
-// The line that speaks of an item: its own place, or the `lay` that brought it.
+// The line that speaks of an item: its own, or the `lay` that brought it.
 const Element &element_of(const Inspection &inspection, const Item &item);
 Range place_range(const Inspection &inspection, const Item &item);
 // "picture", "words", … of what is seen.
 std::string name_of(const Inspection &inspection, const Item &item);
 
-// "page 4 is on the back of sheet 2, on its left" in words of the sheet.
+const Side &side_of(const Inspection &inspection, int page);
+// "page 4 is the left half of sheet 2, back"
 std::string where_on_sheet(const Inspection &inspection, int page);
 
+// In a sentence: "0.023in".
 std::string length(const Inspection &inspection, Length length);
 // Rounded away from nothing to a length that a ruler shows: 1/16in, or half a millimetre.
 Length ruled(const Inspection &inspection, Length length);
-// "at       1/4in 1/2in, 4.5in x 3in"
-std::string at_line(const Inspection &inspection, const Box &box);
+
+// A way out typed instead of what stands at a range: the line that a maker types, and the edit with
+// which an editor does it. Nobody edits the shelf: there the line stands alone.
+void retype(const Inspection &inspection, Problem &problem, Range range, std::string line,
+            std::string remark = {});
+// The same where the words at the range are but a part of the line.
+void retype_part(const Inspection &inspection, Problem &problem, Range range, std::string part,
+                 std::string line, std::string remark = {});
+// A further line before the one at a range, as far in.
+void type_before(const Inspection &inspection, Problem &problem, Range range, std::string line,
+                 std::string remark);
 
 bool is_words(const Item &item); // words, folios and codes: what must be read
 

@@ -1,74 +1,87 @@
+#include "money/exact.hpp"
 #include "page/outline.hpp"
 #include "preflight/about.hpp"
 #include "preflight/families.hpp"
+#include "preflight/side_prices.hpp"
+#include "sheet/speech.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <map>
+#include <set>
 
 namespace bodkin {
 namespace {
 
-std::optional<Price> side_price(const Inspection &inspection, MachineId id, Mode mode) {
-  if (id == MachineId::none)
-    return std::nullopt;
-  std::optional<Price> price;
-  for (const SidePrice &line : inspection.edition[id].prints)
-    if (line.mode == mode && line.rate.per == Per::side && !price)
-      price = line.rate.price;
-  return price;
+bool is_name_character(char c) {
+  return c == '-' || (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z');
 }
 
-MachineId machine_of(const Inspection &inspection, int page) {
-  const Spotted &spot = inspection.imposition.where[static_cast<std::size_t>(page)];
-  return inspection.imposition.sheets[static_cast<std::size_t>(spot.sheet)]
-      .sides[static_cast<std::size_t>(spot.side)]
-      .machine;
+// Where a phrase of a page's line stands, as " in black" does.
+std::size_t phrase_at(std::string_view line, std::string_view phrase) {
+  std::size_t at = line.find(phrase);
+  while (at != std::string_view::npos && at + phrase.size() < line.size() &&
+         is_name_character(line[at + phrase.size()]))
+    at = line.find(phrase, at + 1);
+  return at;
 }
 
-bool side_is_colour(const Inspection &inspection, int page) {
-  const Spotted &spot = inspection.imposition.where[static_cast<std::size_t>(page)];
-  return inspection
-             .modes[static_cast<std::size_t>(spot.sheet)][static_cast<std::size_t>(spot.side)] ==
-         Mode::colour;
-}
-
-// What a page's side costs as one mode instead of the other.
-std::string prices(const Inspection &inspection, int page) {
-  const MachineId id = machine_of(inspection, page);
-  const auto colour = side_price(inspection, id, Mode::colour);
-  const auto black = side_price(inspection, id, Mode::black);
-  if (!colour || !black)
-    return {};
-  return fmt::format("{} instead of {}", written(*colour), written(*black));
-}
-
-std::string page_line(const Inspection &inspection, int page, bool colour) {
-  std::string line(
-      inspection.sources.text(inspection.edition.pages[static_cast<std::size_t>(page)].opened));
-  if (colour)
-    return fmt::format("page {} in colour", page);
-  for (const std::string_view words : {" in colour", " in color"})
-    if (const std::size_t at = line.find(words); at != std::string::npos)
-      line.erase(at, words.size());
+std::string without(std::string line, std::initializer_list<std::string_view> phrases) {
+  for (const std::string_view phrase : phrases)
+    if (const std::size_t at = phrase_at(line, phrase); at != std::string::npos)
+      line.erase(at, phrase.size());
   return line;
 }
 
-Problem colour_on_black(const Inspection &inspection, int page, const Item &item) {
+// The line that opens a page, with its mode written: before its paper and its machine.
+std::string line_in(std::string_view opened, std::string_view mode) {
+  std::string line = without(std::string(opened), {" in black", " in colour", " in color"});
+  const std::size_t end = std::min({line.find(" on "), line.find(" by "), line.size()});
+  return line.insert(end, fmt::format(" in {}", mode));
+}
+
+std::string_view opened_by(const Inspection &inspection, int page) {
+  return inspection.sources.text(inspection.edition.pages[static_cast<std::size_t>(page)].opened);
+}
+
+// What colour would cost on the sides of these pages that are black now.
+std::string colour_would_cost(const Inspection &inspection, const std::vector<int> &pages) {
+  std::set<SideKey> black;
+  for (const int page : pages)
+    if (const SideKey key = side_key(inspection, page); !is_colour(inspection, key))
+      black.insert(key);
+  if (black.empty())
+    return pages.size() == 1
+               ? "its side is paid as colour already: in colour it would cost nothing more"
+               : "their sides are paid as colour already: in colour they would cost nothing more";
+  const auto prices = prices_of(inspection, pages.front());
+  if (!prices)
+    return "a copier gives greys for colours in black";
+  const std::string sides = black.size() > 1
+                                ? fmt::format("each of its {} sides", black.size())
+                                : fmt::format("its side of sheet {}", black.begin()->first + 1);
+  return fmt::format("in colour, {} would cost {} instead of {} a copy", sides,
+                     written(prices->colour), written(prices->black));
+}
+
+Problem colour_on_black(const Inspection &inspection, const Item &item,
+                        const std::vector<int> &pages) {
+  const std::string name = name_of(inspection, item);
   Problem problem;
   problem.kind = Kind::note;
   problem.check = "colour-on-black";
   problem.range = element_of(inspection, item).range;
   problem.message =
-      fmt::format("this {} is coloured and page {} is printed in black, so it comes out grey",
-                  name_of(inspection, item), page);
-  if (side_is_colour(inspection, page)) {
-    problem.why = "its side is paid as colour already: in colour it would cost nothing more";
-  } else if (const std::string cost = prices(inspection, page); !cost.empty()) {
-    const Sheet &sheet = inspection.imposition.sheet_of(page);
-    problem.why =
-        fmt::format("in colour, its side of sheet {} would cost {} a copy", sheet.number, cost);
-  }
-  problem.type = {{page_line(inspection, page, true), "or `tone grey`, if grey is meant"}};
+      fmt::format("{} {} {} coloured and {} {} printed in black, so {} out grey",
+                  name == "words" ? "these" : "this", name, name == "words" ? "are" : "is",
+                  spoken::pages_listed(pages), pages.size() == 1 ? "is" : "are",
+                  name == "words" ? "they come" : "it comes");
+  problem.why = colour_would_cost(inspection, pages);
+  const Range opened = inspection.edition.pages[static_cast<std::size_t>(pages.front())].opened;
+  const std::string remark = name == "picture" ? "or `tone grey` under it, if grey is meant" : "";
+  if (opened.somewhere())
+    retype(inspection, problem, opened, line_in(opened_by(inspection, pages.front()), "colour"),
+           remark);
   return problem;
 }
 
@@ -77,68 +90,98 @@ bool grey_is_meant(const Inspection &inspection, const Item &item) {
   return picture && picture->tone->kind != ToneKind::as_is;
 }
 
-void check_black_page(const Inspection &inspection, int page, Problems &problems) {
-  std::vector<ElementId> said;
-  for (const Item &item : inspection.drawings[page].items) {
-    if (item.running || !leaves_ink(item) || !is_coloured(item) ||
-        grey_is_meant(inspection, item) ||
-        std::find(said.begin(), said.end(), item.element) != said.end())
+struct OnPages {
+  const Item *item = nullptr;
+  std::vector<int> pages;
+};
+
+void check_black_pages(const Inspection &inspection, Problems &problems) {
+  std::map<std::pair<ElementId, ElementId>, OnPages> coloured;
+  for (int page = 1; page <= inspection.imposition.page_count; ++page) {
+    if (*inspection.edition.pages[static_cast<std::size_t>(page)].mode != Mode::black)
       continue;
-    said.push_back(item.element);
-    problems.push_back(colour_on_black(inspection, page, item));
+    for (const Item &item : inspection.drawings[page].items) {
+      if (item.running || !leaves_ink(item) || !is_coloured(item) ||
+          grey_is_meant(inspection, item))
+        continue;
+      OnPages &on = coloured[{item.laid_by, item.element}];
+      if (on.item == nullptr)
+        on.item = &item;
+      if (on.pages.empty() || on.pages.back() != page)
+        on.pages.push_back(page);
+    }
   }
+  for (const auto &[id, on] : coloured)
+    problems.push_back(colour_on_black(inspection, *on.item, on.pages));
 }
 
-Problem colour_unused(const Inspection &inspection, const Sheet &sheet, std::size_t side,
-                      const std::vector<int> &asking) {
-  const int page = asking.front();
-  std::vector<int> all;
-  for (const Place &place : sheet.sides[side].places)
-    if (place.page > 0 && place.page != page)
-      all.push_back(place.page);
+// Pages beside one on its side.
+std::vector<int> beside(const Inspection &inspection, const Side &side, int page) {
+  std::vector<int> others;
+  for (const Place &place : side.places)
+    if (place.page > 0 && place.page != page && place.page <= inspection.imposition.page_count)
+      others.push_back(place.page);
+  std::sort(others.begin(), others.end());
+  return others;
+}
+
+Problem colour_unused(const Inspection &inspection, const Sheet &sheet, const Side &side,
+                      int page) {
+  const Page &asked = inspection.edition.pages[static_cast<std::size_t>(page)];
+  const std::vector<int> others = beside(inspection, side, page);
   Problem problem;
   problem.kind = Kind::warning;
   problem.check = "colour-unused";
-  const Page &asked = inspection.edition.pages[static_cast<std::size_t>(page)];
   problem.range = asked.mode.from.somewhere() ? asked.mode.from : asked.opened;
-  problem.message =
-      all.empty()
-          ? fmt::format("nothing on page {} is coloured, yet its side is paid as colour", page)
-          : fmt::format("nothing on page {} is coloured, nor on page {} beside it, yet their side "
-                        "is paid as colour",
-                        page, fmt::join(all, ", "));
-  if (const std::string cost = prices(inspection, page); !cost.empty()) {
+  problem.message = fmt::format(
+      "nothing on page {} is coloured{}, yet {} side is paid as colour", page,
+      others.empty() ? "" : fmt::format(", nor on {} beside it", spoken::pages_listed(others)),
+      others.empty() ? "its" : "their");
+  const char *name = side.name == SideName::front ? "front" : "back";
+  problem.why = fmt::format("sheet {}, {} is one side and charged by the dearest page on it",
+                            sheet.number, name);
+  if (const auto prices = prices_of(inspection, page)) {
     const Run &run = *inspection.edition.run;
-    problem.why = fmt::format("sheet {}, {} costs {} for each of {} copies", sheet.number,
-                              side == 0 ? "front" : "back", cost, run.copies + run.spare);
+    const Exact more = (Exact(prices->colour.amount) - Exact(prices->black.amount)) *
+                       Exact(run.copies + run.spare);
+    problem.why = fmt::format("sheet {}, {} costs {} instead of {}: {} over {} copies",
+                              sheet.number, name, written(prices->colour), written(prices->black),
+                              shown(more, prices->colour.currency), run.copies + run.spare);
   }
-  problem.type = {{page_line(inspection, page, false), {}}};
+  const std::string line(opened_by(inspection, page));
+  const bool own = asked.asked.mode.has_value();
+  retype(inspection, problem, asked.opened,
+         own && *inspection.edition.printing == Mode::black && !inspection.edition.cover_mode
+             ? without(line, {" in colour", " in color"})
+             : line_in(line, "black"));
   return problem;
 }
 
-void check_side(const Inspection &inspection, const Sheet &sheet, std::size_t side,
+bool asks_for_colour(const Inspection &inspection, int page) {
+  return *inspection.edition.pages[static_cast<std::size_t>(page)].mode == Mode::colour;
+}
+
+void check_side(const Inspection &inspection, const Sheet &sheet, std::size_t number,
                 Problems &problems) {
-  std::vector<int> asking;
-  for (const Place &place : sheet.sides[side].places) {
-    if (place.page == 0 || place.page > inspection.imposition.page_count)
+  const Side &side = sheet.sides[number];
+  int asking = 0;
+  for (const Place &place : side.places) {
+    if (place.page == 0 || place.page > inspection.imposition.page_count ||
+        !asks_for_colour(inspection, place.page))
       continue;
-    if (inspection.drawings[place.page].coloured &&
-        *inspection.edition.pages[static_cast<std::size_t>(place.page)].mode == Mode::colour)
+    if (inspection.drawings[place.page].coloured)
       return;
-    if (inspection.drawings[place.page].draws &&
-        *inspection.edition.pages[static_cast<std::size_t>(place.page)].mode == Mode::colour)
-      asking.push_back(place.page);
+    if (inspection.drawings[place.page].draws && (asking == 0 || place.page < asking))
+      asking = place.page;
   }
-  if (!asking.empty())
+  if (asking > 0)
     problems.push_back(colour_unused(inspection, sheet, side, asking));
 }
 
 } // namespace
 
 void check_colour(const Inspection &inspection, Problems &problems) {
-  for (int page = 1; page <= inspection.imposition.page_count; ++page)
-    if (*inspection.edition.pages[static_cast<std::size_t>(page)].mode == Mode::black)
-      check_black_page(inspection, page, problems);
+  check_black_pages(inspection, problems);
   for (std::size_t i = 0; i < inspection.imposition.sheets.size(); ++i)
     for (std::size_t side = 0; side < 2; ++side)
       if (inspection.modes[i][side] == Mode::colour)

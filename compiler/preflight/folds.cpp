@@ -50,12 +50,15 @@ Problem uncreased_card(const Inspection &inspection, const Sheet &sheet, const S
   problem.why = fmt::format("{} is {:.0f} gsm; above 150 the surface cracks along a fold that no "
                             "groove was pressed for",
                             written(**stock.weight), (*stock.weight)->grammage.gsm());
-  problem.type = {{fmt::format("crease     {}", cover ? "cover" : "all"),
-                   fold ? "on a line before the fold" : "under `finish`, before the fold"}};
+  const std::string line = fmt::format("crease     {}", cover ? "cover" : "all");
+  if (fold)
+    type_before(inspection, problem, fold->range, line, "on a line before the fold");
+  else
+    problem.type = {{line, "under `finish`, before the fold"}};
   return problem;
 }
 
-Problem cross_grain(const Stock &stock) {
+Problem cross_grain(const Inspection &inspection, const Stock &stock) {
   const Grammage grammage = (*stock.weight)->grammage;
   Problem problem;
   problem.kind = grammage > rough_across ? Kind::warning : Kind::note;
@@ -69,10 +72,11 @@ Problem cross_grain(const Stock &stock) {
       grammage > rough_across ? "the fold comes out rough and the booklet springs open"
                               : "that matters little");
   if (stock.sheet)
-    problem.type = {
-        {fmt::format("sheet      {}, grain {}", written(**stock.sheet, ruler_of(**stock.sheet)),
-                     long_grain ? "short" : "long"),
-         fmt::format("if you can buy or cut it grain {}", long_grain ? "short" : "long")}};
+    retype_part(inspection, problem, stock.grain.from, long_grain ? "short" : "long",
+                fmt::format("sheet      {}, grain {}",
+                            written(**stock.sheet, ruler_of(**stock.sheet)),
+                            long_grain ? "short" : "long"),
+                fmt::format("if you can buy or cut it grain {}", long_grain ? "short" : "long"));
   return problem;
 }
 
@@ -97,7 +101,7 @@ void check_folds(const Inspection &inspection, Problems &problems) {
         cards.insert({sheet.stock, sheet.number == 1}).second)
       problems.push_back(uncreased_card(inspection, sheet, stock));
     if (across_grain(sheet, stock) && crossed.insert(sheet.stock).second)
-      problems.push_back(cross_grain(stock));
+      problems.push_back(cross_grain(inspection, stock));
   }
 }
 

@@ -2,10 +2,12 @@
 #include "page/outline.hpp"
 #include "preflight/about.hpp"
 #include "preflight/families.hpp"
+#include "sheet/speech.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
+#include <map>
 
 namespace bodkin {
 namespace {
@@ -83,37 +85,81 @@ void judge_run(const Inspection &inspection, const std::vector<Item> &items, std
   }
 }
 
-Problem hard_to_read(const Inspection &inspection, int page, const Item &item,
-                     const Judged &judged) {
+int share_of(const Judged &judged) { return std::max(1, judged.poor * 100 / judged.all); }
+
+// Words on all the pages where they are hard to read, told once; judged as on the worst of them.
+struct Poor {
+  const Item *item = nullptr;
+  std::vector<int> pages;
+  Judged worst;
+  bool alike = true;
+};
+
+// A style's own line for its ink, where it has one.
+void type_ink(const Inspection &inspection, Problem &problem, const Item &item) {
+  const auto *words = std::get_if<Words>(&inspection.edition[item.element].what);
+  const bool styled = words && *words->style != StyleId::none;
+  const Range ink = styled ? inspection.edition[*words->style].ink.from : Range{};
+  const std::string remark =
+      styled ? fmt::format("under style {}", inspection.edition[*words->style].name)
+             : "in their style";
+  if (ink.somewhere())
+    retype_part(inspection, problem, ink, "black", "ink        black", remark);
+  else
+    problem.type.push_back({"ink        black", remark});
+}
+
+Problem hard_to_read(const Inspection &inspection, const Poor &poor) {
   Problem problem;
   problem.kind = Kind::warning;
   problem.check = "hard-to-read";
-  problem.range = element_of(inspection, item).range;
-  problem.message = fmt::format("{}% of these words on page {} are hard to read on what lies under "
-                                "them",
-                                std::max(1, judged.poor * 100 / judged.all), page);
+  problem.range = element_of(inspection, *poor.item).range;
+  const int share = share_of(poor.worst);
+  problem.message =
+      fmt::format("{} these words on {} are hard to read on what lies under them",
+                  share == 100 ? (poor.alike ? "all of" : "up to all of")
+                               : fmt::format("{}{}% of", poor.alike ? "" : "up to ", share),
+                  spoken::pages_listed(poor.pages));
   problem.why = fmt::format("they differ from the {} by less than 3 to 1 in brightness",
-                            judged.on_paper       ? "paper"
-                            : judged.over_picture ? "picture there"
-                                                  : "ground");
-  if (judged.on_paper)
-    problem.type = {{"ink        black", "in their style"}};
+                            poor.worst.on_paper       ? "paper"
+                            : poor.worst.over_picture ? "picture there"
+                                                      : "ground");
+  if (poor.worst.on_paper)
+    type_ink(inspection, problem, *poor.item);
   else
     problem.type = {{"fill     white", "under them, or a quieter place"}};
   return problem;
 }
 
-void check_contrast(const Inspection &inspection, int page, std::size_t index, Problems &problems) {
+Judged judge(const Inspection &inspection, int page, std::size_t index) {
   const auto &items = inspection.drawings[page].items;
   const auto &words = std::get<SetWords>(items[index].what);
-  Judged judged;
   const double paper = paper_luminance(inspection, page);
+  Judged judged;
   for (const Line &line : words.lines)
     for (const GlyphRun &run : line.runs)
       if (!run.glyphs.empty())
         judge_run(inspection, items, index, run, line, paper, judged);
-  if (judged.poor > 0)
-    problems.push_back(hard_to_read(inspection, page, items[index], judged));
+  return judged;
+}
+
+using ItemKey = std::pair<ElementId, ElementId>;
+ItemKey key_of(const Item &item) { return {item.laid_by, item.element}; }
+
+void check_contrast(const Inspection &inspection, int page, std::size_t index,
+                    std::map<ItemKey, Poor> &found) {
+  const Judged judged = judge(inspection, page, index);
+  if (judged.poor == 0)
+    return;
+  const Item &item = inspection.drawings[page].items[index];
+  Poor &poor = found[key_of(item)];
+  if (poor.item == nullptr)
+    poor = {&item, {}, judged};
+  poor.alike = poor.alike && share_of(poor.worst) == share_of(judged);
+  if (share_of(judged) > share_of(poor.worst))
+    poor.worst = judged;
+  if (poor.pages.empty() || poor.pages.back() != page)
+    poor.pages.push_back(page);
 }
 
 bool overlap(const Extent &a, const Extent &b) {
@@ -144,21 +190,54 @@ bool hidden_between(const std::vector<Item> &items, std::size_t lower, std::size
   return false;
 }
 
-Problem words_on_words(const Inspection &inspection, int page, const Item &lower,
-                       const Item &upper) {
+struct Crossing {
+  const Item *lower = nullptr, *upper = nullptr;
+  std::vector<int> pages;
+};
+using Crossings = std::map<std::pair<ItemKey, ItemKey>, Crossing>;
+
+// A place right below the other words, where the page has room for it.
+void type_below(const Inspection &inspection, Problem &problem, const Crossing &crossing) {
+  const Element &element = element_of(inspection, *crossing.upper);
+  const auto *at = std::get_if<At>(&element.placement.where);
+  const auto extent = extent_of(*crossing.lower);
+  if (!at || !at->size || at->across.from != From::start || at->down.from != From::start || !extent)
+    return;
+  const Length down = ruled(inspection, Length::nearest_points(extent->foot));
+  if (down + at->size->height > inspection.imposition.page_size.height - Length::inches(1, 4))
+    return;
+  const Ruler ruler = inspection.edition.ruler;
+  retype(inspection, problem, element.placement.from,
+         fmt::format("at       {} {}, {} x {}", written(at->across.offset, ruler),
+                     written(down, ruler), written(at->size->width, ruler),
+                     written(at->size->height, ruler)),
+         "below them");
+}
+
+Problem words_on_words(const Inspection &inspection, const Crossing &crossing) {
+  const Range lower = element_of(inspection, *crossing.lower).range;
   Problem problem;
   problem.kind = Kind::warning;
   problem.check = "words-on-words";
-  problem.range = element_of(inspection, upper).range;
+  problem.range = element_of(inspection, *crossing.upper).range;
   problem.message =
-      fmt::format("these words lie on other words of page {} (line {})", page,
-                  inspection.sources.line_number(element_of(inspection, lower).range));
+      fmt::format("these words lie on other words{} on {}",
+                  spoken::on_line(inspection.sources, lower), spoken::pages_listed(crossing.pages));
   problem.why = "neither can be read where their letters cross";
-  problem.related = {{element_of(inspection, lower).range, "the words below stand here"}};
+  problem.related = {{lower, "the words below stand here"}};
+  type_below(inspection, problem, crossing);
   return problem;
 }
 
-void check_overlaps(const Inspection &inspection, int page, Problems &problems) {
+void note(Crossings &crossings, int page, const Item &lower, const Item &upper) {
+  Crossing &crossing = crossings[{key_of(lower), key_of(upper)}];
+  if (crossing.upper == nullptr)
+    crossing = {&lower, &upper, {}};
+  if (crossing.pages.empty() || crossing.pages.back() != page)
+    crossing.pages.push_back(page);
+}
+
+void check_overlaps(const Inspection &inspection, int page, Crossings &crossings) {
   const auto &items = inspection.drawings[page].items;
   std::vector<std::pair<std::size_t, std::vector<Extent>>> words;
   for (std::size_t i = 0; i < items.size(); ++i) {
@@ -166,12 +245,13 @@ void check_overlaps(const Inspection &inspection, int page, Problems &problems) 
       continue;
     std::vector<Extent> extents = line_extents(items[i]);
     for (const auto &[index, others] : words) {
+      const std::vector<Extent> &lower = others;
       const bool touch = std::any_of(extents.begin(), extents.end(), [&](const Extent &a) {
-        return std::any_of(others.begin(), others.end(),
+        return std::any_of(lower.begin(), lower.end(),
                            [&](const Extent &b) { return overlap(a, b); });
       });
       if (touch && !hidden_between(items, index, i)) {
-        problems.push_back(words_on_words(inspection, page, items[index], items[i]));
+        note(crossings, page, items[index], items[i]);
         break;
       }
     }
@@ -182,13 +262,19 @@ void check_overlaps(const Inspection &inspection, int page, Problems &problems) 
 } // namespace
 
 void check_ground(const Inspection &inspection, Problems &problems) {
+  std::map<ItemKey, Poor> poor;
+  Crossings crossings;
   for (int page = 1; page <= inspection.imposition.page_count; ++page) {
     const auto &items = inspection.drawings[page].items;
     for (std::size_t i = 0; i < items.size(); ++i)
       if (std::holds_alternative<SetWords>(items[i].what))
-        check_contrast(inspection, page, i, problems);
-    check_overlaps(inspection, page, problems);
+        check_contrast(inspection, page, i, poor);
+    check_overlaps(inspection, page, crossings);
   }
+  for (const auto &[key, found] : poor)
+    problems.push_back(hard_to_read(inspection, found));
+  for (const auto &[keys, crossing] : crossings)
+    problems.push_back(words_on_words(inspection, crossing));
 }
 
 } // namespace bodkin

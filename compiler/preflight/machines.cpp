@@ -27,7 +27,7 @@ bool feeds(const Machine &machine, Grammage grammage) {
          (!machine.heaviest || grammage <= (*machine.heaviest)->grammage);
 }
 
-Problem will_not_feed(const Stock &stock, const Machine &machine) {
+Problem will_not_feed(const Inspection &inspection, const Stock &stock, const Machine &machine) {
   const Weight &weight = **stock.weight;
   const bool heavy = machine.heaviest && (*machine.heaviest)->grammage < weight.grammage;
   Problem problem;
@@ -37,9 +37,9 @@ Problem will_not_feed(const Stock &stock, const Machine &machine) {
       fmt::format("{}; {} takes {}", weighed(weight), machine.name, range_of(machine));
   problem.why = heavy ? "the card would jam in the bend behind the tray"
                       : "the rollers would take several sheets at once, or crease them";
-  problem.type = {
-      {fmt::format("weight     {}", written(heavy ? **machine.heaviest : **machine.lightest)),
-       "or print these pages by another machine"}};
+  const std::string passes = written(heavy ? **machine.heaviest : **machine.lightest);
+  retype_part(inspection, problem, stock.weight->from, passes, fmt::format("weight     {}", passes),
+              "or print these pages by another machine");
   if (machine.heaviest && machine.heaviest->from.somewhere())
     problem.related = {{machine.heaviest->from, "what the machine takes is said here"}};
   return problem;
@@ -50,6 +50,12 @@ bool takes(const Machine &machine, const Size &sheet) {
          std::any_of(machine.sizes.begin(), machine.sizes.end(), [&](const Known<Size> &size) {
            return *size == sheet || size->turned() == sheet;
          });
+}
+
+std::string_view grain_of(const Stock &stock) {
+  if (*stock.grain == Grain::unsaid)
+    return "";
+  return *stock.grain == Grain::along_long_edge ? ", grain long" : ", grain short";
 }
 
 Problem machine_size(const Inspection &inspection, const Stock &stock, const Machine &machine) {
@@ -63,8 +69,10 @@ Problem machine_size(const Inspection &inspection, const Stock &stock, const Mac
   problem.message =
       fmt::format("{} does not take {} sheets", machine.name, written(**stock.sheet, ruler));
   problem.why = fmt::format("its trays hold {}", sizes);
-  problem.type = {
-      {fmt::format("sheet      {}", written(*machine.sizes.front(), ruler)), "or another machine"}};
+  const std::string first = written(*machine.sizes.front(), ruler);
+  retype_part(inspection, problem, stock.sheet->from, first,
+              fmt::format("sheet      {}{}", first, grain_of(stock)),
+              "or print these pages by another machine");
   if (machine.sizes.front().from.somewhere())
     problem.related = {{machine.sizes.front().from, "its sizes are said here"}};
   return problem;
@@ -84,7 +92,7 @@ void check_machines(const Inspection &inspection, Problems &problems) {
       const Stock &stock = inspection.edition[sheet.stock];
       const Machine &machine = inspection.edition[id];
       if (stock.weight && !feeds(machine, (*stock.weight)->grammage))
-        problems.push_back(will_not_feed(stock, machine));
+        problems.push_back(will_not_feed(inspection, stock, machine));
       if (stock.sheet && !takes(machine, **stock.sheet))
         problems.push_back(machine_size(inspection, stock, machine));
     }

@@ -1,3 +1,4 @@
+#include "preflight/about.hpp"
 #include "preflight/families.hpp"
 
 #include <array>
@@ -23,16 +24,38 @@ constexpr std::array rules{
     Order{StepKind::trim, StepKind::collate, "what is cut must lie together first"},
 };
 
-Problem order_of_finish(const FinishStep &late, const FinishStep &early, const Order &rule,
-                        const Sources &sources) {
+// What stands below a step would be left behind by an edit of its line alone.
+bool stands_alone(const FinishStep &step) {
+  const Work &work = step.work;
+  return !work.takes && work.costs.empty() && !work.caution && !work.when && !work.mass;
+}
+
+// The whole line, its end with it.
+Range whole_line(const Sources &sources, Range range) {
+  const std::string_view text = sources.text(range.file);
+  const std::size_t before = text.rfind('\n', bytes(range.begin));
+  const std::size_t after = text.find('\n', bytes(range.end));
+  return {range.file,
+          Offset{static_cast<std::uint32_t>(before == std::string_view::npos ? 0 : before + 1)},
+          Offset{static_cast<std::uint32_t>(after == std::string_view::npos ? text.size()
+                                                                            : after + 1)}};
+}
+
+Problem order_of_finish(const Inspection &inspection, const FinishStep &late,
+                        const FinishStep &early, const Order &rule) {
+  const Sources &sources = inspection.sources;
   Problem problem;
   problem.check = "order-of-finish";
   problem.range = early.range;
   problem.message = fmt::format("{} comes after {} (line {})", name_of(early.kind),
                                 name_of(late.kind), sources.line_number(late.range));
   problem.why = std::string(rule.why);
-  problem.type = {{std::string(sources.text(early.range)),
-                   fmt::format("on a line before `{}`", name_of(late.kind))}};
+  type_before(inspection, problem, late.range, std::string(sources.text(early.range)),
+              fmt::format("on a line before `{}`", name_of(late.kind)));
+  if (stands_alone(early))
+    problem.edits.push_back({whole_line(sources, early.range), ""});
+  else
+    problem.edits.clear();
   problem.related = {{late.range, fmt::format("{} stands here", name_of(late.kind))}};
   return problem;
 }
@@ -49,7 +72,7 @@ void check_order(const Inspection &inspection, Problems &problems) {
       while (before < i && steps[before].kind != rule.later)
         ++before;
       if (before < i) {
-        problems.push_back(order_of_finish(steps[before], steps[i], rule, inspection.sources));
+        problems.push_back(order_of_finish(inspection, steps[before], steps[i], rule));
         break;
       }
     }

@@ -22,6 +22,33 @@ bool is_line_art(const art::Facts &facts, const Picture &picture) {
   return picture.tone->kind == ToneKind::line || facts.bits == 1;
 }
 
+// Down to what a ruler shows.
+Length ruled_down(const Inspection &inspection, double points) {
+  const Length step = ruled(inspection, Length::units(1));
+  const auto steps = static_cast<std::int64_t>(points / step.in_points());
+  return step * std::max<std::int64_t>(steps, 1);
+}
+
+// The place of a picture, small enough for its samples; its top left stays.
+void type_smaller(const Inspection &inspection, Problem &problem, const Element &element,
+                  const SetPicture &set, double smaller) {
+  const Ruler ruler = inspection.edition.ruler;
+  const auto scaled = [&](Length length) {
+    return written(ruled_down(inspection, length.in_points() * smaller), ruler);
+  };
+  const auto *at = std::get_if<At>(&element.placement.where);
+  const bool plain = at && at->across.from == From::start && at->down.from == From::start;
+  const std::string line = fmt::format("at       {} {}, {} x {}",
+                                       written(plain ? at->across.offset : set.window.x, ruler),
+                                       written(plain ? at->down.offset : set.window.y, ruler),
+                                       scaled(set.window.width), scaled(set.window.height));
+  const std::string remark = "or ask for the camera's own file, or make the coarseness the look";
+  if (plain)
+    retype(inspection, problem, element.placement.from, line, remark);
+  else
+    problem.type.push_back({line, remark});
+}
+
 Problem coarse_picture(const Inspection &inspection, const Element &element,
                        const art::Facts &facts, const SetPicture &set, double ppi) {
   const auto &picture = std::get<Picture>(element.what);
@@ -46,25 +73,37 @@ Problem coarse_picture(const Inspection &inspection, const Element &element,
       fmt::format("{:.0f} pixels over {}: it carries {} at {:.0f}, {} at {:.0f}", seen,
                   length(inspection, set.window.width), carries(line ? 600 : fine),
                   line ? 600 : fine, carries(line ? line_art : thin), line ? line_art : thin);
-  const double smaller = ppi / (line ? line_art : thin);
-  Box box = set.window;
-  box.width = Length::nearest_points(box.width.in_points() * smaller);
-  box.height = Length::nearest_points(box.height.in_points() * smaller);
-  problem.type = {{at_line(inspection, box),
-                   "or ask for the camera's own file, or make the coarseness the look"}};
+  type_smaller(inspection, problem, element, set, ppi / (line ? line_art : thin));
   return problem;
 }
 
-Problem cannot_be_read(const Element &element, const Picture &picture,
+// "3in x 3in at 300 an inch takes 900 x 900 pixels"
+std::string enough_pixels(const Inspection &inspection, ElementId id) {
+  for (const PageDrawing &page : inspection.drawings.pages)
+    for (const Item &item : page.items)
+      if (item.element == id && item.place.width > Length{})
+        return fmt::format(
+            "{} x {} at 300 an inch takes {:.0f} x {:.0f} pixels",
+            length(inspection, item.place.width), length(inspection, item.place.height),
+            item.place.width.in_inches() * fine, item.place.height.in_inches() * fine);
+  return "300 pixels an inch of its place are enough";
+}
+
+Problem cannot_be_read(const Inspection &inspection, ElementId id, const Picture &picture,
                        const art::Refusal &refusal) {
+  const Element &element = inspection.edition[id];
+  const bool too_big =
+      refusal.trouble == art::Trouble::too_big || refusal.trouble == art::Trouble::too_hard;
   Problem problem;
-  problem.check =
-      refusal.trouble == art::Trouble::too_big || refusal.trouble == art::Trouble::too_hard
-          ? "picture-too-big"
-          : "unreadable-picture";
+  problem.check = too_big ? "picture-too-big" : "unreadable-picture";
   problem.range = picture.path.from.somewhere() ? picture.path.from : element.range;
   problem.message = fmt::format("{} {}", *picture.path, refusal.reason);
   problem.why = "the page is drawn with a dashed keyline so that you can see the rest";
+  if (too_big)
+    problem.why += "; " + enough_pixels(inspection, id);
+  problem.type = {{"", too_big ? "save a smaller copy of it, or name another picture"
+                               : "save it again as PNG or JPEG from the program that made it, or "
+                                 "name another picture"}};
   return problem;
 }
 
@@ -102,13 +141,15 @@ void check_pictures(const Inspection &inspection, Problems &problems) {
   for (const PageDrawing &page : inspection.drawings.pages)
     for (const Item &item : page.items)
       check_size(inspection, item, said, problems);
-  for (const Element &element : inspection.edition.elements) {
+  for (std::size_t i = 0; i < inspection.edition.elements.size(); ++i) {
+    const Element &element = inspection.edition.elements[i];
     const auto *picture = std::get_if<Picture>(&element.what);
     if (!picture || picture->path->empty())
       continue;
     const auto &facts = inspection.gallery.facts(*picture);
     if (!facts)
-      problems.push_back(cannot_be_read(element, *picture, facts.refusal()));
+      problems.push_back(
+          cannot_be_read(inspection, static_cast<ElementId>(i), *picture, facts.refusal()));
     if (!element.describe)
       problems.push_back(no_description(element));
   }

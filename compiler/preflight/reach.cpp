@@ -77,7 +77,7 @@ std::optional<Extent> picture_ink(const Inspection &inspection, const Item &item
 Past past(const Extent &extent, const Box &box) {
   const auto over = [](double points) {
     const Length length = Length::nearest_points(points);
-    return length > least_past ? length : Length{};
+    return length > Length{} && length <= least_past ? Length{} : length;
   };
   return {over(box.x.in_points() - extent.left), over(box.y.in_points() - extent.top),
           over(extent.right - box.right().in_points()), over(extent.foot - box.foot().in_points())};
@@ -86,6 +86,19 @@ Past past(const Extent &extent, const Box &box) {
 bool any(const Past &past) {
   return std::any_of(past.begin(), past.end(), [](Length l) { return l > Length{}; });
 }
+
+std::size_t worst(const Past &past) {
+  return static_cast<std::size_t>(std::max_element(past.begin(), past.end()) - past.begin());
+}
+
+Past largest(const Past &a, const Past &b) {
+  Past all;
+  for (std::size_t i = 0; i < all.size(); ++i)
+    all[i] = std::max(a[i], b[i]);
+  return all;
+}
+
+Past mirrored(const Past &past) { return {past[2], past[1], past[0], past[3]}; }
 
 std::optional<Extent> ink_extent(const Inspection &inspection, const Item &item, const Box &safe) {
   std::optional<Extent> extent = extent_of(item);

@@ -1,8 +1,12 @@
+#include "money/exact.hpp"
 #include "preflight/about.hpp"
 #include "preflight/families.hpp"
+#include "preflight/side_prices.hpp"
+#include "sheet/speech.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <set>
 
 namespace bodkin {
 namespace {
@@ -38,6 +42,58 @@ std::vector<int> whole_spreads(const Inspection &inspection) {
   return lefts;
 }
 
+// The spread's line with other pages.
+std::string moved_to(const Inspection &inspection, const Spread &spread, int left) {
+  const std::string_view line = inspection.sources.text(spread.opened);
+  std::size_t end = line.size();
+  for (const std::string_view word : {" called ", " in ", " on ", " by "})
+    end = std::min(end, line.find(word));
+  return fmt::format("spread {}-{}{}", left, left + 1, line.substr(end));
+}
+
+bool is_free(const Inspection &inspection, int left) {
+  const auto &pages = inspection.edition.pages;
+  return !pages[static_cast<std::size_t>(left)].opened.somewhere() &&
+         !pages[static_cast<std::size_t>(left) + 1].opened.somewhere();
+}
+
+// The pages of a page's side, itself among them.
+std::vector<int> side_pages(const Inspection &inspection, int page) {
+  std::vector<int> pages;
+  for (const Place &place : side_of(inspection, page).places)
+    if (place.page > 0 && place.page <= inspection.imposition.page_count)
+      pages.push_back(place.page);
+  std::sort(pages.begin(), pages.end());
+  return pages;
+}
+
+bool colour_by_itself(const Inspection &inspection, const Spread &spread, int page) {
+  const std::vector<int> pages = side_pages(inspection, page);
+  return is_colour(inspection, side_key(inspection, page)) &&
+         std::none_of(pages.begin(), pages.end(), [&](int other) {
+           return other != spread.left && other != spread.right &&
+                  inspection.drawings[other].draws &&
+                  *inspection.edition.pages[static_cast<std::size_t>(other)].mode == Mode::colour;
+         });
+}
+
+// "; sheet 4, back (8 and 13) becomes a colour side, $0.47 a copy more"
+std::string colour_for_its_sake(const Inspection &inspection, const Spread &spread) {
+  std::string text;
+  for (const int page : {spread.left, spread.right}) {
+    const auto prices = prices_of(inspection, page);
+    if (!prices || !colour_by_itself(inspection, spread, page))
+      continue;
+    const Exact more = Exact(prices->colour.amount) - Exact(prices->black.amount);
+    text += fmt::format("; sheet {}, {} ({}) becomes a colour side, {} a copy more",
+                        inspection.imposition.sheet_of(page).number,
+                        side_of(inspection, page).name == SideName::front ? "front" : "back",
+                        spoken::listed(side_pages(inspection, page)),
+                        shown(more, prices->colour.currency));
+  }
+  return text;
+}
+
 Problem split_spread(const Inspection &inspection, const Spread &spread) {
   const int l = spread.left, r = spread.right;
   const std::string left = paper_of(inspection, l), right = paper_of(inspection, r);
@@ -53,10 +109,17 @@ Problem split_spread(const Inspection &inspection, const Spread &spread) {
   problem.why =
       fmt::format("the halves may miss each other by {} (drift){}", length(inspection, drift),
                   left == right ? "" : " and change colour at the fold");
+  problem.why += colour_for_its_sake(inspection, spread);
   const std::vector<int> whole = whole_spreads(inspection);
   if (!whole.empty()) {
-    problem.why += fmt::format("; only {}-{} is one piece", whole.front(), whole.front() + 1);
-    problem.type = {{fmt::format("spread {}-{}", whole.front(), whole.front() + 1), {}}};
+    const int left_page = whole.front();
+    problem.why += fmt::format("; only {}-{} is one piece", left_page, left_page + 1);
+    const std::string line = moved_to(inspection, spread, left_page);
+    if (is_free(inspection, left_page))
+      retype(inspection, problem, spread.opened, line);
+    else
+      problem.type.push_back(
+          {line, fmt::format("and give pages {} and {} to what stands there now", l, r)});
   }
   return problem;
 }

@@ -27,9 +27,19 @@ Length leg_for(Length pile) {
   return leg;
 }
 
+std::string sheets_make(const Inspection &inspection) {
+  const std::size_t sheets = inspection.imposition.sheets.size();
+  return sheets == 1 ? "1 sheet makes" : fmt::format("{} sheets make", sheets);
+}
+
+// The exact figures of a line that is typed.
+std::string figure(const Inspection &inspection, Length length) {
+  return written(length, inspection.edition.ruler);
+}
+
 std::string staple_line(const Inspection &inspection, const FinishStep &step, Length leg) {
   return fmt::format("staple     {}, leg {}, {} from head and foot", step.staples,
-                     length(inspection, leg), length(inspection, step.from_head_and_foot));
+                     figure(inspection, leg), figure(inspection, step.from_head_and_foot));
 }
 
 Problem staple_problem(const Inspection &inspection, const FinishStep &step, Length pile) {
@@ -44,10 +54,11 @@ Problem staple_problem(const Inspection &inspection, const FinishStep &step, Len
     problem.message = fmt::format("a leg of {} leaves {} to bend over",
                                   length(inspection, step.leg), length(inspection, left));
   problem.kind = left < no_clinch ? Kind::error : Kind::warning;
-  problem.why = fmt::format("{} sheets make {} at the fold; a staple wants 1/8in beyond the paper "
-                            "to hold, and under 1/16in it pulls out",
-                            inspection.imposition.sheets.size(), length(inspection, pile));
-  problem.type = {{staple_line(inspection, step, leg_for(pile)), {}}};
+  problem.why = fmt::format("{} {} at the fold; a staple wants {} beyond the paper to hold, and "
+                            "under {} it pulls out",
+                            sheets_make(inspection), length(inspection, pile),
+                            length(inspection, poor_clinch), length(inspection, no_clinch));
+  retype(inspection, problem, step.range, staple_line(inspection, step, leg_for(pile)));
   return problem;
 }
 
@@ -58,8 +69,12 @@ Problem long_staple(const Inspection &inspection, const FinishStep &step, Length
   problem.range = step.leg_range.somewhere() ? step.leg_range : step.range;
   problem.message = fmt::format("a leg of {} is long for {} of paper", length(inspection, step.leg),
                                 length(inspection, pile));
-  problem.why = "legs that meet in the middle stand up and scratch";
-  problem.type = {{staple_line(inspection, step, leg_for(pile)), {}}};
+  problem.why =
+      fmt::format("{} {} at the fold, which leaves {} to bend over; over {} the legs cross, "
+                  "stand up and scratch",
+                  sheets_make(inspection), length(inspection, pile),
+                  length(inspection, step.leg - pile), length(inspection, too_much));
+  retype(inspection, problem, step.range, staple_line(inspection, step, leg_for(pile)));
   return problem;
 }
 

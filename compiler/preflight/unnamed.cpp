@@ -8,6 +8,19 @@
 namespace bodkin {
 namespace {
 
+// "9-21", "3, 5, 8-9": as a line lists pages.
+std::string runs(const std::vector<int> &pages) {
+  std::string text;
+  for (std::size_t i = 0, j = 0; i < pages.size(); i = j) {
+    for (j = i + 1; j < pages.size() && pages[j] == pages[j - 1] + 1; ++j)
+      continue;
+    text += fmt::format("{}{}", text.empty() ? "" : ", ", pages[i]);
+    if (j - i > 1)
+      text += fmt::format("-{}", pages[j - 1]);
+  }
+  return text;
+}
+
 Problem unnamed_page(const Inspection &inspection, const std::vector<int> &pages) {
   Problem problem;
   problem.kind = Kind::note;
@@ -17,8 +30,7 @@ Problem unnamed_page(const Inspection &inspection, const std::vector<int> &pages
   problem.message = fmt::format("nothing is said of {}, so {} blank", spoken::pages_listed(pages),
                                 pages.size() == 1 ? "it is" : "they are");
   problem.why = "paper is folded whole: a page that carries nothing is still there";
-  problem.type = {
-      {fmt::format("page {}", pages.front()), "with `blank` under it, if that is meant"}};
+  problem.type = {{fmt::format("page {}\n  blank", runs(pages)), "if that is meant"}};
   return problem;
 }
 
