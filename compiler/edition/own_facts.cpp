@@ -66,9 +66,27 @@ void take_run(Reader &reader) {
   reader.edition.run = known(run, from);
 }
 
-void take_margins(Reader &reader) {
-  const FactLine line = reader.edition_facts.find("margins");
-  Margins margins{usual_margin, usual_margin, usual_margin, usual_margin};
+// "inner 3in and outer 3in are 6in together, and a page is 5 1/2in wide"
+std::string what_margins_leave(const Margins &m, const Size &size, Ruler ruler) {
+  const auto told = [&](std::string_view a, Length first, std::string_view b, Length second,
+                        Length whole, std::string_view way) {
+    return fmt::format("{} {} and {} {} are {} together, and a page is {} {}", a,
+                       written(first, ruler), b, written(second, ruler),
+                       written(first + second, ruler), written(whole, ruler), way);
+  };
+  return m.inner + m.outer >= size.width
+             ? told("inner", m.inner, "outer", m.outer, size.width, "wide")
+             : told("head", m.head, "foot", m.foot, size.height, "high");
+}
+
+bool leave_room(const Margins &m, const Size &size) {
+  return m.inner + m.outer < size.width && m.head + m.foot < size.height;
+}
+
+// None where the line is broken: half of `0,5in` is no margin of 0.
+std::optional<Margins> written_margins(Reader &reader, FactLine line, Margins margins) {
+  if (!line || line.statement->broken)
+    return std::nullopt;
   if (const auto all = length_in(reader, line, "all", true))
     margins = {all->value, all->value, all->value, all->value};
   const auto side = [&](std::string_view name, Length &width) {
@@ -79,17 +97,26 @@ void take_margins(Reader &reader) {
   side("outer", margins.outer);
   side("head", margins.head);
   side("foot", margins.foot);
+  return margins;
+}
+
+void take_margins(Reader &reader) {
+  const FactLine line = reader.edition_facts.find("margins");
   const Size &size = *reader.edition.size;
-  if (margins.inner + margins.outer >= size.width || margins.head + margins.foot >= size.height) {
-    if (line)
-      reader.report({.check = "margins-meet",
-                     .range = line.range(),
-                     .message = "these margins leave no type area between them",
-                     .why = fmt::format("a page is {}", written(size, reader.edition.ruler)),
-                     .type = {{"margins    3/8in", {}}}});
-    margins = {};
+  const Margins usual{usual_margin, usual_margin, usual_margin, usual_margin};
+  const std::optional<Margins> written = written_margins(reader, line, usual);
+  if (written && leave_room(*written, size)) {
+    reader.edition.margins = known(*written, line.range());
+    return;
   }
-  reader.edition.margins = known(margins, line ? line.range() : Range{});
+  if (written)
+    reader.report({.check = "margins-meet",
+                   .range = line.range(),
+                   .message = "these margins leave no type area between them",
+                   .why = what_margins_leave(*written, size, reader.edition.ruler),
+                   .type = {{"margins    3/8in", {}}},
+                   .edits = {{line.range(), "margins    3/8in"}}});
+  reader.edition.margins = known(leave_room(usual, size) ? usual : Margins{}, Range{});
 }
 
 void take_grid(Reader &reader) {

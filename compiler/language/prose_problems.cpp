@@ -25,6 +25,22 @@ Problem about(std::string check, Range range, std::string message, std::string w
   return problem;
 }
 
+// What CommonMark writes where a tag stands.
+WayOut instead_of(std::string_view tag) {
+  const std::size_t begin = tag.find_first_not_of("</");
+  const std::string_view name =
+      begin == tag.npos ? "" : tag.substr(begin, tag.find_first_of(" />", begin) - begin);
+  if (name == "b" || name == "strong")
+    return {"**strong words**", {}};
+  if (name == "i" || name == "em")
+    return {"*words with emphasis*", {}};
+  if (name == "br")
+    return {"\\", "at the end of the line that breaks"};
+  if (name.size() == 2 && name[0] == 'h' && name[1] >= '1' && name[1] <= '6')
+    return {std::string(static_cast<std::size_t>(name[1] - '0'), '#') + " A heading", {}};
+  return {{}, "take the tag out, and leave the words that it holds"};
+}
+
 } // namespace
 
 Problem image_in_prose(Range range, std::string_view path, std::string_view description) {
@@ -39,10 +55,12 @@ Problem image_in_prose(Range range, std::string_view path, std::string_view desc
 }
 
 Problem html_in_prose(Range range, std::string_view tag) {
-  return about("html-in-prose", range,
-               fmt::format("{} is a tag for screens, not for paper", few(tag)),
-               "write *emphasis*, **strong** and # headings; before an angle bracket that is meant "
-               "stands a backslash: \\<");
+  Problem problem = about(
+      "html-in-prose", range, fmt::format("{} is a tag for screens, not for paper", few(tag)),
+      "words are marked by signs that can be read as they stand; before an angle bracket that is "
+      "meant stands a backslash: \\<");
+  problem.type.push_back(instead_of(tag));
+  return problem;
 }
 
 Problem verse_set_in(Range range, std::string_view first_line) {
@@ -56,11 +74,13 @@ Problem verse_set_in(Range range, std::string_view first_line) {
 }
 
 Problem prose_too_deep(Range range) {
-  return about(
+  Problem problem = about(
       "too-deep", range,
       fmt::format("lists and quotes stand more than {} deep in each other", limits::prose_nesting),
       "each level is set further in, and the paper has no room left; what stands deeper is "
       "read as if it stood at that depth");
+  problem.type.push_back({{}, "begin the line with fewer signs, nearer to the text's edge"});
+  return problem;
 }
 
 Problem prose_too_tangled(Range range) {
@@ -73,9 +93,10 @@ Problem prose_bytes(Range range, std::size_t byte, std::size_t lines) {
   Problem problem =
       about("malformed-bytes", range, fmt::format("byte {} is no text in UTF-8", byte),
             "the file was saved in another encoding, or by a word processor in its "
-            "own form; save it as plain text, UTF-8");
+            "own form");
   if (lines > 1)
     problem.message += fmt::format(", and {} more lines hold such bytes", lines - 1);
+  problem.type.push_back({{}, "save it again as plain text, UTF-8"});
   return problem;
 }
 

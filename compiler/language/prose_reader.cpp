@@ -226,7 +226,7 @@ private:
       next.fact = link_.substr(5);
     else if (link_.starts_with("page:"))
       next.page = link_.substr(5);
-    next.from = here_;
+    next.from = link_.empty() ? here_ : link_range(text);
     return spans.emplace_back(std::move(next));
   }
 
@@ -257,6 +257,16 @@ private:
     const std::string_view literal = view(cmark_node_get_literal(node));
     return literal.substr(0, literal.find('\n'));
   }
+  // The whole link where the block holds it as written.
+  Range link_range(std::string_view words) const {
+    const std::string_view block = sources_.text(here_);
+    const std::string link = "[" + std::string(words) + "](" + std::string(link_) + ")";
+    const std::size_t at = block.find(link);
+    if (at == std::string_view::npos)
+      return here_;
+    const auto begin = static_cast<std::uint32_t>(bytes(here_.begin) + at);
+    return {here_.file, Offset{begin}, Offset{static_cast<std::uint32_t>(begin + link.size())}};
+  }
   // The exact words where the block holds them, searched on from the last that were told.
   Range within(std::string_view words) {
     const std::string_view block = sources_.text(here_);
@@ -273,6 +283,13 @@ private:
     return {origin_.file, Offset{begin + static_cast<std::uint32_t>(at)},
             Offset{begin + static_cast<std::uint32_t>(end)}};
   }
+  // The byte itself in a file of prose; in words below `says`, which stand indented, its line.
+  Range byte_of(std::string_view text, std::size_t at, std::size_t line) const {
+    if (sources_.text(origin_).size() != text.size())
+      return lines(line, line);
+    const auto begin = static_cast<std::uint32_t>(bytes(origin_.begin) + at);
+    return {origin_.file, Offset{begin}, Offset{begin + 1}};
+  }
   void tell_malformed(std::string_view text) {
     std::size_t count = 0;
     std::size_t first = 0;
@@ -288,7 +305,7 @@ private:
       at = end + 1;
     }
     if (count != 0)
-      tell(language::prose_bytes(lines(first_line, first_line), first, count));
+      tell(language::prose_bytes(byte_of(text, first, first_line), first, count));
   }
 
   Range origin_;

@@ -123,6 +123,7 @@ Problem too_deep(const Typed &line) {
   problem.range = line.range(0);
   problem.message = fmt::format("lines stand more than {} levels deep", limits::nesting);
   problem.why = "an edition needs five levels; this line and those deeper are left out";
+  problem.type.push_back({{}, "begin it less far to the right"});
   return problem;
 }
 
@@ -133,8 +134,8 @@ Problem malformed_bytes(FileId file, std::uint32_t at, std::size_t lines) {
   problem.message = fmt::format("byte {} is no text in UTF-8", at);
   if (lines > 1)
     problem.message += fmt::format(", and {} more lines hold such bytes", lines - 1);
-  problem.why = "the file was saved in another encoding, or by a word processor in its own form; "
-                "save it as plain text, UTF-8";
+  problem.why = "the file was saved in another encoding, or by a word processor in its own form";
+  problem.type.push_back({{}, "save it again as plain text, UTF-8"});
   return problem;
 }
 

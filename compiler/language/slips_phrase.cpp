@@ -29,6 +29,29 @@ std::string no_guess(const Entry &entry) {
   return fmt::format("a guess would be printed; {} stands for {}", entry.word, says);
 }
 
+std::size_t words_in(std::string_view text) {
+  std::size_t count = 0;
+  for (std::size_t i = 0; i < text.size(); ++i)
+    if (text[i] != ' ' && (i == 0 || text[i - 1] == ' '))
+      ++count;
+  return count;
+}
+
+// The line as it stands, ended by what an example has behind as many words; the example itself
+// where the line says nothing of its own yet.
+std::string ended_as(const Typed &line, std::string_view example) {
+  const std::uint32_t end = line.lexemes.back().end;
+  const std::string own = line.with(end, end, "");
+  const std::size_t have = words_in(own);
+  if (own.empty() || have < 2 || have >= words_in(example))
+    return std::string(example);
+  std::size_t at = 0;
+  for (std::size_t i = 0; i < have; ++i)
+    at = example.find(' ', example.find_first_not_of(' ', at));
+  const bool comma = example[at - 1] == ',' && !own.ends_with(',');
+  return fmt::format("{}{}{}", own, comma ? "," : "", example.substr(at));
+}
+
 // A line that ends before its phrase does.
 Problem missing_part(const Typed &line, const Entry &entry, const Failure &failure) {
   const std::string wanted = wanted_words(failure);
@@ -38,7 +61,7 @@ Problem missing_part(const Typed &line, const Entry &entry, const Failure &failu
                    ? fmt::format("{} alone says nothing: {} comes next", entry.word, wanted)
                    : fmt::format("{} stops short: {} comes next", entry.word, wanted));
   problem.why = no_guess(entry);
-  type(problem, std::string(entry.example));
+  type(problem, ended_as(line, entry.example));
   return problem;
 }
 
@@ -148,6 +171,7 @@ Problem open_quote(const Typed &line, const Lexeme &text) {
 
 Problem inch_marks(const Typed &line) {
   std::string typed;
+  std::string_view marked;
   std::uint32_t begin = line.lexemes.front().begin;
   Problem problem = at_range("inch-marks", line.whole(), "inches are written in, not with a mark");
   bool first = true;
@@ -163,12 +187,15 @@ Problem inch_marks(const Typed &line) {
     typed += std::string(line.text.substr(begin, mark - begin)) + "in";
     begin = line.lexemes[i].end;
     problem.edits.push_back({{line.file, Offset{mark}, Offset{begin}}, "in"});
-    if (std::exchange(first, false))
+    if (std::exchange(first, false)) {
       problem.range = line.range(i);
+      marked = words;
+    }
     problem.range.end = Offset{begin};
   }
   typed += line.text.substr(begin, line.lexemes.back().end - begin);
-  problem.why = "a straight quote begins a text, so 5.5\" cannot be told from the end of one";
+  problem.why = fmt::format(
+      "a straight quote begins a text, so {} cannot be told from the end of one", marked);
   if (typed.size() < 400)
     type(problem, typed);
   return problem;

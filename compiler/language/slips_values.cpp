@@ -2,6 +2,7 @@
 #include "measure/limits.hpp"
 #include "measure/weight.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace bodkin::language {
@@ -71,7 +72,10 @@ Slip too_big(const Look &look) {
   } else if (look.wants_length()) {
     why = fmt::format("paper is at most {}in long", limits::length_inches);
   }
-  return slip(look, "number-too-big", std::move(message), std::move(why));
+  Problem problem = slip(look, "number-too-big", std::move(message), std::move(why));
+  problem.type.push_back(
+      {{}, "the number that was meant; a point or a space may be missing in it"});
+  return problem;
 }
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
@@ -310,6 +314,25 @@ Slip page_as_length(const Look &look) {
                  look, look.at, look.at, apart);
 }
 
+bool is_whole_number(std::string_view words) {
+  return !words.empty() && std::all_of(words.begin(), words.end(), is_digit);
+}
+
+// `page 8 to 10`
+Slip pages_to(const Look &look) {
+  const bool of_pages = look.entry.phrase.find("pages:") != std::string_view::npos;
+  const std::size_t next = look.at + 1U;
+  if (!of_pages || look.at == 0 || next >= look.line.lexemes.size() ||
+      small_letters(look.line.words(look.at)) != "to" ||
+      !is_whole_number(look.line.words(look.at - 1U)) || !is_whole_number(look.line.words(next)))
+    return {};
+  const std::string pages =
+      fmt::format("{}-{}", look.line.words(look.at - 1U), look.line.words(next));
+  return instead(slip(look, "unknown-kind", fmt::format("pages in a row are written {}", pages),
+                      "a list of pages is numbers, commas and a stroke for all those between"),
+                 look, look.at - 1U, next, pages);
+}
+
 } // namespace
 
 std::optional<Problem> value_slip(const Typed &line, const Entry &entry, const Failure &failure) {
@@ -319,8 +342,8 @@ std::optional<Problem> value_slip(const Typed &line, const Entry &entry, const F
   if (failure.at >= line.lexemes.size())
     return {};
   for (Slip (*find)(const Look &) :
-       {too_big, decimal_comma, page_as_length, missing_hash, odd_colour, length_unit, other_unit,
-        written_small, text_without_quotes, name_in_quotes})
+       {too_big, decimal_comma, page_as_length, pages_to, missing_hash, odd_colour, length_unit,
+        other_unit, written_small, text_without_quotes, name_in_quotes})
     if (Slip found = find(look))
       return found;
   return {};

@@ -53,6 +53,14 @@ std::string written(Length length, Ruler ruler) {
   return ruler == Ruler::millimetres ? in_millimetres(length, 2) : in_inches(length, 4);
 }
 
+Length ruled_up(Length length, Ruler ruler) {
+  const Length step =
+      ruler == Ruler::inches ? Length::inches(1, 16) : Length::units(Length::per_mm / 2);
+  const std::int64_t magnitude = length.units() < 0 ? -length.units() : length.units();
+  const std::int64_t steps = (magnitude + step.units() - 1) / step.units();
+  return step * (length.units() < 0 ? -steps : steps);
+}
+
 std::string rounded(Length length, Ruler ruler) {
   if (length == Length{})
     return "0";

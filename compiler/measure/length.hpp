@@ -62,5 +62,7 @@ std::string written(Length length, Ruler ruler);
 // As a sentence tells it: the same, no finer than a thousandth of an inch, a tenth of a millimetre
 // or, under one millimetre, a hundredth. Nobody reads creep of 0.2385in off a ruler.
 std::string rounded(Length length, Ruler ruler);
+// Away from nothing to a length that a ruler shows: 1/16in, or half a millimetre.
+Length ruled_up(Length length, Ruler ruler);
 
 } // namespace bodkin

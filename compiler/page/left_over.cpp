@@ -54,7 +54,7 @@ std::string taller(const Workshop &workshop, const WordsPlace &place, const Left
   const Ruler ruler = edition.ruler;
   const Box &box = place.place;
   return fmt::format("at       {} {}, {} x {}", written(box.x, ruler), written(box.y, ruler),
-                     written(box.width, ruler), written(box.height + more, ruler));
+                     written(box.width, ruler), written(ruled_up(box.height + more, ruler), ruler));
 }
 
 } // namespace
@@ -125,7 +125,10 @@ Problem continues_in_a_loop(const Workshop &workshop, TextId id, const TextBox &
           .message = fmt::format("{} goes on at page {}, whose place it has filled already",
                                  text.name, *to),
           .why = "a reader sent back to a page already read would go round for ever",
-          .type = {{fmt::format("continues {}", box.page + 1), "or take the line out"}},
+          .type = {{{},
+                    fmt::format("take the line out, or name a page further on that has a "
+                                "place for {}",
+                                text.name)}},
           .related = {},
           .edits = {}};
 }

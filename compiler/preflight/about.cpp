@@ -61,11 +61,7 @@ std::string length(const Inspection &inspection, Length length) {
 }
 
 Length ruled(const Inspection &inspection, Length length) {
-  const Length step = inspection.edition.ruler == Ruler::inches ? Length::inches(1, 16)
-                                                                : Length::units(Length::per_mm / 2);
-  const std::int64_t magnitude = length.units() < 0 ? -length.units() : length.units();
-  const std::int64_t steps = (magnitude + step.units() - 1) / step.units();
-  return step * (length.units() < 0 ? -steps : steps);
+  return ruled_up(length, inspection.edition.ruler);
 }
 
 void retype(const Inspection &inspection, Problem &problem, Range range, std::string line,
@@ -86,6 +82,11 @@ void type_before(const Inspection &inspection, Problem &problem, Range range, st
   const std::string further = fmt::format("{}\n{}", line, indentation(inspection.sources, range));
   const Range before{range.file, range.begin, range.begin};
   retype_part(inspection, problem, before, further, std::move(line), std::move(remark));
+}
+
+bool place_is_broken(const Inspection &inspection, const Item &item) {
+  const Placement &placement = inspection.edition[item.element].placement;
+  return placement.from.somewhere() && !placement.written() && *placement.area == Area::place;
 }
 
 bool is_words(const Item &item) {

@@ -34,6 +34,9 @@ void retype_part(const Inspection &inspection, Problem &problem, Range range, st
 void type_before(const Inspection &inspection, Problem &problem, Range range, std::string line,
                  std::string remark);
 
+// Its place was said and is wrong, which was told: where it stands now is nobody's wish.
+bool place_is_broken(const Inspection &inspection, const Item &item);
+
 bool is_words(const Item &item); // words, folios and codes: what must be read
 
 } // namespace bodkin

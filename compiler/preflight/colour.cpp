@@ -119,7 +119,8 @@ void check_black_pages(const Inspection &inspection, Problems &problems) {
 std::vector<int> beside(const Inspection &inspection, const Side &side, int page) {
   std::vector<int> others;
   for (const Place &place : side.places)
-    if (place.page > 0 && place.page != page && place.page <= inspection.imposition.page_count)
+    if (place.page > 0 && place.page != page && place.page <= inspection.imposition.page_count &&
+        !inspection.drawings[place.page].coloured)
       others.push_back(place.page);
   std::sort(others.begin(), others.end());
   return others;

@@ -86,12 +86,19 @@ Past reach_of(const Item &item, const Extent &extent, const PageEdges &edges) {
   return is_words(item) ? largest(unsafe, past(extent, edges.readable())) : unsafe;
 }
 
+// A page larger than its place is told as a wrong size; its edges are no edges of paper.
+bool hangs_over(const Inspection &inspection, int page) {
+  const Edges &slack = inspection.imposition.place_of(page).slack;
+  return std::min({slack.left, slack.top, slack.right, slack.bottom}) < -Length::mm(1) / 2;
+}
+
 using Matters = std::map<std::pair<ElementId, ElementId>, Matter>;
 
 void look_at(const Inspection &inspection, const Item &item, const PageEdges &edges,
              Matters &matters) {
   if (!leaves_ink(item) || std::holds_alternative<SetMissing>(item.what) ||
-      fills_page(inspection, item) || dressing(inspection, item))
+      fills_page(inspection, item) || dressing(inspection, item) ||
+      place_is_broken(inspection, item))
     return;
   const auto extent = ink_extent(inspection, item, edges.open_at_fold(edges.safe, item));
   if (!extent)
@@ -137,6 +144,8 @@ void check_edges(const Inspection &inspection, Problems &problems) {
     if (inspection.drawings[page].items.empty())
       continue;
     const PageEdges edges(inspection, page);
+    if (hangs_over(inspection, page))
+      continue;
     for (const Item &item : inspection.drawings[page].items)
       look_at(inspection, item, edges, matters);
   }

@@ -1,6 +1,7 @@
 #include "measure/paper.hpp"
 #include "preflight/about.hpp"
 #include "preflight/families.hpp"
+#include "preflight/stock_line.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -45,7 +46,7 @@ Problem uncreased_card(const Inspection &inspection, const Sheet &sheet, const S
   const bool cover = sheet.number == 1 && !card_inside(inspection);
   Problem problem;
   problem.check = "uncreased-card";
-  problem.range = fold ? fold->range : stock.range;
+  problem.range = fold ? fold->range : stock_range(inspection, sheet.stock, stock.range);
   problem.message = fmt::format("{} is folded without a crease", stock.name);
   problem.why = fmt::format("{} is {:.0f} gsm; above 150 the surface cracks along a fold that no "
                             "groove was pressed for",
@@ -58,12 +59,13 @@ Problem uncreased_card(const Inspection &inspection, const Sheet &sheet, const S
   return problem;
 }
 
-Problem cross_grain(const Inspection &inspection, const Stock &stock) {
+Problem cross_grain(const Inspection &inspection, StockId id) {
+  const Stock &stock = inspection.edition[id];
   const Grammage grammage = (*stock.weight)->grammage;
   Problem problem;
   problem.kind = grammage > rough_across ? Kind::warning : Kind::note;
   problem.check = "cross-grain";
-  problem.range = stock.grain.from.somewhere() ? stock.grain.from : stock.range;
+  problem.range = stock_range(inspection, id, stock.grain.from);
   problem.message = fmt::format("{} is folded across its grain", stock.name);
   const bool long_grain = *stock.grain == Grain::along_long_edge;
   problem.why = fmt::format(
@@ -72,11 +74,11 @@ Problem cross_grain(const Inspection &inspection, const Stock &stock) {
       grammage > rough_across ? "the fold comes out rough and the booklet springs open"
                               : "that matters little");
   if (stock.sheet)
-    retype_part(inspection, problem, stock.grain.from, long_grain ? "short" : "long",
-                fmt::format("sheet      {}, grain {}",
-                            written(**stock.sheet, ruler_of(**stock.sheet)),
-                            long_grain ? "short" : "long"),
-                fmt::format("if you can buy or cut it grain {}", long_grain ? "short" : "long"));
+    retype_stock(inspection, problem, id, stock.grain.from, long_grain ? "short" : "long",
+                 fmt::format("sheet      {}, grain {}",
+                             written(**stock.sheet, ruler_of(**stock.sheet)),
+                             long_grain ? "short" : "long"),
+                 fmt::format("if you can buy or cut it grain {}", long_grain ? "short" : "long"));
   return problem;
 }
 
@@ -101,7 +103,7 @@ void check_folds(const Inspection &inspection, Problems &problems) {
         cards.insert({sheet.stock, sheet.number == 1}).second)
       problems.push_back(uncreased_card(inspection, sheet, stock));
     if (across_grain(sheet, stock) && crossed.insert(sheet.stock).second)
-      problems.push_back(cross_grain(inspection, stock));
+      problems.push_back(cross_grain(inspection, sheet.stock));
   }
 }
 

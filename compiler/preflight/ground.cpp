@@ -190,6 +190,15 @@ bool hidden_between(const std::vector<Item> &items, std::size_t lower, std::size
   return false;
 }
 
+// Two words without a place are told as such.
+bool both_fill_margins(const Inspection &inspection, const Item &a, const Item &b) {
+  const auto fills = [&](const Item &item) {
+    const Element &element = inspection.edition[item.element];
+    return std::holds_alternative<Words>(element.what) && !element.placement.from.somewhere();
+  };
+  return fills(a) && fills(b);
+}
+
 struct Crossing {
   const Item *lower = nullptr, *upper = nullptr;
   std::vector<int> pages;
@@ -241,7 +250,8 @@ void check_overlaps(const Inspection &inspection, int page, Crossings &crossings
   const auto &items = inspection.drawings[page].items;
   std::vector<std::pair<std::size_t, std::vector<Extent>>> words;
   for (std::size_t i = 0; i < items.size(); ++i) {
-    if (!std::holds_alternative<SetWords>(items[i].what) || !leaves_ink(items[i]))
+    if (!std::holds_alternative<SetWords>(items[i].what) || !leaves_ink(items[i]) ||
+        place_is_broken(inspection, items[i]))
       continue;
     std::vector<Extent> extents = line_extents(items[i]);
     for (const auto &[index, others] : words) {
@@ -250,7 +260,8 @@ void check_overlaps(const Inspection &inspection, int page, Crossings &crossings
         return std::any_of(lower.begin(), lower.end(),
                            [&](const Extent &b) { return overlap(a, b); });
       });
-      if (touch && !hidden_between(items, index, i)) {
+      if (touch && !hidden_between(items, index, i) &&
+          !both_fill_margins(inspection, items[index], items[i])) {
         note(crossings, page, items[index], items[i]);
         break;
       }

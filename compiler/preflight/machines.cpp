@@ -1,6 +1,7 @@
 #include "measure/paper.hpp"
 #include "preflight/about.hpp"
 #include "preflight/families.hpp"
+#include "preflight/stock_line.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -27,19 +28,20 @@ bool feeds(const Machine &machine, Grammage grammage) {
          (!machine.heaviest || grammage <= (*machine.heaviest)->grammage);
 }
 
-Problem will_not_feed(const Inspection &inspection, const Stock &stock, const Machine &machine) {
+Problem will_not_feed(const Inspection &inspection, StockId id, const Machine &machine) {
+  const Stock &stock = inspection.edition[id];
   const Weight &weight = **stock.weight;
   const bool heavy = machine.heaviest && (*machine.heaviest)->grammage < weight.grammage;
   Problem problem;
   problem.check = "will-not-feed";
-  problem.range = stock.weight->from.somewhere() ? stock.weight->from : stock.range;
+  problem.range = stock_range(inspection, id, stock.weight->from);
   problem.message =
       fmt::format("{}; {} takes {}", weighed(weight), machine.name, range_of(machine));
   problem.why = heavy ? "the card would jam in the bend behind the tray"
                       : "the rollers would take several sheets at once, or crease them";
   const std::string passes = written(heavy ? **machine.heaviest : **machine.lightest);
-  retype_part(inspection, problem, stock.weight->from, passes, fmt::format("weight     {}", passes),
-              "or print these pages by another machine");
+  retype_stock(inspection, problem, id, stock.weight->from, passes,
+               fmt::format("weight     {}", passes), "or print these pages by another machine");
   if (machine.heaviest && machine.heaviest->from.somewhere())
     problem.related = {{machine.heaviest->from, "what the machine takes is said here"}};
   return problem;
@@ -58,21 +60,22 @@ std::string_view grain_of(const Stock &stock) {
   return *stock.grain == Grain::along_long_edge ? ", grain long" : ", grain short";
 }
 
-Problem machine_size(const Inspection &inspection, const Stock &stock, const Machine &machine) {
+Problem machine_size(const Inspection &inspection, StockId id, const Machine &machine) {
+  const Stock &stock = inspection.edition[id];
   const Ruler ruler = inspection.edition.ruler;
   std::string sizes;
   for (const Known<Size> &size : machine.sizes)
     sizes += (sizes.empty() ? "" : ", ") + written(*size, ruler);
   Problem problem;
   problem.check = "machine-size";
-  problem.range = stock.sheet->from.somewhere() ? stock.sheet->from : stock.range;
+  problem.range = stock_range(inspection, id, stock.sheet->from);
   problem.message =
       fmt::format("{} does not take {} sheets", machine.name, written(**stock.sheet, ruler));
   problem.why = fmt::format("its trays hold {}", sizes);
   const std::string first = written(*machine.sizes.front(), ruler);
-  retype_part(inspection, problem, stock.sheet->from, first,
-              fmt::format("sheet      {}{}", first, grain_of(stock)),
-              "or print these pages by another machine");
+  retype_stock(inspection, problem, id, stock.sheet->from, first,
+               fmt::format("sheet      {}{}", first, grain_of(stock)),
+               "or print these pages by another machine");
   if (machine.sizes.front().from.somewhere())
     problem.related = {{machine.sizes.front().from, "its sizes are said here"}};
   return problem;
@@ -92,9 +95,9 @@ void check_machines(const Inspection &inspection, Problems &problems) {
       const Stock &stock = inspection.edition[sheet.stock];
       const Machine &machine = inspection.edition[id];
       if (stock.weight && !feeds(machine, (*stock.weight)->grammage))
-        problems.push_back(will_not_feed(inspection, stock, machine));
+        problems.push_back(will_not_feed(inspection, sheet.stock, machine));
       if (stock.sheet && !takes(machine, **stock.sheet))
-        problems.push_back(machine_size(inspection, stock, machine));
+        problems.push_back(machine_size(inspection, sheet.stock, machine));
     }
   }
 }

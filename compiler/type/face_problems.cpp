@@ -79,14 +79,14 @@ Problem missing_face(const Face &face, const std::vector<std::string> &near) {
   if (!face.package.empty()) {
     problem.message += fmt::format("; the Debian package {} brings it", face.package);
     problem.type.push_back({fmt::format("apt-get install {}", face.package),
-                            "(as root, in a terminal; then compile again)"});
+                            "as root, in a terminal; then compile again"});
   } else if (!near.empty()) {
     problem.message += fmt::format("; did you mean {}?", either(near));
     for (const std::string &name : near)
       problem.type.push_back({face_line(face, name), ""});
   } else {
     problem.type.push_back(
-        {face_line(face, "faces/" + face.name + ".otf"), "(a file in the edition's folder)"});
+        {face_line(face, "faces/" + face.name + ".otf"), "a file in the edition's folder"});
   }
   return problem;
 }
@@ -100,7 +100,7 @@ Problem missing_face_file(const Face &face, const FaceFile &file, const Lookup &
     problem.why = "a manuscript may read its own folder only, so that it still works on another "
                   "desk and a stranger's cannot read yours";
     problem.type.push_back({file_line(face, file, fmt::format("faces/{}", file_name(file.path))),
-                            "(after copying it in, if its licence allows that)"});
+                            "after copying it in, if its licence allows that"});
     return problem;
   }
   const bool other_case = looked.trouble == Trouble::wrong_case;
@@ -123,7 +123,9 @@ Problem unreadable_face(const Face &face, Range range, std::string_view file,
   problem.why = fmt::format("the words in {} stay off the pages until it can", face.name);
   if (!face.package.empty())
     problem.type.push_back({fmt::format("apt-get install --reinstall {}", face.package),
-                            "(as root, in a terminal; then compile again)"});
+                            "as root, in a terminal; then compile again"});
+  else
+    problem.type.push_back({"", "copy the font's file in again whole, or name another"});
   return problem;
 }
 
@@ -136,7 +138,7 @@ Problem system_face(const Face &face, std::string_view path) {
   problem.why = "another machine may have it in another version with other line ends, or not at "
                 "all; a file in the edition's folder keeps the edition whole";
   problem.type.push_back({face_line(face, fmt::format("faces/{}", file_name(path))),
-                          fmt::format("(after copying in {}, if its licence allows it)", path)});
+                          fmt::format("after copying in {}, if its licence allows it", path)});
   return problem;
 }
 
@@ -165,6 +167,9 @@ Problem missing_glyph(const Face &face, Cut cut, std::string_view character,
   problem.why = "it would print as an empty box";
   if (!other.empty())
     problem.why += fmt::format("; {}, also in this edition, has it", other);
+  problem.type.push_back({"", other.empty()
+                                  ? "write it otherwise, or set these words in a face that has it"
+                                  : fmt::format("set these words in a style of {}", other)});
   problem.related.push_back({face.range, fmt::format("{} is this face", face.name)});
   return problem;
 }
@@ -191,7 +196,7 @@ Problem code_unstyled(const Style &style, Range from, std::string_view typed) {
   problem.why = "backticks ask for words as a typewriter sets them";
   if (!typed.empty())
     problem.type.push_back(
-        {fmt::format("  code       in {}", typed), fmt::format("(under style {})", style.name)});
+        {fmt::format("code       in {}", typed), fmt::format("under style {}", style.name)});
   problem.related.push_back({style.range, fmt::format("style {}", style.name)});
   return problem;
 }

@@ -156,3 +156,14 @@ TEST_CASE("capitals count in a file's name") {
   CHECK(r.problems[0].message ==
         "moon.heic is there, moon.HEIC is not: capitals count in a file's name");
 }
+
+TEST_CASE("a text longer than any booklet is not read") {
+  const std::string novel(17u << 20, 'a');
+  const Read r = read(small_edition("", "text novel from \"words/novel.md\"\npage 1\n"),
+                      {{"words/novel.md", novel}});
+  const Problem *problem = r.problem("too-long-file");
+  REQUIRE(problem);
+  CHECK(problem->message == "words/novel.md is too long a file for a text");
+  CHECK(problem->why == "at most 16 MB are read; something else must have got into its place");
+  CHECK(problem->type[0].remark == "name the file that was meant");
+}

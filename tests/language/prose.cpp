@@ -123,14 +123,15 @@ TEST_CASE("a picture inside running text is told what to write") {
 
 TEST_CASE("tags are told") {
   CHECK(Read("One <b>two</b>\n").problems.size() == 2);
-  CHECK(
-      Read("One <b>two\n").told() ==
-      "words/a.md:1:5: error: <b> is a tag for screens, not for paper [html-in-prose]\n"
-      "  One <b>two\n"
-      "      ~~~\n"
-      "  why   write *emphasis*, **strong** and # headings; before an angle bracket that is meant "
-      "stands a\n"
-      "        backslash: \\<\n");
+  CHECK(Read("One <b>two\n").told() ==
+        "words/a.md:1:5: error: <b> is a tag for screens, not for paper [html-in-prose]\n"
+        "  One <b>two\n"
+        "      ~~~\n"
+        "  why   words are marked by signs that can be read as they stand; before an angle bracket "
+        "that "
+        "is\n"
+        "        meant stands a backslash: \\<\n"
+        "  type  **strong words**\n");
   CHECK(Read("<div>\nwords\n</div>\n").problems.size() == 1);
 }
 

@@ -129,7 +129,8 @@ TEST_CASE("a page beyond all books") {
         "[number-too-big]\n"
         "  page 4000000\n"
         "       ~~~~~~~\n"
-        "  why   a book that thick does not fold; most likely two numbers have run together\n");
+        "  why   a book that thick does not fold; most likely two numbers have run together\n"
+        "  type  the number that was meant; a point or a space may be missing in it\n");
 }
 
 TEST_CASE("a number beyond all numbers") {
@@ -139,7 +140,8 @@ TEST_CASE("a number beyond all numbers") {
         "[number-too-big]\n"
         "  pages 99999999999999999999\n"
         "        ~~~~~~~~~~~~~~~~~~~~\n"
-        "  why   a number has at most 15 digits, 6 of them behind the point\n");
+        "  why   a number has at most 15 digits, 6 of them behind the point\n"
+        "  type  the number that was meant; a point or a space may be missing in it\n");
 }
 
 TEST_CASE("a page typed as a length") {
@@ -284,4 +286,24 @@ TEST_CASE("a place with its edges the wrong way") {
       "  why   a guess would be printed; at stands for its place: across and down from the page's "
       "top left,\n        then its size\n"
       "  type  at 0.5in 1in, 4in x 3in\n");
+}
+
+TEST_CASE("pages in a row, as they are spoken") {
+  CHECK(told("page 8 to 10\n") ==
+        "a.bodkin:1:6: error: pages in a row are written 8-10 [unknown-kind]\n"
+        "  page 8 to 10\n"
+        "       ~~~~~~~\n"
+        "  why   a list of pages is numbers, commas and a stroke for all those between\n"
+        "  type  page 8-10\n");
+}
+
+TEST_CASE("a line that stops short is ended as its example is") {
+  CHECK(told("edition \"Bus\"\n  budget $0.80\n") ==
+        "a.bodkin:2:3: error: budget stops short: what it is for (a side, a copy, once …) comes "
+        "next [missing-part]\n"
+        "  budget $0.80\n"
+        "  ~~~~~~~~~~~~\n"
+        "  why   a guess would be printed; budget stands for the most that a copy, or the run, may "
+        "cost; over\n        it nothing is printed\n"
+        "  type  budget $0.80 a copy\n");
 }

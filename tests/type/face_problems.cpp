@@ -27,7 +27,7 @@ TEST_CASE("a missing family names the package, near families or the file to put 
         "[missing-face]\n"
         "why another face is never put in its place: every line would end elsewhere, and on the "
         "next machine elsewhere again\n"
-        "type apt-get install fonts-odd (as root, in a terminal; then compile again)");
+        "type apt-get install fonts-odd as root, in a terminal; then compile again");
   CHECK(said(missing_face(odd, {"Oddly", "Odd Sans"})) ==
         "error: the family Odd is not on this machine; did you mean Oddly or Odd Sans? "
         "[missing-face]\n"
@@ -39,7 +39,7 @@ TEST_CASE("a missing family names the package, near families or the file to put 
         "error: the family Odd is not on this machine [missing-face]\n"
         "why another face is never put in its place: every line would end elsewhere, and on the "
         "next machine elsewhere again\n"
-        "type face book from \"faces/book.otf\" (a file in the edition's folder)");
+        "type face book from \"faces/book.otf\" a file in the edition's folder");
 }
 
 TEST_CASE("a face's file that is not there, or outside, gives the line to type") {
@@ -53,8 +53,8 @@ TEST_CASE("a face's file that is not there, or outside, gives the line to type")
         "error: this face lives outside the edition's folder [outside-the-folder]\n"
         "why a manuscript may read its own folder only, so that it still works on another desk "
         "and a stranger's cannot read yours\n"
-        "type file       \"faces/od.otf\", cut italic (after copying it in, if its licence allows "
-        "that)");
+        "type file       \"faces/od.otf\", cut italic after copying it in, if its licence allows "
+        "that");
 }
 
 TEST_CASE("a face that cannot be read says why") {
@@ -63,7 +63,7 @@ TEST_CASE("a face that cannot be read says why") {
         "error: Odd.otf cannot be set from: its tables are damaged or cut short "
         "[unreadable-face]\n"
         "why the words in book stay off the pages until it can\n"
-        "type apt-get install --reinstall fonts-odd (as root, in a terminal; then compile again)");
+        "type apt-get install --reinstall fonts-odd as root, in a terminal; then compile again");
 }
 
 TEST_CASE("a face of the machine is noted with the file to copy") {
@@ -71,8 +71,8 @@ TEST_CASE("a face of the machine is noted with the file to copy") {
         "note: Odd is taken from this machine [system-face]\n"
         "why another machine may have it in another version with other line ends, or not at all; a "
         "file in the edition's folder keeps the edition whole\n"
-        "type face book from \"faces/Odd.otf\" (after copying in /usr/share/fonts/Odd.otf, if its "
-        "licence allows it)");
+        "type face book from \"faces/Odd.otf\" after copying in /usr/share/fonts/Odd.otf, if its "
+        "licence allows it");
 }
 
 TEST_CASE("a missing cut says what is set instead") {
@@ -85,10 +85,12 @@ TEST_CASE("a missing glyph shows the character, its number and its words") {
   CHECK(said(missing_glyph(odd, Cut::regular, "→", {{}, "here → there", 3}, "Even")) ==
         "error: Odd has no → (U+2192), wanted in “here → there” and 2 more times "
         "[missing-glyph]\n"
-        "why it would print as an empty box; Even, also in this edition, has it");
+        "why it would print as an empty box; Even, also in this edition, has it\n"
+        "type  set these words in a style of Even");
   CHECK(said(missing_glyph(odd, Cut::bold, "\x07", {{}, "be\x07ll", 1}, "")) ==
         "error: Odd, bold, has no U+0007, wanted in “be\x07ll” [missing-glyph]\n"
-        "why it would print as an empty box");
+        "why it would print as an empty box\n"
+        "type  write it otherwise, or set these words in a face that has it");
 }
 
 TEST_CASE("a script that a face does not draw is told in twelve characters and a count") {
@@ -111,7 +113,7 @@ TEST_CASE("code without a style offers one in a typewriter's face") {
         "note: words between backticks look like the rest: body has no style for code "
         "[code-unstyled]\n"
         "why backticks ask for words as a typewriter sets them\n"
-        "type   code       in label (under style body)");
+        "type code       in label under style body");
 }
 
 TEST_CASE("what an edition's words meet is told once, however often it is met") {
