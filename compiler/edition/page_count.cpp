@@ -16,7 +16,8 @@ Problem called_twice(const Reader &reader, FactLine line, int other) {
       .range = line.range("called"),
       .message = fmt::format("page {} is called {} already", other, name),
       .why = "a link to a page by its name could lead to either",
-      .type = {{typed(reader, line.range(), line.range("called"), fmt::format("{}-2", name)), {}}}};
+      .type = {{typed(reader, line.range(), line.range("called"), fmt::format("{}-2", name)), {}}},
+      .edits = {{line.range("called"), fmt::format("{}-2", name)}}};
 }
 
 Problem too_many_pages(const Reader &reader, FactLine line, Range where) {

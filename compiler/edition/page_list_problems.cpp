@@ -22,7 +22,8 @@ Problem backwards(const Reader &reader, FactLine line, Range range, std::int64_t
           .range = range,
           .message = fmt::format("{}-{} runs backwards", first, last),
           .why = "pages stand in a list from the lower to the higher",
-          .type = {{typed(reader, line.range(), range, fmt::format("{}-{}", last, first)), {}}}};
+          .type = {{typed(reader, line.range(), range, fmt::format("{}-{}", last, first)), {}}},
+          .edits = {{range, fmt::format("{}-{}", last, first)}}};
 }
 
 Problem no_page_nought(const Reader &reader, FactLine line, Range range) {

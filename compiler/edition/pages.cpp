@@ -22,17 +22,19 @@ Problem page_twice(const Reader &reader, FactLine line, int page, int free_page)
                       "both would print over each other on one page; this often comes of a merge, "
                       "or of a page put in before this one",
                   .related = {{first, fmt::format("page {} is made here", page)}}};
-  if (free_page > 0 && line.word() == "page")
+  if (free_page > 0 && line.word() == "page") {
     problem.type.push_back(
         {typed(reader, line.range(), line.range("pages"), std::to_string(free_page)),
          "or bring what stands below both lines together under one"});
-  else
+    problem.edits.push_back({line.range("pages"), std::to_string(free_page)});
+  } else
     problem.type.push_back({{}, "bring what stands below both lines together under one"});
   return problem;
 }
 
 Problem not_a_spread(const Reader &reader, FactLine line, const PageList &list) {
   const int page = list.pages.empty() ? 2 : std::max(2, list.pages.front() / 2 * 2);
+  const std::string facing = fmt::format("{}-{}", page, page + 1);
   return {
       .check = "not-a-spread",
       .range = line.range("pages"),
@@ -40,9 +42,8 @@ Problem not_a_spread(const Reader &reader, FactLine line, const PageList &list) 
                  "it",
       .why = "in an open booklet the even page lies at the left of the fold and the next at its "
              "right; outside, back-cover and front-cover lie so",
-      .type = {
-          {typed(reader, line.range(), line.range("pages"), fmt::format("{}-{}", page, page + 1)),
-           {}}}};
+      .type = {{typed(reader, line.range(), line.range("pages"), facing), {}}},
+      .edits = {{line.range("pages"), facing}}};
 }
 
 Problem not_blank(FactLine blank, Range element) {

@@ -81,15 +81,15 @@ Problem no_grid(FactLine line) {
 }
 
 Problem off_the_grid(const Reader &reader, FactLine line, const Grid &grid) {
+  const std::string all = fmt::format("1-{} by 1-{}", grid.columns, grid.rows);
   return {.check = "off-the-page",
           .range = line.range("cells"),
           .message = fmt::format("the grid ({}) has {} columns and {} rows",
                                  place_words(reader, reader.edition.grid->from, line.range().file),
                                  grid.columns, grid.rows),
           .why = "cells are columns by rows, each from the lower number to the higher",
-          .type = {{typed(reader, line.range(), line.range("cells"),
-                          fmt::format("1-{} by 1-{}", grid.columns, grid.rows)),
-                    "which is all of it"}}};
+          .type = {{typed(reader, line.range(), line.range("cells"), all), "which is all of it"}},
+          .edits = {{line.range("cells"), all}}};
 }
 
 std::optional<Cells> cells_of(Reader &reader, FactLine line) {

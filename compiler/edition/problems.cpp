@@ -112,7 +112,8 @@ Problem duplicate_name(const Reader &reader, Family family, FactLine first, Fact
                  "mean either; this often comes of a merge",
           .type = {{typed(reader, second.range(), second.range("name"), fmt::format("{}-2", name)),
                     "or take one of them out"}},
-          .related = {{first.range("name"), "the first of that name"}}};
+          .related = {{first.range("name"), "the first of that name"}},
+          .edits = {{second.range("name"), fmt::format("{}-2", name)}}};
 }
 
 Problem own_beats_shelf(const Reader &reader, Family family, FactLine winner, FactLine loser) {

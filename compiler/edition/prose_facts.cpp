@@ -80,10 +80,13 @@ Problem unknown_fact(Reader &reader, const Span &span) {
                   .message = fmt::format("no fact is called {}", span.fact),
                   .why = fmt::format("facts in prose are {}", list_of(names))};
   const auto near = reader.near(span.fact, names);
+  const std::string link =
+      fmt::format("[{}](fact:{})", span.text, near ? *near : std::string_view("title"));
   if (near)
     problem.message += fmt::format("; did you mean {}?", *near);
-  problem.type.push_back(
-      {fmt::format("[{}](fact:{})", span.text, near ? *near : std::string_view("title")), {}});
+  if (near && reader.sources.text(span.from).starts_with('['))
+    problem.edits.push_back({span.from, link});
+  problem.type.push_back({link, {}});
   return problem;
 }
 

@@ -37,11 +37,14 @@ std::size_t words_in(std::string_view text) {
   return count;
 }
 
-// The line as it stands, ended by what an example has behind as many words; the example itself
-// where the line says nothing of its own yet.
-std::string ended_as(const Typed &line, std::string_view example) {
+std::string own_words(const Typed &line) {
   const std::uint32_t end = line.lexemes.back().end;
-  const std::string own = line.with(end, end, "");
+  return line.with(end, end, "");
+}
+
+// A line as it stands, ended by what an example has behind as many words; the example itself
+// where the line says nothing of its own yet.
+std::string ended_as(const std::string &own, std::string_view example) {
   const std::size_t have = words_in(own);
   if (own.empty() || have < 2 || have >= words_in(example))
     return std::string(example);
@@ -61,7 +64,11 @@ Problem missing_part(const Typed &line, const Entry &entry, const Failure &failu
                    ? fmt::format("{} alone says nothing: {} comes next", entry.word, wanted)
                    : fmt::format("{} stops short: {} comes next", entry.word, wanted));
   problem.why = no_guess(entry);
-  type(problem, ended_as(line, entry.example));
+  const std::string own = own_words(line), ended = ended_as(own, entry.example);
+  type(problem, ended);
+  if (!own.empty() && ended.starts_with(own))
+    problem.edits.push_back(
+        {{line.file, line.whole().end, line.whole().end}, ended.substr(own.size())});
   return problem;
 }
 
@@ -82,6 +89,8 @@ Problem left_over(const Typed &line, const Entry &entry, std::uint32_t at) {
                     ? fmt::format("{} stands alone on its line", entry.word)
                     : fmt::format("{} is written like this: {}", entry.word, entry.example);
   type(problem, line.with(line.lexemes[at - 1].end, line.lexemes.back().end, ""));
+  problem.edits.push_back(
+      {{line.file, Offset{line.lexemes[at - 1].end}, line.whole().end}, std::string()});
   return problem;
 }
 

@@ -162,6 +162,8 @@ Problem cheap_run(const Edition &edition, const std::string &whose, const Cheape
                             cheaper.copies);
   if (edition.run.from.somewhere())
     problem.type = {{line_with_first_number(sources, edition.run.from, cheaper.copies), ""}};
+  if (edition.run.from.somewhere())
+    problem.edits = {{edition.run.from, problem.type.front().line}};
   return problem;
 }
 

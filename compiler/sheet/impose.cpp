@@ -58,7 +58,7 @@ Imposition impose(const Edition &edition, const Sources &sources, Problems &prob
   const SheetPattern pattern = pattern_of(folded);
   const Layout layout = bodkin::layout(folded, *edition.folding, *edition.page_count);
   if (as_asked && !layout.folds)
-    problems.push_back(does_not_fold(edition, folded, layout));
+    problems.push_back(does_not_fold(edition, folded, layout, sources));
   Imposition imposition = lay_out(folded, pattern, layout, *edition.page_count);
   imposition.page_size = *edition.size;
   choose_papers(edition, sources, imposition, problems);

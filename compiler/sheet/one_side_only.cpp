@@ -25,6 +25,8 @@ Problem one_side_only(const Edition &edition, const Imposition &imposition, cons
                             sheet.number, sides_in_words(sheet),
                             spoken::on_line(sources, machine.duplex.from));
   problem.type = {{spoken::fact("duplex", "by hand"), "if printed sheets may go in again"}};
+  if (machine.duplex.from.somewhere() && !sources.is_shelf(machine.duplex.from.file))
+    problem.edits = {{machine.duplex.from, "by hand"}};
   return problem;
 }
 

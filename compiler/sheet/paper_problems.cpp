@@ -16,7 +16,8 @@ using spoken::pages_listed;
 // The page's line with one name in it exchanged, where the line speaks of no page off this sheet;
 // else a line for these pages alone.
 WayOut line_with(const AllSheets &all, const std::vector<int> &asking, const std::vector<int> &here,
-                 Range from, std::string_view little_word, const std::string &name) {
+                 Range from, std::string_view little_word, const std::string &name,
+                 std::vector<Edit> &edits) {
   const Edition &edition = all.edition;
   const Range opened = edition.pages[static_cast<std::size_t>(asking.front())].opened;
   bool others = !opened.somewhere();
@@ -29,6 +30,7 @@ WayOut line_with(const AllSheets &all, const std::vector<int> &asking, const std
     const std::string_view line = all.sources.text(opened);
     const std::size_t at = bytes(from.begin) - bytes(opened.begin);
     const std::size_t length = bytes(from.end) - bytes(from.begin);
+    edits = {{from, name}};
     return {fmt::format("{}{}{}", line.substr(0, at), name, line.substr(at + length)), ""};
   }
   std::string pages;
@@ -117,7 +119,7 @@ Problem mixed_stock(const AllSheets &all, const Sheet &sheet, const Request<Stoc
                   on_line(all.sources, first.from), first.pages.size() == 1 ? "puts" : "put", is);
   problem.why = fmt::format("sheet {} of {} is one piece of paper: {}", sheet.number,
                             all.imposition.sheets.size(), sides_in_words(sheet));
-  WayOut way = line_with(all, other.pages, pages_of(sheet), other.from, "on", is);
+  WayOut way = line_with(all, other.pages, pages_of(sheet), other.from, "on", is, problem.edits);
   if (const Sheet *near = near_by(all.imposition, sheet, other.wanted)) {
     std::vector<int> pages = pages_of(*near);
     std::sort(pages.begin(), pages.end());
@@ -150,7 +152,7 @@ Problem mixed_machine(const AllSheets &all, const Sheet &sheet, const Side &side
                             "machine; its front and its back may go through two",
                             pages_listed(pages_of(side)), sheet.number,
                             side.name == SideName::front ? "front" : "back");
-  problem.type = {line_with(all, other.pages, pages_of(side), other.from, "by", is)};
+  problem.type = {line_with(all, other.pages, pages_of(side), other.from, "by", is, problem.edits)};
   problem.related = {{first.from, fmt::format("{} {} asked by {} here", pages_listed(first.pages),
                                               verb(first.pages), is)}};
   return problem;

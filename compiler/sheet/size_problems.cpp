@@ -106,8 +106,11 @@ Problem wrong_size(const Edition &edition, const FoldedSheet &folded, const Impo
     problem.why =
         fmt::format("{} is {} of {}; ", written(asked, ruler_of(asked)), part, better->name);
   problem.why += papers_here(edition, imposition, sheet);
-  problem.type = {{fact("size", written(given, ruler_of(sheet.size))),
-                   better != nullptr ? fmt::format("or buy {}", better->name) : ""}};
+  const std::string size = written(given, ruler_of(sheet.size));
+  problem.type = {
+      {fact("size", size), better != nullptr ? fmt::format("or buy {}", better->name) : ""}};
+  if (edition.size.from.somewhere())
+    problem.edits = {{edition.size.from, size}};
   if (sheet.stock != StockId::none)
     problem.related = {{edition[sheet.stock].sheet->from,
                         fmt::format("{} is cut here", edition[sheet.stock].name)}};
@@ -136,9 +139,18 @@ bool page_fits(const Size &given, const Size &page) {
   return wide >= Length() && high >= Length() && wide < Length::mm(1) && high < Length::mm(1);
 }
 
+// The count may stand on a `pages` line, or come of the highest page.
+bool says_pages(const Sources &sources, Range from) {
+  if (!from.somewhere())
+    return false;
+  const std::string_view line = sources.line(from.file, sources.line_number(from));
+  return line.substr(std::min(line.find_first_not_of(" \t"), line.size())).starts_with("pages");
+}
+
 } // namespace
 
-Problem does_not_fold(const Edition &edition, const FoldedSheet &folded, const Layout &layout) {
+Problem does_not_fold(const Edition &edition, const FoldedSheet &folded, const Layout &layout,
+                      const Sources &sources) {
   const int count = *edition.page_count;
   const std::vector<int> over = counted(layout.fewer + 1, count);
   Problem problem;
@@ -153,6 +165,9 @@ Problem does_not_fold(const Edition &edition, const FoldedSheet &folded, const L
          fewer.empty() ? "" : fmt::format("or take {} out: `{}`", pages_listed(over), fewer)}};
   else
     problem.type = {{fewer, fmt::format("and take {} out", pages_listed(over))}};
+  const Range from = edition.page_count.from;
+  if (says_pages(sources, from))
+    problem.edits = {{from, std::to_string(layout.more > 0 ? layout.more : layout.fewer)}};
   return problem;
 }
 

@@ -8,7 +8,8 @@
 
 namespace bodkin {
 
-Problem does_not_fold(const Edition &edition, const FoldedSheet &folded, const Layout &layout);
+Problem does_not_fold(const Edition &edition, const FoldedSheet &folded, const Layout &layout,
+                      const Sources &sources);
 
 // One problem for each size of sheet that does not give the page, or that the folding does not
 // take.

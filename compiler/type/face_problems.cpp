@@ -84,6 +84,8 @@ Problem missing_face(const Face &face, const std::vector<std::string> &near) {
     problem.message += fmt::format("; did you mean {}?", either(near));
     for (const std::string &name : near)
       problem.type.push_back({face_line(face, name), ""});
+    if (near.size() == 1)
+      problem.edits = {{face.family_range, "\"" + near.front() + "\""}};
   } else {
     problem.type.push_back(
         {face_line(face, "faces/" + face.name + ".otf"), "a file in the edition's folder"});
@@ -109,6 +111,7 @@ Problem missing_face_file(const Face &face, const FaceFile &file, const Lookup &
   if (!looked.near.empty()) {
     problem.message += fmt::format("; {} is", looked.near);
     problem.type.push_back({file_line(face, file, looked.near), ""});
+    problem.edits = {{file.range, "\"" + looked.near + "\""}};
   }
   problem.why = fmt::format("the words in {} stay off the pages until it is", face.name);
   return problem;

@@ -90,35 +90,47 @@ std::string Inspected::edited(std::string_view check) const {
   const auto problem = std::find_if(problems.begin(), problems.end(),
                                     [&](const Problem &p) { return p.check == check; });
   REQUIRE(problem != problems.end());
-  std::vector<Edit> edits = problem->edits;
+  return tests::edited(*problem, *read.sources);
+}
+
+std::string edited(const Problem &problem, const Sources &sources) {
+  std::vector<Edit> edits = problem.edits;
   REQUIRE_FALSE(edits.empty());
   std::sort(edits.begin(), edits.end(),
             [](const Edit &a, const Edit &b) { return a.range.begin > b.range.begin; });
-  std::string text(read.sources->text(edits.front().range.file));
+  std::string text(sources.text(edits.front().range.file));
   for (const Edit &edit : edits)
     text.replace(bytes(edit.range.begin), bytes(edit.range.end) - bytes(edit.range.begin),
                  edit.text);
   return text;
 }
 
-Inspected inspected(std::string_view manuscript, MoreFiles more) {
+Inspected walked(std::string_view manuscript, MoreFiles more) {
   Inspected out;
   out.read = read(manuscript, more);
-  Problems before = out.read.problems;
+  out.before = out.read.problems;
   const Edition &edition = out.read.edition();
   const Sources &sources = *out.read.sources;
-  const Imposition imposition = impose(edition, sources, before);
+  const Imposition imposition = impose(edition, sources, out.before);
   const auto system = machine_faces();
   FacesOpened opened = open_faces(edition, out.read.files, *system);
+  std::move(opened.problems.begin(), opened.problems.end(), std::back_inserter(out.before));
   art::Gallery gallery(out.read.files);
   Compositor compositor(edition, opened.faces);
-  const Drawings drawings = compose({edition, imposition, sources, gallery, compositor}, before);
+  const Drawings drawings =
+      compose({edition, imposition, sources, gallery, compositor}, out.before);
   const std::vector<SheetModes> modes = modes_of(imposition, inks_of(edition, drawings));
-  const bool sound = !any_errors(before) && opened.problems.empty();
-  CAPTURE(as_text(before, sources, false));
-  REQUIRE(sound);
+  passes_of(edition, imposition, modes, sources, out.before);
   preflight({edition, imposition, drawings, modes, gallery, sources}, out.problems);
   sort_problems(out.problems);
+  return out;
+}
+
+Inspected inspected(std::string_view manuscript, MoreFiles more) {
+  Inspected out = walked(manuscript, more);
+  const bool sound = !any_errors(out.before);
+  CAPTURE(as_text(out.before, *out.read.sources, false));
+  REQUIRE(sound);
   return out;
 }
 

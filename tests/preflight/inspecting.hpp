@@ -11,7 +11,8 @@ namespace bodkin::tests {
 
 struct Inspected {
   Read read;
-  Problems problems; // of preflight alone; all other rooms must have had nothing to say but notes
+  Problems before;   // of the rooms that come before preflight
+  Problems problems; // of preflight alone
 
   // What is said of one check, as a terminal shows it; nothing where it is not said.
   std::string told(std::string_view check) const;
@@ -21,7 +22,12 @@ struct Inspected {
   std::string edited(std::string_view check) const;
 };
 
-// `more` are further files of the edition's folder.
+// The file of a problem's edits as an editor leaves it.
+std::string edited(const Problem &problem, const Sources &sources);
+
+// `more` are further files of the edition's folder. Whatever is wrong, every room is walked.
+Inspected walked(std::string_view manuscript, MoreFiles more = {});
+// The same where no room before preflight may have more to say than notes.
 Inspected inspected(std::string_view manuscript, MoreFiles more = {});
 
 // Half-letter pages on letter paper, 20 lb bond, one sheet for every four pages, a copier that
