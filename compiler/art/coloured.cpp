@@ -55,7 +55,7 @@ SampleBox as_stored(const SampleBox &seen, Orientation orientation, const RowSha
 
 } // namespace
 
-bool coloured(const Pixels &pixels) {
+bool coloured(PixelView pixels) {
   if (!pixels.coloured_channels())
     return false;
   ColourCount count({0, 0, pixels.width, pixels.height}, pixels.channels);

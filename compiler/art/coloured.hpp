@@ -16,6 +16,6 @@ namespace bodkin::art {
 // inspect() made. Alpha is laid on white.
 Outcome<bool> coloured(std::string_view bytes, const Facts &facts, const Tone &tone,
                        const std::optional<Crop> &crop = {}, const Bounds &bounds = {});
-bool coloured(const Pixels &pixels);
+bool coloured(PixelView pixels);
 
 } // namespace bodkin::art

@@ -32,14 +32,17 @@ Shape shape_of(const TrialHead &head, std::int64_t about) {
           static_cast<int>(height)};
 }
 
-// Cairo keeps colour multiplied by alpha, in words of the machine's own byte order.
+// Cairo keeps colour multiplied by alpha, in words of the machine's own byte order. Where nothing
+// is drawn `to` stays as it is: zero, and untouched memory costs nothing.
 void unpack(const std::uint32_t *from, std::uint8_t *to, int width) {
   for (int x = 0; x < width; ++x, to += 4) {
     const std::uint32_t alpha = from[x] >> 24;
+    if (alpha == 0)
+      continue;
     for (int c = 0; c < 3; ++c) {
       const std::uint32_t value = from[x] >> (16 - 8 * c) & 0xff;
       to[c] = static_cast<std::uint8_t>(
-          alpha == 0 ? 0 : std::min<std::uint32_t>(255, (value * 255 + alpha / 2) / alpha));
+          alpha == 255 ? value : std::min<std::uint32_t>(255, (value * 255 + alpha / 2) / alpha));
     }
     to[3] = static_cast<std::uint8_t>(alpha);
   }
@@ -86,7 +89,7 @@ Outcome<Sketch> sketch(std::string_view bytes, Format format, int page, std::int
                                                  "read",
                                                  bytes.size() >> 20, bounds.drawing_bytes >> 20)};
   about = std::clamp<std::int64_t>(about, 1, bounds.samples);
-  const auto tried = try_out(bounds, static_cast<std::size_t>(about) * 4, [&](const Trial &trial) {
+  auto tried = try_out(bounds, static_cast<std::size_t>(about) * 4, [&](const Trial &trial) {
     if (format == Format::svg)
       try_svg(bytes, about, trial);
     else
@@ -100,11 +103,12 @@ Outcome<Sketch> sketch(std::string_view bytes, Format format, int page, std::int
       std::int64_t{4} * head.width >
           static_cast<std::int64_t>(tried->samples().size()) / head.height)
     return damaged(format);
-  Sketch made{head_of(head), {head.width, head.height, 4, {}}};
-  const auto size = made.pixels.stride() * static_cast<std::size_t>(head.height);
-  made.pixels.samples.assign(tried->samples().begin(),
-                             tried->samples().begin() + static_cast<std::ptrdiff_t>(size));
-  return made;
+  DrawingHead said = head_of(head);
+  return Sketch{std::move(said), std::move(*tried)};
+}
+
+PixelView Sketch::pixels() const {
+  return {trial.head().width, trial.head().height, 4, trial.samples().data()};
 }
 
 } // namespace bodkin::art

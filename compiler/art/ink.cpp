@@ -26,7 +26,7 @@ void grow(std::vector<Corner> &side, const Corner &corner, int sign) {
   side.push_back(corner);
 }
 
-Hull traced(const Pixels &pixels, int wider) {
+Hull traced(PixelView pixels, int wider) {
   InkTrace trace(pixels.width, pixels.height, pixels.channels, wider);
   for (int y = 0; y < pixels.height; ++y)
     trace.take(pixels.row(y));
@@ -89,7 +89,7 @@ Hull InkTrace::hull(Orientation orientation) const {
   return hull;
 }
 
-Hull ink_hull(const Pixels &pixels) { return traced(pixels, 0); }
-Hull ink_hull_rounded_out(const Pixels &pixels) { return traced(pixels, 1); }
+Hull ink_hull(PixelView pixels) { return traced(pixels, 0); }
+Hull ink_hull_rounded_out(PixelView pixels) { return traced(pixels, 1); }
 
 } // namespace bodkin::art

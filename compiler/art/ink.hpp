@@ -22,9 +22,9 @@ struct ShareBox {
 // square belong to it.
 using Hull = std::vector<ShareSpot>;
 // Exact for these samples.
-Hull ink_hull(const Pixels &pixels);
+Hull ink_hull(PixelView pixels);
 // For samples that stand for finer ones: one sample wider all round.
-Hull ink_hull_rounded_out(const Pixels &pixels);
+Hull ink_hull_rounded_out(PixelView pixels);
 
 // A picture cut into a grid of cells, each with its mean luminance and cover.
 struct LuminanceGrid {
@@ -35,7 +35,7 @@ struct LuminanceGrid {
   std::vector<float> luminance, cover;
 };
 // At most 64 by 64 cells, fewer where the picture has fewer samples.
-LuminanceGrid luminance_grid(const Pixels &pixels);
+LuminanceGrid luminance_grid(PixelView pixels);
 
 // Of the cells that a box touches, on a paper of the given luminance.
 double mean_luminance(const LuminanceGrid &grid, const ShareBox &box, double paper = 1);

@@ -24,9 +24,10 @@ Outcome<Facts> drawing_facts(std::string_view bytes, Format format, int page,
   facts.alpha = true;
   facts.channels = 4;
   DrawingHead &head = drawn->head;
-  head.coloured = coloured(drawn->pixels);
-  head.ink = ink_hull_rounded_out(drawn->pixels);
-  head.luminance = luminance_grid(drawn->pixels);
+  const PixelView pixels = drawn->pixels();
+  head.coloured = coloured(pixels);
+  head.ink = ink_hull_rounded_out(pixels);
+  head.luminance = luminance_grid(pixels);
   facts.drawing = std::move(head);
   return facts;
 }

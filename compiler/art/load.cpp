@@ -39,7 +39,8 @@ Outcome<Pixels> load(std::string_view bytes, const Facts &facts, std::int64_t ab
         sketch(bytes, facts.format, page, about == all_samples ? a_million : about, bounds);
     if (!drawn)
       return drawn.refusal();
-    return std::move(drawn->pixels);
+    const PixelView seen = drawn->pixels();
+    return Pixels{seen.width, seen.height, seen.channels, {seen.samples, seen.row(seen.height)}};
   }
   std::optional<Reduction> reduction;
   const RowSink sink{[&](const RowShape &shape) { reduction.emplace(shape, about); },

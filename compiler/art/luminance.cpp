@@ -36,6 +36,33 @@ Stretch touched(double from, double to, int cells) {
   return {begin, std::clamp(static_cast<int>(std::ceil(to * cells)), begin + 1, cells)};
 }
 
+// The samples that fall into one of the grid's rows or columns.
+Stretch within(int cell, int cells, int samples) {
+  const auto first = [&](std::int64_t n) {
+    return static_cast<int>((n * samples + cells - 1) / cells);
+  };
+  return {first(cell), first(std::int64_t{cell} + 1)};
+}
+
+// Of one cell: light and cover in the measure of alpha, 0 to 255.
+struct Gathered {
+  double light = 0, cover = 0;
+  std::int64_t samples = 0;
+
+  void take(const PixelView &pixels, int y, const Stretch &across, const Linear &linear) {
+    const std::uint8_t *sample =
+        pixels.row(y) + std::ptrdiff_t{across.begin} * pixels.channels;
+    for (int x = across.begin; x < across.end; ++x, sample += pixels.channels) {
+      const int alpha = pixels.has_alpha() ? sample[pixels.channels - 1] : 255;
+      if (alpha == 0)
+        continue;
+      light += alpha * static_cast<double>(luminance_of(sample, pixels.channels, linear));
+      cover += alpha;
+    }
+    samples += across.end - across.begin;
+  }
+};
+
 std::vector<double> shown(const LuminanceGrid &grid, const ShareBox &box, double paper) {
   std::vector<double> values;
   if (grid.columns == 0 || grid.rows == 0)
@@ -54,30 +81,25 @@ std::vector<double> shown(const LuminanceGrid &grid, const ShareBox &box, double
 
 } // namespace
 
-LuminanceGrid luminance_grid(const Pixels &pixels) {
+LuminanceGrid luminance_grid(PixelView pixels) {
   constexpr int most = 64;
   LuminanceGrid grid;
   grid.columns = std::min(most, pixels.width);
   grid.rows = std::min(most, pixels.height);
   const auto cells = static_cast<std::size_t>(grid.columns) * static_cast<std::size_t>(grid.rows);
-  std::vector<double> light(cells), cover(cells), samples(cells);
+  std::vector<Gathered> gathered(cells);
   const Linear linear = linear_table();
-  for (int y = 0; y < pixels.height; ++y) {
-    const auto row = static_cast<std::size_t>(std::int64_t{y} * grid.rows / pixels.height) *
-                     static_cast<std::size_t>(grid.columns);
-    const std::uint8_t *sample = pixels.row(y);
-    for (int x = 0; x < pixels.width; ++x, sample += pixels.channels) {
-      const auto cell =
-          row + static_cast<std::size_t>(std::int64_t{x} * grid.columns / pixels.width);
-      const double alpha = pixels.has_alpha() ? sample[pixels.channels - 1] / 255.0 : 1;
-      light[cell] += alpha * static_cast<double>(luminance_of(sample, pixels.channels, linear));
-      cover[cell] += alpha;
-      samples[cell] += 1;
-    }
+  for (int row = 0; row < grid.rows; ++row) {
+    const Stretch down = within(row, grid.rows, pixels.height);
+    for (int y = down.begin; y < down.end; ++y)
+      for (int column = 0; column < grid.columns; ++column)
+        gathered[static_cast<std::size_t>(row) * static_cast<std::size_t>(grid.columns) +
+                 static_cast<std::size_t>(column)]
+            .take(pixels, y, within(column, grid.columns, pixels.width), linear);
   }
-  for (std::size_t cell = 0; cell < cells; ++cell) {
-    grid.luminance.push_back(static_cast<float>(cover[cell] > 0 ? light[cell] / cover[cell] : 1));
-    grid.cover.push_back(static_cast<float>(cover[cell] / samples[cell]));
+  for (const Gathered &cell : gathered) {
+    grid.luminance.push_back(static_cast<float>(cell.cover > 0 ? cell.light / cell.cover : 1));
+    grid.cover.push_back(static_cast<float>(cell.cover / 255 / static_cast<double>(cell.samples)));
   }
   return grid;
 }

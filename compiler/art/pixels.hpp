@@ -8,6 +8,20 @@
 
 namespace bodkin::art {
 
+// Samples that somebody else owns.
+struct PixelView {
+  int width = 0, height = 0;
+  int channels = 3; // as in Pixels
+  const std::uint8_t *samples = nullptr;
+
+  bool coloured_channels() const { return channels >= 3; }
+  bool has_alpha() const { return channels == 2 || channels == 4; }
+  std::size_t stride() const {
+    return static_cast<std::size_t>(width) * static_cast<std::size_t>(channels);
+  }
+  const std::uint8_t *row(int y) const { return samples + stride() * static_cast<std::size_t>(y); }
+};
+
 struct Pixels {
   int width = 0, height = 0;
   int channels =
@@ -23,6 +37,7 @@ struct Pixels {
     return samples.data() + stride() * static_cast<std::size_t>(y);
   }
   std::uint8_t *row(int y) { return samples.data() + stride() * static_cast<std::size_t>(y); }
+  operator PixelView() const { return {width, height, channels, samples.data()}; }
   bool operator==(const Pixels &) const = default;
 };
 

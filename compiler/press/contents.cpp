@@ -1,5 +1,6 @@
 #include "press/contents.hpp"
 
+#include "press/deflate.hpp"
 #include "press/number.hpp"
 
 namespace bodkin::press {
@@ -7,11 +8,13 @@ namespace {
 
 QPDFObjectHandle name(const char *text) { return QPDFObjectHandle::newName(text); }
 
-QPDFObjectHandle box(double width, double height) {
-  return QPDFObjectHandle::newArray(QPDFObjectHandle::Rectangle(0, 0, width, height));
-}
-
 } // namespace
+
+QPDFObjectHandle content_stream(QPDF &pdf, std::string_view content) {
+  QPDFObjectHandle stream = pdf.newStream();
+  stream.replaceStreamData(deflated(content), name("/FlateDecode"), QPDFObjectHandle::newNull());
+  return stream;
+}
 
 void Contents::matrix(const Transform &map) { append_matrix(text_, map); }
 
@@ -20,6 +23,12 @@ void Contents::clip(const Polygon &corners) { append_clip(text_, corners); }
 void Contents::draw(QPDFObjectHandle xobject) {
   text_ += "/X" + std::to_string(drawn_.size()) + " Do\n";
   drawn_.push_back(xobject);
+}
+
+void Contents::draw(const Strokes &drawing) {
+  save();
+  text_ += drawing.text();
+  restore();
 }
 
 void Contents::state(QPDFObjectHandle graphics_state) {
@@ -43,22 +52,22 @@ QPDFObjectHandle Contents::resources() const {
   return resources;
 }
 
-QPDFObjectHandle Contents::page(QPDF &pdf, double width, double height) const {
+QPDFObjectHandle Contents::page(QPDF &pdf, QPDFObjectHandle box) const {
   QPDFObjectHandle page = QPDFObjectHandle::newDictionary();
   page.replaceKey("/Type", name("/Page"));
-  page.replaceKey("/MediaBox", box(width, height));
+  page.replaceKey("/MediaBox", box);
   page.replaceKey("/Resources", resources());
   if (!empty())
-    page.replaceKey("/Contents", pdf.newStream(text_));
+    page.replaceKey("/Contents", content_stream(pdf, text_));
   return pdf.makeIndirectObject(page);
 }
 
-QPDFObjectHandle Contents::form(QPDF &pdf, double width, double height) const {
-  QPDFObjectHandle form = pdf.newStream(text_);
+QPDFObjectHandle Contents::form(QPDF &pdf, QPDFObjectHandle box) const {
+  QPDFObjectHandle form = content_stream(pdf, text_);
   QPDFObjectHandle dict = form.getDict();
   dict.replaceKey("/Type", name("/XObject"));
   dict.replaceKey("/Subtype", name("/Form"));
-  dict.replaceKey("/BBox", box(width, height));
+  dict.replaceKey("/BBox", box);
   dict.replaceKey("/Resources", resources());
   return form;
 }

@@ -2,12 +2,16 @@
 #pragma once
 
 #include "page/transform.hpp"
+#include "press/strokes.hpp"
 
 #include <qpdf/QPDF.hh>
 #include <string>
 #include <string_view>
 
 namespace bodkin::press {
+
+// A stream of content, already deflated: the writer passes such bytes on as they are.
+QPDFObjectHandle content_stream(QPDF &pdf, std::string_view content);
 
 class Contents {
 public:
@@ -17,10 +21,12 @@ public:
   void clip(const Polygon &corners);
   void draw(QPDFObjectHandle xobject);
   void state(QPDFObjectHandle graphics_state);
+  void draw(const Strokes &drawing);
   bool empty() const { return text_.empty(); }
 
-  QPDFObjectHandle page(QPDF &pdf, double width, double height) const;
-  QPDFObjectHandle form(QPDF &pdf, double width, double height) const;
+  // `box` is what the page, or form, measures.
+  QPDFObjectHandle page(QPDF &pdf, QPDFObjectHandle box) const;
+  QPDFObjectHandle form(QPDF &pdf, QPDFObjectHandle box) const;
 
 private:
   QPDFObjectHandle resources() const;

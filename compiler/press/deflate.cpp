@@ -1,13 +1,28 @@
 #include "press/deflate.hpp"
 
+#include <algorithm>
+#include <libdeflate.h>
+#include <memory>
 #include <new>
 #include <zlib.h>
 
 namespace bodkin::press {
 namespace {
 
-constexpr int level = 4;
+constexpr int level = 4;       // zlib's, of rows as they come
+constexpr int whole_level = 5; // libdeflate's
 constexpr std::size_t piece = 1u << 16;
+
+struct Free {
+  void operator()(libdeflate_compressor *compressor) const {
+    libdeflate_free_compressor(compressor);
+  }
+  void operator()(libdeflate_decompressor *decompressor) const {
+    libdeflate_free_decompressor(decompressor);
+  }
+};
+using Compressor = std::unique_ptr<libdeflate_compressor, Free>;
+using Decompressor = std::unique_ptr<libdeflate_decompressor, Free>;
 
 class Deflater {
 public:
@@ -41,15 +56,38 @@ private:
 } // namespace
 
 std::string deflated(std::string_view bytes) {
-  uLongf size = compressBound(static_cast<uLong>(bytes.size()));
-  std::string out(size, '\0');
-  if (compress2(reinterpret_cast<Bytef *>(out.data()), &size,
-                reinterpret_cast<const Bytef *>(bytes.data()), static_cast<uLong>(bytes.size()),
-                level) != Z_OK)
+  const Compressor compressor(libdeflate_alloc_compressor(whole_level));
+  if (!compressor)
     throw std::bad_alloc();
-  out.resize(size);
-  out.shrink_to_fit();
-  return out;
+  std::string out(libdeflate_zlib_compress_bound(compressor.get(), bytes.size()), '\0');
+  const std::size_t size = libdeflate_zlib_compress(compressor.get(), bytes.data(), bytes.size(),
+                                                    out.data(), out.size());
+  if (size == 0)
+    throw std::bad_alloc();
+  return out.substr(0, size);
+}
+
+std::optional<std::string> inflated(std::string_view bytes, std::size_t most) {
+  const Decompressor decompressor(libdeflate_alloc_decompressor());
+  if (!decompressor)
+    throw std::bad_alloc();
+  constexpr std::size_t usual_growth = 6;
+  for (std::size_t room = std::max<std::size_t>(bytes.size() * usual_growth, 1024);; room *= 2) {
+    std::string out(std::min(room, most), '\0');
+    std::size_t size = 0;
+    switch (libdeflate_zlib_decompress(decompressor.get(), bytes.data(), bytes.size(), out.data(),
+                                       out.size(), &size)) {
+    case LIBDEFLATE_SUCCESS:
+      out.resize(size);
+      return out;
+    case LIBDEFLATE_INSUFFICIENT_SPACE:
+      if (room < most)
+        continue;
+      return std::nullopt;
+    default:
+      return std::nullopt;
+    }
+  }
 }
 
 std::string deflated_rows(std::string_view bytes, std::size_t stride) {

@@ -10,18 +10,29 @@
 namespace bodkin::press {
 namespace {
 
+constexpr std::size_t largest_content = 256u << 20;
 constexpr int deepest = 24; // forms within forms; drawings of programs have two or three
 
 QPDFObjectHandle name(const char *text) { return QPDFObjectHandle::newName(text); }
+
+std::string_view bytes_of(const Buffer &buffer) {
+  return {reinterpret_cast<const char *>(buffer.getBuffer()), buffer.getSize()};
+}
+
+std::string content_of(QPDFObjectHandle stream) {
+  QPDFObjectHandle dict = stream.getDict();
+  if (dict.getKey("/Filter").isNameAndEquals("/FlateDecode") && !dict.hasKey("/DecodeParms"))
+    if (auto content = inflated(bytes_of(*stream.getRawStreamData()), largest_content))
+      return std::move(*content);
+  return std::string(bytes_of(*stream.getStreamData(qpdf_dl_generalized)));
+}
 
 class Walker {
 public:
   explicit Walker(Greying greying) : greying_(greying) {}
 
   bool content(QPDFObjectHandle stream) {
-    const auto data = stream.getStreamData(qpdf_dl_generalized);
-    const auto grey = grey_content(
-        {reinterpret_cast<const char *>(data->getBuffer()), data->getSize()}, greying_);
+    const auto grey = grey_content(content_of(stream), greying_);
     if (!grey)
       return false;
     stream.replaceStreamData(deflated(*grey), name("/FlateDecode"), QPDFObjectHandle::newNull());

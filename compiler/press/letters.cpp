@@ -81,18 +81,14 @@ std::string_view strokes_of(char letter) {
 
 bool continues_character(char byte) { return (static_cast<unsigned char>(byte) & 0xc0) == 0x80; }
 
-void draw_strokes(cairo_t *cairo, std::string_view strokes, double x, double top, double step) {
+void trace(std::string_view strokes, double x, double top, double grid, const PenStep &step) {
   bool down = false;
   for (std::size_t i = 0; i < strokes.size(); ++i) {
     if (strokes[i] == ' ') {
       down = false;
       continue;
     }
-    const double px = x + (strokes[i] - '0') * step, py = top + (strokes[i + 1] - '0') * step;
-    if (down)
-      cairo_line_to(cairo, px, py);
-    else
-      cairo_move_to(cairo, px, py);
+    step(x + (strokes[i] - '0') * grid, top + (strokes[i + 1] - '0') * grid, down);
     down = true;
     ++i;
   }
@@ -100,20 +96,18 @@ void draw_strokes(cairo_t *cairo, std::string_view strokes, double x, double top
 
 } // namespace
 
-void draw_letters(cairo_t *cairo, std::string_view text, double x, double y, double height) {
-  const double step = height / rows;
-  cairo_set_line_width(cairo, step * 0.8);
-  cairo_set_line_cap(cairo, CAIRO_LINE_CAP_ROUND);
-  cairo_set_line_join(cairo, CAIRO_LINE_JOIN_ROUND);
+void trace_letters(std::string_view text, double x, double y, double height, const PenStep &step) {
+  const double grid = height / rows;
   for (const char letter : text) {
     if (continues_character(letter))
       continue;
     if (letter != ' ')
-      draw_strokes(cairo, strokes_of(letter), x, y - height, step);
-    x += advance * step;
+      trace(strokes_of(letter), x, y - height, grid, step);
+    x += advance * grid;
   }
-  cairo_stroke(cairo);
 }
+
+double letters_pen(double height) { return height / rows * 0.8; }
 
 double letters_width(std::string_view text, double height) {
   std::size_t letters = 0;

@@ -3,13 +3,17 @@
 // small box.
 #pragma once
 
-#include <cairo.h>
+#include <functional>
 #include <string_view>
 
 namespace bodkin::press {
 
-// `height` of a capital, in the context's unit; x, y the baseline's start. In the current colour.
-void draw_letters(cairo_t *cairo, std::string_view text, double x, double y, double height);
+// The way of the pen along a text: to a point with the pen down or lifted. `height` of a capital;
+// x, y the baseline's start, y down.
+using PenStep = std::function<void(double x, double y, bool down)>;
+void trace_letters(std::string_view text, double x, double y, double height, const PenStep &step);
+// How thick the pen is; its ends are round.
+double letters_pen(double height);
 double letters_width(std::string_view text, double height);
 
 } // namespace bodkin::press

@@ -1,9 +1,13 @@
 #include "press/output.hpp"
 
 #include "press/contents.hpp"
+#include "press/overlay.hpp"
 #include "press/placing.hpp"
 #include "press/proof_frame.hpp"
+#include "press/side_marks.hpp"
 #include "press/writing.hpp"
+
+#include <algorithm>
 
 namespace bodkin::press {
 namespace {
@@ -12,8 +16,25 @@ Size size_of(const Plates &plates, int sheet) {
   return plates.job().imposition.sheets[static_cast<std::size_t>(sheet)].size;
 }
 
-QPDFObjectHandle multiplying() {
-  return QPDFObjectHandle::parse("<< /Type /ExtGState /BM /Multiply >>");
+QPDFObjectHandle shared(QPDF &pdf, const char *text) {
+  return pdf.makeIndirectObject(QPDFObjectHandle::parse(text));
+}
+
+// Whether what a page shows is the same laid on paper of any colour piece by piece or as a whole:
+// black words and lines.
+bool black_only(const PageDrawing &page) {
+  return std::all_of(page.items.begin(), page.items.end(), [](const Item &item) {
+    const auto black = [](const Paint &paint) { return paint.colour == Colour{}; };
+    if (only_on_proofs(item))
+      return true;
+    if (const auto *rule = std::get_if<SetRule>(&item.what))
+      return black(rule->paint);
+    const auto *words = std::get_if<SetWords>(&item.what);
+    return words && std::all_of(words->lines.begin(), words->lines.end(), [&](const Line &line) {
+             return std::all_of(line.runs.begin(), line.runs.end(),
+                                [&](const GlyphRun &run) { return black(run.paint); });
+           });
+  });
 }
 
 // What lies on a page, in its own frame.
@@ -33,16 +54,22 @@ void draw_layers(Contents &contents, const std::vector<Layer> &layers, Length sh
 } // namespace
 
 Outputs::Outputs(Plates &plates, Imprint imprint)
-    : plates_(plates), imprint_(std::move(imprint)), sides_(plates.job().imposition.sheets.size()) {
+    : plates_(plates), imprint_(std::move(imprint)),
+      multiplying_(shared(plates.pdf(), "<< /Type /ExtGState /BM /Multiply >>")),
+      isolated_(shared(plates.pdf(), "<< /S /Transparency /I true /CS /DeviceRGB >>")),
+      on_paper_(shared(plates.pdf(), "<< /S /Transparency /CS /DeviceRGB >>")) {}
+
+QPDFObjectHandle Outputs::box(double width, double height) {
+  QPDFObjectHandle &kept = boxes_[{width, height}];
+  if (!kept.isInitialized())
+    kept = plates_.pdf().makeIndirectObject(
+        QPDFObjectHandle::newArray(QPDFObjectHandle::Rectangle(0, 0, width, height)));
+  return kept;
 }
 
-QPDFObjectHandle Outputs::side_form(int sheet, int side) {
-  QPDFObjectHandle &form = sides_[static_cast<std::size_t>(sheet)][static_cast<std::size_t>(side)];
-  if (form.isInitialized())
-    return form;
+void Outputs::draw_side(Contents &contents, int sheet, int side) {
   const PrintJob &job = plates_.job();
   const Size size = size_of(plates_, sheet);
-  Contents contents;
   for (const Place &place : job.imposition.sheets[static_cast<std::size_t>(sheet)]
                                 .sides[static_cast<std::size_t>(side)]
                                 .places) {
@@ -55,10 +82,8 @@ QPDFObjectHandle Outputs::side_form(int sheet, int side) {
     draw_layers(contents, plates_.page(place.page), shift_right(place));
     contents.restore();
   }
-  if (QPDFObjectHandle marks = plates_.marks(sheet, side); !marks.isNull())
-    contents.draw(marks);
-  form = contents.form(plates_.pdf(), size.width.in_points(), size.height.in_points());
-  return form;
+  if (const auto marks = draw_marks(job, sheet, side))
+    contents.draw(*marks);
 }
 
 void Outputs::sheets(const Sink &sink) {
@@ -69,10 +94,10 @@ void Outputs::sheets(const Sink &sink) {
       const auto sheet = static_cast<int>(i);
       Contents contents;
       if (job.modes[i][side])
-        contents.draw(side_form(sheet, static_cast<int>(side)));
+        draw_side(contents, sheet, static_cast<int>(side));
       const Size size = size_of(plates_, sheet);
       pages.push_back(
-          contents.page(plates_.pdf(), size.width.in_points(), size.height.in_points()));
+          contents.page(plates_.pdf(), box(size.width.in_points(), size.height.in_points())));
     }
   write(pages, "sheets", sink);
 }
@@ -87,12 +112,31 @@ void Outputs::pass(const Pass &pass, const Sink &sink) {
       contents.save();
       if (page.turned)
         contents.matrix({.xx = -1, .yx = 0, .xy = 0, .yy = -1, .x0 = width, .y0 = height});
-      contents.draw(side_form(page.sheet, page.side == SideName::front ? 0 : 1));
+      draw_side(contents, page.sheet, page.side == SideName::front ? 0 : 1);
       contents.restore();
     }
-    pages.push_back(contents.page(plates_.pdf(), width, height));
+    pages.push_back(contents.page(plates_.pdf(), box(width, height)));
   }
   write(pages, pass.file, sink);
+}
+
+void Outputs::draw_on_paper(Contents &contents, int page) {
+  if (plates_.page(page).empty())
+    return;
+  contents.save();
+  if (black_only(plates_.job().drawings[page])) {
+    contents.matrix({.xx = 1,
+                     .yx = 0,
+                     .xy = 0,
+                     .yy = -1,
+                     .x0 = 0,
+                     .y0 = plates_.job().imposition.page_size.height.in_points()});
+    draw_layers(contents, plates_.page(page), {});
+  } else {
+    contents.state(multiplying_);
+    contents.draw(page_group(page));
+  }
+  contents.restore();
 }
 
 // All of a page as one group, so that white matter hides what lies below it and the whole is then
@@ -105,52 +149,46 @@ QPDFObjectHandle Outputs::page_group(int page) {
   contents.matrix({.xx = 1, .yx = 0, .xy = 0, .yy = -1, .x0 = 0, .y0 = height});
   draw_layers(contents, plates_.page(page), {});
   contents.restore();
-  QPDFObjectHandle form = contents.form(plates_.pdf(), size.width.in_points(), height);
-  form.getDict().replaceKey(
-      "/Group", QPDFObjectHandle::parse("<< /S /Transparency /I true /CS /DeviceRGB >>"));
+  QPDFObjectHandle form = contents.form(plates_.pdf(), box(size.width.in_points(), height));
+  form.getDict().replaceKey("/Group", isolated_);
+  passing_.push_back(form);
   return form;
 }
 
-QPDFObjectHandle Outputs::proof_page(std::size_t spread, int left, int right) {
+QPDFObjectHandle Outputs::proof_page(const ProofSpread &spread) {
   const ProofLayout layout = proof_layout(plates_.job());
   const double height = plates_.job().imposition.page_size.height.in_points();
   Contents contents;
-  contents.draw(plates_.proof_frame(spread));
-  for (const auto &[page, x] : {std::pair{left, layout.left_x}, {right, layout.right_x}}) {
+  contents.draw(draw_frame(plates_.job(), spread));
+  for (const auto &[page, x] : {std::pair{spread.left, layout.left_x}, {spread.right, layout.right_x}}) {
     if (page == 0)
-      continue;
-    QPDFObjectHandle overlay = plates_.overlay(page);
-    if (plates_.page(page).empty() && overlay.isNull())
       continue;
     contents.save();
     contents.matrix(
         {.xx = 1, .yx = 0, .xy = 0, .yy = 1, .x0 = x, .y0 = layout.height - layout.y - height});
-    if (!plates_.page(page).empty()) {
-      contents.save();
-      contents.state(multiplying());
-      contents.draw(page_group(page));
-      contents.restore();
-    }
-    if (!overlay.isNull())
-      contents.draw(overlay);
+    draw_on_paper(contents, page);
+    if (const auto overlay = draw_overlay(plates_.job(), page))
+      contents.draw(*overlay);
     contents.restore();
   }
-  QPDFObjectHandle page = contents.page(plates_.pdf(), layout.width, layout.height);
-  page.replaceKey("/Group", QPDFObjectHandle::parse("<< /S /Transparency /CS /DeviceRGB >>"));
+  QPDFObjectHandle page = contents.page(plates_.pdf(), box(layout.width, layout.height));
+  page.replaceKey("/Group", on_paper_);
   return page;
 }
 
 void Outputs::proof(const Sink &sink) {
   std::vector<QPDFObjectHandle> pages;
-  const auto spreads = proof_spreads(plates_.job());
-  for (std::size_t i = 0; i < spreads.size(); ++i)
-    pages.push_back(proof_page(i, spreads[i].left, spreads[i].right));
+  for (const ProofSpread &spread : proof_spreads(plates_.job()))
+    pages.push_back(proof_page(spread));
   write(pages, "proof", sink);
 }
 
 void Outputs::write(const std::vector<QPDFObjectHandle> &pages, std::string_view kind,
                     const Sink &sink) {
   write_pdf(plates_.pdf(), pages, imprint_, kind, sink);
+  for (QPDFObjectHandle form : passing_)
+    plates_.pdf().replaceObject(form.getObjGen(), QPDFObjectHandle::newNull());
+  passing_.clear();
 }
 
 } // namespace bodkin::press

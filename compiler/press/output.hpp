@@ -1,9 +1,12 @@
 // The PDFs of an edition, written from its plates: one after another, each whole.
 #pragma once
 
+#include "press/contents.hpp"
 #include "press/plates.hpp"
+#include "press/proof_frame.hpp"
 
 #include <functional>
+#include <map>
 #include <string>
 #include <string_view>
 
@@ -28,14 +31,18 @@ public:
   void proof(const Sink &sink);
 
 private:
-  QPDFObjectHandle side_form(int sheet, int side);
+  void draw_side(Contents &contents, int sheet, int side);
+  void draw_on_paper(Contents &contents, int page);
+  QPDFObjectHandle box(double width, double height);
   void write(const std::vector<QPDFObjectHandle> &pages, std::string_view kind, const Sink &sink);
-  QPDFObjectHandle proof_page(std::size_t spread, int left, int right);
+  QPDFObjectHandle proof_page(const ProofSpread &spread);
   QPDFObjectHandle page_group(int page);
 
   Plates &plates_;
   Imprint imprint_;
-  std::vector<std::array<QPDFObjectHandle, 2>> sides_; // made when first asked for
+  std::map<std::pair<double, double>, QPDFObjectHandle> boxes_;
+  QPDFObjectHandle multiplying_, isolated_, on_paper_; // a state and two kinds of group
+  std::vector<QPDFObjectHandle> passing_;              // forms of the output now written alone
 };
 
 } // namespace bodkin::press

@@ -3,7 +3,6 @@
 #include "press/letters.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace bodkin::press {
 namespace {
@@ -16,35 +15,32 @@ constexpr Rgb hand_pencil{0.72, 0.22, 0.16};
 constexpr Rgb missing_pencil{0.24, 0.36, 0.62};
 constexpr double letter_height = 5.5;
 
-void pencil(cairo_t *cairo, Rgb colour) {
-  cairo_set_source_rgb(cairo, colour.red, colour.green, colour.blue);
+void pencil(Strokes &drawn, Rgb colour) { drawn.colour(colour.red, colour.green, colour.blue); }
+
+void frame(Strokes &drawn, double width, double height, double dash) {
+  drawn.dashes(dash, dash * 0.7);
+  drawn.line_width(0.8);
+  drawn.rectangle(0, 0, width, height);
+  drawn.stroke();
+  drawn.solid();
 }
 
-void frame(cairo_t *cairo, double width, double height, double dash) {
-  const std::array<double, 2> dashes{dash, dash * 0.7};
-  cairo_set_dash(cairo, dashes.data(), static_cast<int>(dashes.size()), 0);
-  cairo_set_line_width(cairo, 0.8);
-  cairo_rectangle(cairo, 0, 0, width, height);
-  cairo_stroke(cairo);
-  cairo_set_dash(cairo, nullptr, 0, 0);
-}
-
-void hatch(cairo_t *cairo, double width, double height) {
-  cairo_save(cairo);
-  cairo_rectangle(cairo, 0, 0, width, height);
-  cairo_clip(cairo);
-  cairo_set_source_rgb(cairo, 0.82, 0.86, 0.93);
-  cairo_set_line_width(cairo, 0.5);
+void hatch(Strokes &drawn, double width, double height) {
+  drawn.save();
+  drawn.rectangle(0, 0, width, height);
+  drawn.clip();
+  drawn.colour(0.82, 0.86, 0.93);
+  drawn.line_width(0.5);
   for (double x = -height; x < width; x += 7) {
-    cairo_move_to(cairo, x, height);
-    cairo_line_to(cairo, x + height, 0);
+    drawn.move_to(x, height);
+    drawn.line_to(x + height, 0);
   }
-  cairo_stroke(cairo);
-  cairo_restore(cairo);
+  drawn.stroke();
+  drawn.restore();
 }
 
 // Words broken to a width between blanks, at most as many lines as the height takes.
-void words_in(cairo_t *cairo, std::string_view text, double width, double height) {
+void words_in(Strokes &drawn, std::string_view text, double width, double height) {
   const double room = width - 8;
   double y = 6 + letter_height;
   while (!text.empty() && y < height) {
@@ -59,7 +55,7 @@ void words_in(cairo_t *cairo, std::string_view text, double width, double height
       if (end == 0)
         return;
     }
-    draw_letters(cairo, text.substr(0, end), 4, y, letter_height);
+    drawn.letters(text.substr(0, end), 4, y, letter_height);
     text.remove_prefix(std::min(text.size(), text.find_first_not_of(' ', end)));
     y += letter_height * 1.6;
   }
@@ -76,51 +72,65 @@ double longest_word(std::string_view text) {
 }
 
 // In a place too narrow for its words the note stands beside it.
-void note(cairo_t *cairo, std::string_view text, double width, double height) {
+void note(Strokes &drawn, std::string_view text, double width, double height) {
   constexpr double beside = 100;
   if (longest_word(text) <= width - 8)
-    return words_in(cairo, text, width, height);
-  cairo_save(cairo);
-  cairo_translate(cairo, width, 0);
-  words_in(cairo, text, beside, beside);
-  cairo_restore(cairo);
+    return words_in(drawn, text, width, height);
+  drawn.save();
+  drawn.map({.xx = 1, .yx = 0, .xy = 0, .yy = 1, .x0 = width, .y0 = 0});
+  words_in(drawn, text, beside, beside);
+  drawn.restore();
 }
 
-void draw_what(cairo_t *cairo, const SetHand &hand, double width, double height) {
-  pencil(cairo, hand_pencil);
-  frame(cairo, width, height, 3);
+void draw_what(Strokes &drawn, const SetHand &hand, double width, double height) {
+  pencil(drawn, hand_pencil);
+  frame(drawn, width, height, 3);
   const double corner = std::min({width, height, 9.0});
-  cairo_move_to(cairo, width - corner, 0);
-  cairo_line_to(cairo, width, corner);
-  cairo_stroke(cairo);
+  drawn.move_to(width - corner, 0);
+  drawn.line_to(width, corner);
+  drawn.stroke();
   const std::string text = hand.text.empty() ? std::string(name_of(hand.kind))
                                              : std::string(name_of(hand.kind)) + ": " + hand.text;
-  note(cairo, text, width, height);
+  note(drawn, text, width, height);
 }
 
-void draw_what(cairo_t *cairo, const SetMissing &missing, double width, double height) {
-  hatch(cairo, width, height);
-  pencil(cairo, missing_pencil);
-  frame(cairo, width, height, 5);
-  words_in(cairo, missing.reason, width, height);
+void draw_what(Strokes &drawn, const SetMissing &missing, double width, double height) {
+  hatch(drawn, width, height);
+  pencil(drawn, missing_pencil);
+  frame(drawn, width, height, 5);
+  words_in(drawn, missing.reason, width, height);
 }
 
 template <typename Printed>
-void draw_what(cairo_t *, const Printed &, double, double) {}
+void draw_what(Strokes &, const Printed &, double, double) {}
+
+void draw_on_proof(Strokes &drawn, const Item &item) {
+  drawn.save();
+  drawn.map(item.to_page * Transform::moved(item.place.x, item.place.y));
+  std::visit(
+      [&](const auto &what) {
+        draw_what(drawn, what, item.place.width.in_points(), item.place.height.in_points());
+      },
+      item.what);
+  drawn.restore();
+}
 
 } // namespace
 
-void draw_on_proof(cairo_t *cairo, const Item &item) {
-  cairo_save(cairo);
-  const Transform map = item.to_page * Transform::moved(item.place.x, item.place.y);
-  const cairo_matrix_t matrix{map.xx, map.yx, map.xy, map.yy, map.x0, map.y0};
-  cairo_transform(cairo, &matrix);
-  std::visit(
-      [&](const auto &what) {
-        draw_what(cairo, what, item.place.width.in_points(), item.place.height.in_points());
-      },
-      item.what);
-  cairo_restore(cairo);
+bool only_on_proofs(const Item &item) {
+  return std::holds_alternative<SetHand>(item.what) ||
+         std::holds_alternative<SetMissing>(item.what);
+}
+
+std::optional<Strokes> draw_overlay(const PrintJob &job, int page) {
+  const std::vector<Item> &items = job.drawings[page].items;
+  if (std::none_of(items.begin(), items.end(), only_on_proofs))
+    return std::nullopt;
+  Strokes drawn(job.imposition.page_size.height.in_points());
+  for (const Item &item : items)
+    if (only_on_proofs(item))
+      draw_on_proof(drawn, item);
+  return drawn;
 }
 
 } // namespace bodkin::press

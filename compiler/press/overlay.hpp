@@ -1,11 +1,15 @@
 // What only proofs show: hand work, and keylines where a thing cannot be drawn.
 #pragma once
 
-#include "page/drawing.hpp"
-#include "press/owners.hpp"
+#include "press/plates.hpp"
+#include "press/strokes.hpp"
+
+#include <optional>
 
 namespace bodkin::press {
 
-void draw_on_proof(cairo_t *cairo, const Item &item);
+bool only_on_proofs(const Item &item);
+// All of that of one page, in its frame; nothing where it has none.
+std::optional<Strokes> draw_overlay(const PrintJob &job, int page);
 
 } // namespace bodkin::press

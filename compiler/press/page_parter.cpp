@@ -10,10 +10,6 @@ namespace {
 constexpr double enlarged = 8;
 
 bool is_picture(const Item &item) { return std::holds_alternative<SetPicture>(item.what); }
-bool only_on_proofs(const Item &item) {
-  return std::holds_alternative<SetHand>(item.what) ||
-         std::holds_alternative<SetMissing>(item.what);
-}
 
 void clip_to(cairo_t *cairo, const Polygon &corners) {
   for (const Point &corner : corners)
@@ -130,19 +126,6 @@ std::vector<PlannedLayer> PageParter::part(int page) {
   }
   close();
   return std::move(planned_);
-}
-
-int PageParter::draw_overlay(int page) {
-  const Size size = job_.imposition.page_size;
-  cairo_t *cairo = nullptr;
-  for (const Item &item : job_.drawings[page].items) {
-    if (!only_on_proofs(item))
-      continue;
-    if (!cairo)
-      cairo = vectors_.begin(size.width.in_points(), size.height.in_points());
-    draw_on_proof(cairo, item);
-  }
-  return cairo ? vectors_.end() : -1;
 }
 
 } // namespace bodkin::press

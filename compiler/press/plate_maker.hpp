@@ -39,8 +39,6 @@ public:
       : job_(job), vectors_(vectors), fonts_(fonts) {}
 
   std::vector<PlannedLayer> part(int page);
-  // Hand work and keylines; -1 where there is none.
-  int draw_overlay(int page);
 
 private:
   struct Open {

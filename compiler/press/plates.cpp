@@ -4,9 +4,8 @@
 #include "press/grey_form.hpp"
 #include "press/number.hpp"
 #include "press/plate_maker.hpp"
-#include "press/proof_frame.hpp"
-#include "press/side_marks.hpp"
 
+#include <map>
 #include <stdexcept>
 
 namespace bodkin::press {
@@ -14,15 +13,22 @@ namespace {
 
 QPDFObjectHandle name(const char *text) { return QPDFObjectHandle::newName(text); }
 
-// A page that Cairo drew becomes a form: its one content stream, with the page's resources.
-QPDFObjectHandle form_of(QPDFObjectHandle page) {
-  QPDFObjectHandle form = page.getKey("/Contents");
-  QPDFObjectHandle dict = form.getDict();
-  dict.replaceKey("/Type", name("/XObject"));
-  dict.replaceKey("/Subtype", name("/Form"));
-  dict.replaceKey("/BBox", page.getKey("/MediaBox"));
-  dict.replaceKey("/Resources", page.getKey("/Resources"));
-  return form;
+// The pages of a PDF, none of them looked at yet.
+std::vector<QPDFObjectHandle> kids_of(QPDF &pdf) {
+  return pdf.getRoot().getKey("/Pages").getKey("/Kids").getArrayAsVector();
+}
+
+// Resources that hold nothing but faces and plain states.
+bool plain(QPDFObjectHandle resources) {
+  for (const char *kind : {"/XObject", "/Pattern", "/Shading"})
+    if (resources.hasKey(kind))
+      return false;
+  return true;
+}
+
+void forget(QPDF &pdf, QPDFObjectHandle object) {
+  if (object.isIndirect())
+    pdf.replaceObject(object.getObjGen(), QPDFObjectHandle::newNull());
 }
 
 } // namespace
@@ -35,16 +41,13 @@ public:
   void make() {
     const int pages = *job_.edition.page_count;
     planned_.resize(static_cast<std::size_t>(pages) + 1);
-    overlay_pages_.assign(static_cast<std::size_t>(pages) + 1, -1);
     draw(pages);
     plates_.vectors_ = vectors_.finish();
     plates_.pdf_.processMemoryFile("pages", plates_.vectors_.data(), plates_.vectors_.size());
-    drawn_ = plates_.pdf_.getAllPages();
+    take_forms();
     plates_.pages_.resize(planned_.size());
-    plates_.overlays_.assign(planned_.size(), QPDFObjectHandle::newNull());
     for (std::size_t page = 1; page < planned_.size(); ++page)
       finish_page(page);
-    finish_frames();
   }
 
 private:
@@ -53,33 +56,51 @@ private:
     PageParter parter(job_, vectors_, fonts);
     for (int page = 1; page <= pages; ++page) {
       planned_[static_cast<std::size_t>(page)] = parter.part(page);
-      overlay_pages_[static_cast<std::size_t>(page)] = parter.draw_overlay(page);
       if (job_.progress)
         job_.progress(page, pages);
     }
-    draw_marks();
-    for (const ProofSpread &spread : proof_spreads(job_))
-      frame_pages_.push_back(draw_frame(job_, spread, vectors_));
   }
 
-  void draw_marks() {
-    for (std::size_t i = 0; i < job_.imposition.sheets.size(); ++i) {
-      std::array<int, 2> drawn{-1, -1};
-      for (std::size_t side = 0; side < 2; ++side)
-        if (job_.modes[i][side])
-          drawn[side] =
-              press::draw_marks(job_, static_cast<int>(i), static_cast<int>(side), vectors_);
-      mark_pages_.push_back(drawn);
-    }
+  // All of them before the first new object is made: for that libqpdf reads whatever is left of the
+  // PDF, and then there is little.
+  void take_forms() {
+    forms_ = kids_of(plates_.pdf_);
+    for (const auto &page : planned_)
+      for (const PlannedLayer &planned : page)
+        if (const auto *drawn = std::get_if<DrawnLayer>(&planned.what))
+          take(forms_[static_cast<std::size_t>(drawn->vector_page)],
+               drawn->grey ? Greying::all : Greying::equal_only);
   }
 
-  QPDFObjectHandle take(int vector_page, Greying greying) {
-    if (vector_page < 0)
-      return QPDFObjectHandle::newNull();
-    QPDFObjectHandle form = form_of(drawn_[static_cast<std::size_t>(vector_page)]);
-    if (!grey_form(form, greying))
+  void take(QPDFObjectHandle &page, Greying greying) {
+    page = form_of(page);
+    if (!grey_form(page, greying))
       throw std::runtime_error("a drawing could not be made grey");
+  }
+
+  // A page that Cairo drew becomes a form: its one content stream, with the page's resources. What
+  // many pages say alike is kept once, and the page itself no longer: of ten thousand pages nothing
+  // may pile up.
+  QPDFObjectHandle form_of(QPDFObjectHandle page) {
+    QPDF &pdf = plates_.pdf_;
+    QPDFObjectHandle form = page.getKey("/Contents"), resources = page.getKey("/Resources");
+    QPDFObjectHandle dict = form.getDict();
+    forget(pdf, dict.getKey("/Length"));
+    dict.replaceKey("/Type", name("/XObject"));
+    dict.replaceKey("/Subtype", name("/Form"));
+    dict.replaceKey("/BBox", once(page.getKey("/MediaBox")));
+    dict.replaceKey("/Resources", plain(resources) ? once(resources) : resources);
+    forget(pdf, page);
     return form;
+  }
+
+  QPDFObjectHandle once(QPDFObjectHandle object) {
+    QPDFObjectHandle &kept = kept_[object.unparseResolved()];
+    if (!kept.isInitialized())
+      kept = object;
+    else
+      forget(plates_.pdf_, object);
+    return kept;
   }
 
   void finish_page(std::size_t page) {
@@ -89,19 +110,14 @@ private:
         plates_.pages_[page].push_back(std::move(*layer));
       }
     }
-    planned_[page].clear();
-    if (overlay_pages_[page] >= 0)
-      plates_.overlays_[page] = form_of(drawn_[static_cast<std::size_t>(overlay_pages_[page])]);
+    planned_[page] = {};
   }
 
   std::optional<Layer> finished(const DrawnLayer &drawn) {
     const double height = job_.imposition.page_size.height.in_points();
     const Transform upright{
         .xx = 1 / drawn.scale, .yx = 0, .xy = 0, .yy = -1 / drawn.scale, .x0 = 0, .y0 = height};
-    return Layer{take(drawn.vector_page, drawn.grey ? Greying::all : Greying::equal_only),
-                 upright,
-                 {},
-                 true};
+    return Layer{forms_[static_cast<std::size_t>(drawn.vector_page)], upright, {}, true};
   }
 
   std::optional<Layer> finished(const PictureLayer &layer) {
@@ -120,22 +136,14 @@ private:
     return std::nullopt;
   }
 
-  void finish_frames() {
-    for (const auto &pages : mark_pages_)
-      plates_.marks_.push_back({take(pages[0], Greying::all), take(pages[1], Greying::all)});
-    for (const int page : frame_pages_)
-      plates_.frames_.push_back(form_of(drawn_[static_cast<std::size_t>(page)]));
-  }
-
   Plates &plates_;
   const PrintJob &job_;
   Vectors vectors_;
   Images images_;
   Foreigners foreigners_;
   std::vector<std::vector<PlannedLayer>> planned_;
-  std::vector<int> overlay_pages_, frame_pages_;
-  std::vector<std::array<int, 2>> mark_pages_;
-  std::vector<QPDFObjectHandle> drawn_;
+  std::vector<QPDFObjectHandle> forms_; // by the page of the drawn PDF
+  std::map<std::string, QPDFObjectHandle> kept_; // by what they say
 };
 
 Plates::Plates(const PrintJob &job) : job_(job) {

@@ -46,14 +46,6 @@ public:
   const std::vector<Layer> &page(int number) const {
     return pages_[static_cast<std::size_t>(number)];
   }
-  // Hand work and what could not be drawn; null where a page has none.
-  QPDFObjectHandle overlay(int page) const { return overlays_[static_cast<std::size_t>(page)]; }
-  // Fold, cut, staple and collating marks of a side; null where it has none.
-  QPDFObjectHandle marks(int sheet, int side) const {
-    return marks_[static_cast<std::size_t>(sheet)][static_cast<std::size_t>(side)];
-  }
-  // The frame of proof spread n, drawn behind and around its pages.
-  QPDFObjectHandle proof_frame(std::size_t spread) const { return frames_[spread]; }
 
 private:
   friend class PlateMaker;
@@ -61,9 +53,6 @@ private:
   std::string vectors_; // the PDF that the forms are taken from: read until the last write
   QPDF pdf_;
   std::vector<std::vector<Layer>> pages_;
-  std::vector<QPDFObjectHandle> overlays_;
-  std::vector<std::array<QPDFObjectHandle, 2>> marks_;
-  std::vector<QPDFObjectHandle> frames_;
 };
 
 } // namespace bodkin::press

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "press/plates.hpp"
-#include "press/vectors.hpp"
+#include "press/strokes.hpp"
 
 #include <vector>
 
@@ -22,7 +22,7 @@ struct ProofLayout {
 };
 ProofLayout proof_layout(const PrintJob &job);
 
-// Papers, edges and words of one spread; the number of the layer.
-int draw_frame(const PrintJob &job, const ProofSpread &spread, Vectors &vectors);
+// Papers, edges and words of one spread.
+Strokes draw_frame(const PrintJob &job, const ProofSpread &spread);
 
 } // namespace bodkin::press

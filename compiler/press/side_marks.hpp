@@ -2,11 +2,13 @@
 #pragma once
 
 #include "press/plates.hpp"
-#include "press/vectors.hpp"
+#include "press/strokes.hpp"
+
+#include <optional>
 
 namespace bodkin::press {
 
-// The number of the layer, as large as the sheet; -1 where the side has no marks.
-int draw_marks(const PrintJob &job, int sheet, int side, Vectors &vectors);
+// In the frame of the sheet; nothing where the side has no marks.
+std::optional<Strokes> draw_marks(const PrintJob &job, int sheet, int side);
 
 } // namespace bodkin::press
