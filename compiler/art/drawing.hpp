@@ -13,8 +13,8 @@ struct _cairo;
 namespace bodkin::art {
 
 struct Sketch {
-  DrawingHead head; // coloured, ink and luminance are not yet filled
-  Trial trial;      // the samples lie where the child left them
+  DrawingHead head;         // coloured, ink and luminance are not yet filled
+  Trial trial;              // the samples lie where the child left them
   PixelView pixels() const; // with alpha, drawn on nothing
 };
 Outcome<Sketch> sketch(std::string_view bytes, Format format, int page, std::int64_t about,

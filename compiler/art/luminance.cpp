@@ -50,8 +50,7 @@ struct Gathered {
   std::int64_t samples = 0;
 
   void take(const PixelView &pixels, int y, const Stretch &across, const Linear &linear) {
-    const std::uint8_t *sample =
-        pixels.row(y) + std::ptrdiff_t{across.begin} * pixels.channels;
+    const std::uint8_t *sample = pixels.row(y) + std::ptrdiff_t{across.begin} * pixels.channels;
     for (int x = across.begin; x < across.end; ++x, sample += pixels.channels) {
       const int alpha = pixels.has_alpha() ? sample[pixels.channels - 1] : 255;
       if (alpha == 0)

@@ -40,9 +40,11 @@ std::vector<std::size_t> way_through(TextId text, const std::vector<TextBox> &bo
 }
 
 void show(const TextBox &box, std::vector<Line> lines, Drawings &drawings) {
-  for (const TextBox::Shown &shown : box.shown)
-    std::get<SetWords>(drawings.pages[static_cast<std::size_t>(shown.page)].items[shown.item].what)
-        .lines = lines;
+  for (const TextBox::Shown &shown : box.shown) {
+    auto &item = drawings.pages[static_cast<std::size_t>(shown.page)].items[shown.item];
+    const bool last = &shown == &box.shown.back();
+    std::get<SetWords>(item.what).lines = last ? std::move(lines) : lines;
+  }
 }
 
 void run_text(TextId text, const std::vector<TextBox> &boxes, const Workshop &workshop,

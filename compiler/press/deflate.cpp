@@ -10,7 +10,7 @@ namespace bodkin::press {
 namespace {
 
 constexpr int level = 4;       // zlib's, of rows as they come
-constexpr int whole_level = 5; // libdeflate's
+constexpr int whole_level = 1; // libdeflate's
 constexpr std::size_t piece = 1u << 16;
 
 struct Free {

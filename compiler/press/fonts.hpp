@@ -7,6 +7,7 @@
 
 #include <map>
 #include <utility>
+#include <vector>
 
 namespace bodkin::press {
 
@@ -14,7 +15,15 @@ class Fonts {
 public:
   cairo_scaled_font_t *at(const FaceCut &cut, Length size);
 
+  // Where the glyphs of a run are laid ready for Cairo, again and again.
+  struct Tray {
+    std::vector<cairo_glyph_t> glyphs;
+    std::vector<cairo_text_cluster_t> clusters;
+  };
+  Tray &tray() { return tray_; }
+
 private:
+  Tray tray_;
   std::map<const FaceCut *, FontFace> faces_;
   std::map<std::pair<const FaceCut *, Length>, ScaledFont> scaled_;
 };

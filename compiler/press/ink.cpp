@@ -30,12 +30,11 @@ void draw_run(cairo_t *cairo, const GlyphRun &run, Fonts &fonts) {
     return;
   set_paint(cairo, run.paint.colour);
   cairo_set_scaled_font(cairo, fonts.at(*run.cut, run.size));
-  std::vector<cairo_glyph_t> glyphs;
-  glyphs.reserve(run.glyphs.size());
+  auto &[glyphs, clusters] = fonts.tray();
+  glyphs.clear();
   for (const Glyph &glyph : run.glyphs)
     glyphs.push_back({glyph.id, glyph.x, glyph.y});
-  std::vector<cairo_text_cluster_t> clusters;
-  clusters.reserve(run.clusters.size());
+  clusters.clear();
   for (const Cluster &cluster : run.clusters)
     clusters.push_back({cluster.bytes, cluster.glyphs});
   cairo_show_text_glyphs(

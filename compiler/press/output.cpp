@@ -160,7 +160,8 @@ QPDFObjectHandle Outputs::proof_page(const ProofSpread &spread) {
   const double height = plates_.job().imposition.page_size.height.in_points();
   Contents contents;
   contents.draw(draw_frame(plates_.job(), spread));
-  for (const auto &[page, x] : {std::pair{spread.left, layout.left_x}, {spread.right, layout.right_x}}) {
+  for (const auto &[page, x] :
+       {std::pair{spread.left, layout.left_x}, {spread.right, layout.right_x}}) {
     if (page == 0)
       continue;
     contents.save();

@@ -142,7 +142,7 @@ private:
   Images images_;
   Foreigners foreigners_;
   std::vector<std::vector<PlannedLayer>> planned_;
-  std::vector<QPDFObjectHandle> forms_; // by the page of the drawn PDF
+  std::vector<QPDFObjectHandle> forms_;          // by the page of the drawn PDF
   std::map<std::string, QPDFObjectHandle> kept_; // by what they say
 };
 

@@ -25,9 +25,7 @@ void Strokes::fill_colour(Colour colour) {
   numbers({colour.red / 255.0, colour.green / 255.0, colour.blue / 255.0}, "rg\n");
 }
 
-void Strokes::line_width(double width) {
-  numbers({width}, "w\n");
-}
+void Strokes::line_width(double width) { numbers({width}, "w\n"); }
 
 void Strokes::dashes(double dash, double gap) {
   text_ += '[';

@@ -20,9 +20,9 @@ public:
   void save() { text_ += "q\n"; }
   void restore() { text_ += "Q\n"; }
   void map(const Transform &map);
-  void grey(double value);                          // 0 is black; lines and fills
+  void grey(double value);                            // 0 is black; lines and fills
   void colour(double red, double green, double blue); // for proofs alone: no black side has it
-  void fill_colour(Colour colour); // lines stay as they are
+  void fill_colour(Colour colour);                    // lines stay as they are
   void line_width(double width);
   void dashes(double dash, double gap);
   void solid() { text_ += "[] 0 d\n"; }

@@ -10,10 +10,23 @@
 namespace bodkin {
 namespace {
 
+// Dashes, quotes, bullets and the ellipsis (U+2010 to U+2027): neither letters nor directions.
+bool common_sign(std::string_view text, std::size_t at) {
+  if (text[at] != '\xe2' || text[at + 1] != '\x80')
+    return false;
+  const auto last = static_cast<unsigned char>(text[at + 2]);
+  return last >= 0x90 && last <= 0xa7;
+}
+
 // Nothing before Hebrew (U+0590) runs to the left, and no byte under 0xD6 begins a later letter.
 bool all_to_the_right(std::string_view text) {
-  return std::none_of(text.begin(), text.end(),
-                      [](char c) { return static_cast<unsigned char>(c) >= 0xd6; });
+  for (std::size_t at = 0; at < text.size(); ++at)
+    if (static_cast<unsigned char>(text[at]) >= 0xd6) {
+      if (!common_sign(text, at))
+        return false;
+      at += 2;
+    }
+  return true;
 }
 
 std::vector<FriBidiChar> code_points(std::string_view text) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <ft2build.h>
+#include <limits>
 #include FT_FREETYPE_H
 #include FT_OUTLINE_H
 
@@ -151,10 +152,19 @@ InkBox ink_of(const Glyph &glyph, const FaceCut &cut, Length size) {
 }
 
 InkBox ink_of(const GlyphRun &run) {
-  InkBox box;
-  for (const Glyph &glyph : run.glyphs)
-    box.add(ink_of(glyph, *run.cut, run.size));
-  return box;
+  constexpr double far = std::numeric_limits<double>::max();
+  InkBox box{far, far, -far, -far};
+  const double scale = scale_of(*run.cut, run.size);
+  for (const Glyph &glyph : run.glyphs) {
+    const InkUnits ink = run.cut->ink(glyph.id);
+    if (ink.empty())
+      continue;
+    box.left = std::min(box.left, glyph.x + ink.left * scale);
+    box.top = std::min(box.top, glyph.y - ink.top * scale);
+    box.right = std::max(box.right, glyph.x + ink.right * scale);
+    box.foot = std::max(box.foot, glyph.y - ink.bottom * scale);
+  }
+  return box.left > box.right ? InkBox{} : box;
 }
 
 InkBox ink_of(const Line &line) {
