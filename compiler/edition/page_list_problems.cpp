@@ -27,11 +27,17 @@ Problem backwards(const Reader &reader, FactLine line, Range range, std::int64_t
 }
 
 Problem no_page_nought(const Reader &reader, FactLine line, Range range) {
-  return {.check = "unknown-page",
-          .range = range,
-          .message = "there is no page 0",
-          .why = "pages count from 1, which is the front cover",
-          .type = {{typed(reader, line.range(), range, "1"), {}}}};
+  Problem problem{.check = "unknown-page",
+                  .range = range,
+                  .message = "there is no page 0",
+                  .why = "pages count from 1, which is the front cover"};
+  if (reader.sources.text(range) == "0") {
+    problem.type = {{typed(reader, line.range(), range, "1"), {}}};
+    problem.edits = {{range, "1"}};
+  } else {
+    problem.type = {{{}, "take the 0 out of the list"}};
+  }
+  return problem;
 }
 
 Problem above_the_last(const Reader &reader, FactLine line, Range range, std::int64_t page,

@@ -3,6 +3,7 @@
 #include "edition/problems.hpp"
 #include "edition/values.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace bodkin {
@@ -80,16 +81,27 @@ Problem no_grid(FactLine line) {
                    {"at       1/2in 1/2in, 4in x 3in", "or, here, a place in lengths"}}};
 }
 
-Problem off_the_grid(const Reader &reader, FactLine line, const Grid &grid) {
-  const std::string all = fmt::format("1-{} by 1-{}", grid.columns, grid.rows);
+// The part of the cells that the grid has, or all of it where it has none of them.
+std::string cells_within(const language::Cells &cells, const Grid &grid) {
+  const auto part = [](int first, int last, int most) {
+    const bool some = first <= last && first <= most && last >= 1;
+    return fmt::format("{}-{}", some ? std::max(first, 1) : 1, some ? std::min(last, most) : most);
+  };
+  return fmt::format("{} by {}", part(cells.first_column, cells.last_column, grid.columns),
+                     part(cells.first_row, cells.last_row, grid.rows));
+}
+
+Problem off_the_grid(const Reader &reader, FactLine line, const language::Cells &cells,
+                     const Grid &grid) {
+  const std::string within = cells_within(cells, grid);
   return {.check = "off-the-page",
           .range = line.range("cells"),
           .message = fmt::format("the grid ({}) has {} columns and {} rows",
                                  place_words(reader, reader.edition.grid->from, line.range().file),
                                  grid.columns, grid.rows),
           .why = "cells are columns by rows, each from the lower number to the higher",
-          .type = {{typed(reader, line.range(), line.range("cells"), all), "which is all of it"}},
-          .edits = {{line.range("cells"), all}}};
+          .type = {{typed(reader, line.range(), line.range("cells"), within), {}}},
+          .edits = {{line.range("cells"), within}}};
 }
 
 std::optional<Cells> cells_of(Reader &reader, FactLine line) {
@@ -106,7 +118,7 @@ std::optional<Cells> cells_of(Reader &reader, FactLine line) {
   };
   if (!within(cells->first_column, cells->last_column, grid.columns) ||
       !within(cells->first_row, cells->last_row, grid.rows)) {
-    reader.report(off_the_grid(reader, line, grid));
+    reader.report(off_the_grid(reader, line, *cells, grid));
     return std::nullopt;
   }
   return Cells{cells->first_column, cells->last_column, cells->first_row, cells->last_row};

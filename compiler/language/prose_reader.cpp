@@ -6,6 +6,8 @@
 
 #include <cmark.h>
 #include <memory>
+#include <set>
+#include <string>
 #include <utility>
 
 namespace bodkin {
@@ -200,12 +202,22 @@ private:
       break;
     case CMARK_NODE_HTML_INLINE:
     case CMARK_NODE_CUSTOM_INLINE:
-      tell(language::html_in_prose(within(view(cmark_node_get_literal(node))),
-                                   view(cmark_node_get_literal(node))));
+      tag(view(cmark_node_get_literal(node)));
       break;
     default:
       break;
     }
+  }
+  // What closes a tag that was told needs no telling.
+  void tag(std::string_view literal) {
+    const Range place = within(literal);
+    const bool closes = literal.starts_with("</");
+    const std::size_t begin = closes ? 2 : 1;
+    const std::string name(literal.substr(begin, literal.find_first_of(" />", begin) - begin));
+    if (closes && tags_told_.count(name) == 1)
+      return;
+    tags_told_.insert(name);
+    tell(language::html_in_prose(place, literal));
   }
   void image(cmark_node *node, bool enter) {
     in_image_ += enter ? 1 : -1;
@@ -314,6 +326,7 @@ private:
   std::size_t first_line_;
   Prose prose_;
   std::vector<List> lists_;
+  std::set<std::string> tags_told_;
   std::string sign_;
   int quotes_ = 0, depth_ = 0, emphasis_ = 0, strong_ = 0, in_image_ = 0;
   bool told_deep_ = false;

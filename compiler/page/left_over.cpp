@@ -6,6 +6,10 @@
 namespace bodkin {
 namespace {
 
+// A place may go down as far as this from the page's foot: what most copiers leave bare, by common
+// practice, no source.
+constexpr Length least_foot = Length::inches(1, 4);
+
 std::string counted(std::int64_t n, std::string_view thing) {
   return fmt::format("{} {}{}", n, thing, n == 1 ? "" : "s");
 }
@@ -45,16 +49,28 @@ std::string page_list(const std::vector<TextBox> &boxes) {
   return fmt::format("pages {}", fmt::join(pages, ", "));
 }
 
-// The same place, higher by as many leadings as are missing.
-std::string taller(const Workshop &workshop, const WordsPlace &place, const LeftOver &left) {
+// The same place, higher by as many leadings as are missing, where the page has room for it.
+void type_taller(const Workshop &workshop, const WordsPlace &place, const LeftOver &left,
+                 Problem &problem) {
   const Edition &edition = workshop.edition;
-  const Style &style = edition[*place.words->style];
   const std::int64_t columns = place.words->columns;
-  const Length more = *style.leading * ((left.lines + columns - 1) / columns);
+  const Length more =
+      *edition[*place.words->style].leading * ((left.lines + columns - 1) / columns);
   const Ruler ruler = edition.ruler;
   const Box &box = place.place;
-  return fmt::format("at       {} {}, {} x {}", written(box.x, ruler), written(box.y, ruler),
-                     written(box.width, ruler), written(ruled_up(box.height + more, ruler), ruler));
+  const Length height = ruled_up(box.height + more, ruler);
+  if (box.y + height > edition.size->height - least_foot) {
+    problem.type.push_back({{}, "give these words a further or a wider place, or use fewer"});
+    return;
+  }
+  const std::string line =
+      fmt::format("at       {} {}, {} x {}", written(box.x, ruler), written(box.y, ruler),
+                  written(box.width, ruler), written(height, ruler));
+  problem.type.push_back({line, "a taller place, or fewer words"});
+  const Placement &placement = edition[place.element].placement;
+  const auto *at = std::get_if<At>(&placement.where);
+  if (at && at->across.from == From::start && at->down.from == From::start)
+    problem.edits.push_back({placement.from, line});
 }
 
 } // namespace
@@ -62,17 +78,16 @@ std::string taller(const Workshop &workshop, const WordsPlace &place, const Left
 Problem left_over_alone(const Workshop &workshop, const WordsPlace &place, int page,
                         const LeftOver &left, std::int64_t words) {
   const Element &element = workshop.edition[place.element];
-  return {.kind = Kind::error,
-          .check = "left-over-text",
-          .range = element.range,
-          .message = fmt::format("{} ({}) of these words have no room in their place on page {}",
-                                 counted(left.lines, "line"), counted(left.words, "word"), page),
-          .why = fmt::format("{}; the place holds {} of {} words; text is never shrunk or dropped "
-                             "to fit",
-                             breaking_off(left), left.words_set, words),
-          .type = {{taller(workshop, place, left), "a taller place, or fewer words"}},
-          .related = {},
-          .edits = {}};
+  Problem problem;
+  problem.check = "left-over-text";
+  problem.range = element.range;
+  problem.message = fmt::format("{} ({}) of these words have no room in their place on page {}",
+                                counted(left.lines, "line"), counted(left.words, "word"), page);
+  problem.why = fmt::format("{}; the place holds {} of {} words; text is never shrunk or dropped "
+                            "to fit",
+                            breaking_off(left), left.words_set, words);
+  type_taller(workshop, place, left, problem);
+  return problem;
 }
 
 Problem left_over_run(const Workshop &workshop, TextId id, const std::vector<TextBox> &boxes,
@@ -97,7 +112,7 @@ Problem left_over_run(const Workshop &workshop, TextId id, const std::vector<Tex
     problem.type.push_back({fmt::format("page {}", page),
                             fmt::format("with `{}` under it", line_of(workshop, element.range))});
   } else {
-    problem.type.push_back({taller(workshop, last.place, left), "a taller place, or fewer words"});
+    type_taller(workshop, last.place, left, problem);
   }
   problem.why = std::move(why);
   return problem;
@@ -111,7 +126,7 @@ Problem ends_early(const Workshop &workshop, TextId id, const TextBox &box) {
           .message = fmt::format("{} is all set before this place on page {}; it stays empty",
                                  text.name, box.page),
           .why = "the boxes before it hold every word",
-          .type = {},
+          .type = {{{}, "take this place out, or give it other words"}},
           .related = {},
           .edits = {}};
 }

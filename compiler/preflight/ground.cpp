@@ -1,5 +1,6 @@
 // What words lie on: other words, a picture, a patch of colour, or the paper itself.
 #include "page/outline.hpp"
+#include "page/placement.hpp"
 #include "preflight/about.hpp"
 #include "preflight/families.hpp"
 #include "sheet/speech.hpp"
@@ -205,14 +206,29 @@ struct Crossing {
 };
 using Crossings = std::map<std::pair<ItemKey, ItemKey>, Crossing>;
 
+// For words that fill the margins: what is left of them below.
+void type_rest_of_margins(const Inspection &inspection, Problem &problem, int page, Length down) {
+  const Box margins = ground_of(inspection.edition, inspection.imposition, page).margins;
+  const Ruler ruler = inspection.edition.ruler;
+  if (down < margins.foot())
+    problem.type.push_back(
+        {fmt::format("at       {} {}, {} x {}", written(margins.x, ruler), written(down, ruler),
+                     written(margins.width, ruler), written(margins.foot() - down, ruler)),
+         "under them, which is the rest of the margins"});
+}
+
 // A place right below the other words, where the page has room for it.
 void type_below(const Inspection &inspection, Problem &problem, const Crossing &crossing) {
   const Element &element = element_of(inspection, *crossing.upper);
   const auto *at = std::get_if<At>(&element.placement.where);
   const auto extent = extent_of(*crossing.lower);
-  if (!at || !at->size || at->across.from != From::start || at->down.from != From::start || !extent)
+  if (!extent)
     return;
   const Length down = ruled(inspection, Length::nearest_points(extent->foot));
+  if (!element.placement.from.somewhere() && std::holds_alternative<Words>(element.what))
+    return type_rest_of_margins(inspection, problem, crossing.pages.front(), down);
+  if (!at || !at->size || at->across.from != From::start || at->down.from != From::start)
+    return;
   if (down + at->size->height > inspection.imposition.page_size.height - Length::inches(1, 4))
     return;
   const Ruler ruler = inspection.edition.ruler;

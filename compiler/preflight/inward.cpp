@@ -52,7 +52,7 @@ void settle(const Inspection &inspection, Along &along, Length &extent, const En
 }
 
 std::string written(const Inspection &inspection, const Along &along, bool across) {
-  const std::string offset = written(along.offset, inspection.edition.ruler);
+  std::string offset = written(along.offset, inspection.edition.ruler);
   switch (along.from) {
   case From::start:
     return offset;
