@@ -13,13 +13,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-std::string page_of(const Check &check) {
-  constexpr std::string_view kinds[] = {"error", "warning", "note"};
-  return fmt::format("{} [{}], usually {} {}\n\n{}\n", check.title, check.name,
-                     check.kind == Kind::error ? "an" : "a",
-                     kinds[static_cast<std::size_t>(check.kind)], check.page);
-}
-
 // A shelf file as it stands, by the name that borrows it; a folding by its own name as well.
 std::optional<std::string> shelf_page(const std::string &word, const std::string &root) {
   if (word.find("..") != std::string::npos || word.starts_with("/"))
@@ -57,7 +50,7 @@ int explain(const Options &options, const Desk &desk) {
   if (!language::entries_named(options.subject).empty())
     text = language::explanation(options.subject);
   if (const Check *check = check_named(options.subject))
-    text += (text.empty() ? "" : "\n") + page_of(*check);
+    text += (text.empty() ? "" : "\n") + explain_page(*check);
   if (const auto shelf = shelf_page(options.subject, desk.shelf_root))
     text += (text.empty() ? "" : "\n") + *shelf;
   if (!text.empty()) {
