@@ -28,6 +28,8 @@ std::string_view half_of(const Side &side, const Place &place, const Size &sheet
 
 } // namespace
 
+ItemKey key_of(const Item &item) { return {item.laid_by, item.element}; }
+
 const Element &element_of(const Inspection &inspection, const Item &item) {
   return inspection.edition[item.laid_by != ElementId::none ? item.laid_by : item.element];
 }

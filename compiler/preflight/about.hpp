@@ -4,9 +4,14 @@
 #include "preflight/preflight.hpp"
 
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace bodkin {
+
+// One thing, on however many pages: what laid it, and itself.
+using ItemKey = std::pair<ElementId, ElementId>;
+ItemKey key_of(const Item &item);
 
 // The line that speaks of an item: its own, or the `lay` that brought it.
 const Element &element_of(const Inspection &inspection, const Item &item);

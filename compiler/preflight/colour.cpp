@@ -96,7 +96,7 @@ struct OnPages {
 };
 
 void check_black_pages(const Inspection &inspection, Problems &problems) {
-  std::map<std::pair<ElementId, ElementId>, OnPages> coloured;
+  std::map<ItemKey, OnPages> coloured;
   for (int page = 1; page <= inspection.imposition.page_count; ++page) {
     if (*inspection.edition.pages[static_cast<std::size_t>(page)].mode != Mode::black)
       continue;
@@ -104,7 +104,7 @@ void check_black_pages(const Inspection &inspection, Problems &problems) {
       if (item.running || !leaves_ink(item) || !is_coloured(item) ||
           grey_is_meant(inspection, item))
         continue;
-      OnPages &on = coloured[{item.laid_by, item.element}];
+      OnPages &on = coloured[key_of(item)];
       if (on.item == nullptr)
         on.item = &item;
       if (on.pages.empty() || on.pages.back() != page)

@@ -92,7 +92,7 @@ bool hangs_over(const Inspection &inspection, int page) {
   return std::min({slack.left, slack.top, slack.right, slack.bottom}) < -Length::mm(1) / 2;
 }
 
-using Matters = std::map<std::pair<ElementId, ElementId>, Matter>;
+using Matters = std::map<ItemKey, Matter>;
 
 void look_at(const Inspection &inspection, const Item &item, const PageEdges &edges,
              Matters &matters) {
@@ -103,7 +103,7 @@ void look_at(const Inspection &inspection, const Item &item, const PageEdges &ed
   const auto extent = ink_extent(inspection, item, edges.open_at_fold(edges.safe, item));
   if (!extent)
     return;
-  const auto [found, first] = matters.try_emplace({item.laid_by, item.element});
+  const auto [found, first] = matters.try_emplace(key_of(item));
   Matter &matter = found->second;
   Past reach = reach_of(item, *extent, edges);
   if (first) {

@@ -11,6 +11,7 @@ void check_spreads(const Inspection &inspection, Problems &problems);
 void check_pictures(const Inspection &inspection, Problems &problems);
 void check_type(const Inspection &inspection, Problems &problems);
 void check_ground(const Inspection &inspection, Problems &problems);
+void check_overlaps(const Inspection &inspection, Problems &problems);
 void check_machines(const Inspection &inspection, Problems &problems);
 void check_folds(const Inspection &inspection, Problems &problems);
 void check_staples(const Inspection &inspection, Problems &problems);

@@ -9,6 +9,7 @@ void preflight(const Inspection &inspection, Problems &problems) {
   check_pictures(inspection, problems);
   check_type(inspection, problems);
   check_ground(inspection, problems);
+  check_overlaps(inspection, problems);
   check_machines(inspection, problems);
   check_folds(inspection, problems);
   check_staples(inspection, problems);
