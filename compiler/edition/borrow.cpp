@@ -63,6 +63,9 @@ private:
   }
 
   const Manuscript *borrow(FactLine line) {
+    // Where thousands of lines are wrong, no disk is searched for what more of them may mean.
+    if (!reader_.keeps_problems())
+      return nullptr;
     const std::string_view written = line.words("file");
     if (open_.size() >= limits::borrow_depth) {
       reader_.report(too_deep(line));
@@ -82,6 +85,15 @@ private:
     if (!opened)
       reader_.report(missing_shelf(line));
     return opened;
+  }
+
+  // Each folder is looked into once, however many lines name what is not there.
+  const std::vector<std::string> &shelf() {
+    if (shelf_.empty())
+      for (const char *folder : {"stocks", "machines", "styles", "foldings"})
+        for (const std::string &name : reader_.files.shelf_names(folder))
+          shelf_.push_back(fmt::format("{}/{}", folder, name));
+    return shelf_;
   }
 
   const Manuscript *from_folder(FactLine line) {
@@ -131,19 +143,15 @@ private:
             .type = {{{}, "borrow it in the edition's own file"}}};
   }
 
-  Problem missing_shelf(FactLine line) const {
+  Problem missing_shelf(FactLine line) {
     const std::string_view written = line.words("file");
     Problem problem{.check = "missing-shelf",
                     .range = line.range("file"),
                     .message = fmt::format("there is no {} on the shelf", written)};
-    std::vector<std::string> all;
-    for (const char *folder : {"stocks", "machines", "styles", "foldings"})
-      for (const std::string &name : reader_.files.shelf_names(folder))
-        all.push_back(fmt::format("{}/{}", folder, name));
-    const std::vector<std::string_view> views(all.begin(), all.end());
+    const std::vector<std::string_view> views(shelf().begin(), shelf().end());
     problem.why = fmt::format("on the shelf are {}; a file of your own is named with its ending",
                               list_of(views));
-    if (const auto near = language::nearest(written, views)) {
+    if (const auto near = reader_.near(written, views)) {
       problem.message += fmt::format("; did you mean {}?", *near);
       problem.type.push_back({fmt::format("borrow \"{}\"", *near), {}});
     }
@@ -155,6 +163,7 @@ private:
 
   Reader &reader_;
   std::vector<const Manuscript *> open_;
+  std::vector<std::string> shelf_;
   std::map<std::string, const Manuscript *, std::less<>> known_;
 };
 
@@ -168,7 +177,13 @@ void rank(const Manuscript &manuscript, std::unordered_set<const Manuscript *> &
     rank(**borrowed, ranked, order);
 }
 
-Problem unreadable_manuscript(std::string_view path) {
+Problem unreadable_manuscript(std::string_view path, Trouble trouble) {
+  if (trouble == Trouble::too_big)
+    return {.check = "too-long-file",
+            .message = fmt::format("{} is too long a file for a manuscript", path),
+            .why = fmt::format("at most {} MB are read, a thousand editions; something else must "
+                               "have got into its place",
+                               limits::manuscript_bytes >> 20)};
   return {.check = "missing-file",
           .message = fmt::format("{} cannot be read", path),
           .why = "there is no edition without its manuscript"};
@@ -181,7 +196,7 @@ bool take_in_manuscripts(Reader &reader, std::string_view path) {
   const Manuscript *own =
       looked.trouble == Trouble::none ? Borrowing(reader).open(looked.path, false) : nullptr;
   if (!own) {
-    reader.report(unreadable_manuscript(path));
+    reader.report(unreadable_manuscript(path, looked.trouble));
     return false;
   }
   std::unordered_set<const Manuscript *> ranked;

@@ -162,6 +162,8 @@ private:
   // Part by part, each corrected to what is there; no folder outside is ever listed.
   Lookup nearest_path(std::string_view written, const std::vector<std::string> &parts) const {
     Lookup looked{.trouble = Trouble::absent};
+    if (++searched_ > most_searched)
+      return looked;
     std::vector<std::string> now;
     bool only_case = true;
     for (const std::string &part : parts) {
@@ -185,6 +187,9 @@ private:
     return looked;
   }
 
+  // Nobody mends a thousand paths one by one, and each search reads whole folders.
+  static constexpr std::size_t most_searched = 500;
+  mutable std::size_t searched_ = 0;
   std::string root_, shelf_root_;
 };
 

@@ -1,10 +1,12 @@
 #include "edition/gather.hpp"
 
 #include "edition/problems.hpp"
+#include "measure/limits.hpp"
 
 #include <array>
 #include <fmt/format.h>
 #include <unordered_map>
+#include <utility>
 
 namespace bodkin {
 namespace {
@@ -19,11 +21,26 @@ std::optional<Family> family_of(std::string_view word) {
   return std::nullopt;
 }
 
+Problem too_many_named(Family family, FactLine line) {
+  return {.check = "too-many-things",
+          .range = line.keyword(),
+          .message = fmt::format("this is more than {} things of one kind, each a {}; the rest is "
+                                 "left out",
+                                 limits::named_things, word_for(family)),
+          .why = "no edition asks for so many, and reading them would only make you wait",
+          .type = {{{}, "take out those that nothing asks for"}}};
+}
+
 void gather_thing(Reader &reader, Family family, FactLine line) {
   const std::string_view name = line.words("name");
   if (name.empty())
     return;
   Things &things = reader.things(family);
+  if (things.all.size() == limits::named_things && !things.find(name)) {
+    if (!std::exchange(things.full, true))
+      reader.report(too_many_named(family, line));
+    return;
+  }
   const auto [found, added] =
       things.by_name.emplace(name, static_cast<std::uint32_t>(things.all.size()));
   if (added) {

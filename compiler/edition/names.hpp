@@ -36,6 +36,7 @@ struct Named {
 struct Things {
   std::vector<Named> all;
   std::unordered_map<std::string_view, std::uint32_t> by_name;
+  bool full = false; // and said to be
 
   const Named *find(std::string_view name) const {
     const auto found = by_name.find(name);

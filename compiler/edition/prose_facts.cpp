@@ -124,15 +124,36 @@ Problem too_much_prose(Range range) {
   return {.check = "too-long-file",
           .range = range,
           .message = "with these words the edition holds more prose than any booklet",
-          .why = fmt::format("all prose together may have {} MB; from here on it is left out",
-                             limits::all_prose_bytes >> 20),
+          .why = fmt::format("all prose together may have {} MB and {} lines; from here on it is "
+                             "left out",
+                             limits::all_prose_bytes >> 20, limits::all_prose_lines),
           .type = {{{}, "make it several editions"}}};
 }
 
+Problem too_long_a_text(Range range) {
+  return {.check = "too-long-file",
+          .range = range,
+          .message = "these words are more than any booklet holds in one text",
+          .why = fmt::format("one text may have {} MB and {} lines, three long novels; this one is "
+                             "left out",
+                             limits::prose_bytes >> 20, limits::prose_lines),
+          .type = {{{}, "part it into several texts"}}};
+}
+
 std::optional<Prose> read_bounded(Reader &reader, std::string_view text, Range origin) {
-  const bool was_full = reader.prose_read > limits::all_prose_bytes;
+  const auto lines = static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
+  if (text.size() > limits::prose_bytes || lines > limits::prose_lines) {
+    reader.report(too_long_a_text(origin));
+    return std::nullopt;
+  }
+  const auto full = [&] {
+    return reader.prose_read > limits::all_prose_bytes ||
+           reader.prose_lines > limits::all_prose_lines;
+  };
+  const bool was_full = full();
   reader.prose_read += text.size();
-  if (reader.prose_read > limits::all_prose_bytes) {
+  reader.prose_lines += lines;
+  if (full()) {
     if (!was_full)
       reader.report(too_much_prose(origin));
     return std::nullopt;

@@ -49,7 +49,7 @@ public:
   const Things &things(Family family) const { return names[static_cast<std::size_t>(family)]; }
   std::vector<bool> claimed; // pages that some line opens, known before any is opened
   // Counted against limits.hpp.
-  std::size_t pages_listed = 0, elements_laid = 0, prose_read = 0, suggestions = 0;
+  std::size_t pages_listed = 0, elements_laid = 0, prose_read = 0, prose_lines = 0, suggestions = 0;
   // Kept within bounds: an error always has its way until there are thousands.
   void report(Problem problem);
   static constexpr std::size_t names_searched = 2'000;

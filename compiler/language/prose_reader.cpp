@@ -32,15 +32,15 @@ public:
         first_line_(sources.where(origin.file, origin.begin).line) {}
 
   Prose run(std::string_view text) {
-    text = text.substr(0, limits::prose_bytes);
     tell_malformed(text);
     language::BoundedProse prose = language::bounded(text);
     if (prose.deep_line != 0)
       tell(language::prose_too_deep(lines(prose.deep_line, prose.deep_line)));
     if (prose.tangled_line != 0)
       tell(language::prose_too_tangled(lines(prose.tangled_line, prose.tangled_line)));
+    // Malformed bytes come out as U+FFFD, which can be set and drawn.
     const Document document(
-        cmark_parse_document(prose.text.data(), prose.text.size(), CMARK_OPT_DEFAULT));
+        cmark_parse_document(prose.text.data(), prose.text.size(), CMARK_OPT_VALIDATE_UTF8));
     const std::unique_ptr<cmark_iter, FreeIterator> iterator(cmark_iter_new(document.get()));
     for (cmark_event_type event = cmark_iter_next(iterator.get()); event != CMARK_EVENT_DONE;
          event = cmark_iter_next(iterator.get()))
@@ -174,7 +174,7 @@ private:
     switch (cmark_node_get_type(node)) {
     case CMARK_NODE_TEXT:
       if (in_image_ == 0)
-        span(view(cmark_node_get_literal(node)));
+        plain(view(cmark_node_get_literal(node)));
       break;
     case CMARK_NODE_CODE:
       if (in_image_ == 0)
@@ -182,7 +182,7 @@ private:
       break;
     case CMARK_NODE_SOFTBREAK:
       if (in_image_ == 0)
-        span(" ");
+        plain(" ");
       break;
     case CMARK_NODE_LINEBREAK:
       if (in_image_ == 0)
@@ -229,6 +229,20 @@ private:
         language::image_in_prose(within("!["), view(cmark_node_get_url(node)),
                                  plain ? view(cmark_node_get_literal(words)) : std::string_view{}));
   }
+  // Words that go on as the span before them stand in it: a paragraph of many lines is one span.
+  void plain(std::string_view text) {
+    if (!prose_.blocks.empty() && !prose_.blocks.back().spans.empty() && !link_is_a_fact()) {
+      Span &last = prose_.blocks.back().spans.back();
+      if (!last.hard_break && !last.code && last.fact.empty() && last.page.empty() &&
+          last.emphasis == (emphasis_ > 0) && last.strong == (strong_ > 0)) {
+        last.text += text;
+        return;
+      }
+    }
+    span(text);
+  }
+  bool link_is_a_fact() const { return link_.starts_with("fact:") || link_.starts_with("page:"); }
+
   Span &span(std::string_view text) {
     if (prose_.blocks.empty())
       add_block(BlockKind::paragraph, here_);

@@ -148,6 +148,10 @@ void Reader::unknown(std::string_view word) {
   }
   if (frame.told_of_prose)
     return;
+  if (!keeps_problems()) {
+    frame.last_unknown = true;
+    return;
+  }
   std::vector<std::string_view> words;
   for (const Entry *entry : entries_under(grammar_.name(frame.context)))
     words.push_back(entry->word);
@@ -204,6 +208,8 @@ void Reader::match_phrase(Statement &statement, std::uint32_t from, Trust trust)
   statement.capture_count =
       static_cast<std::uint32_t>(tree_.captures.size()) - statement.first_capture;
   statement.broken = !fits;
+  if (!keeps_problems())
+    return;
   if (cursor.inch_mark)
     return tell(inch_marks(typed()));
   if (cursor.curly)
@@ -258,9 +264,12 @@ void Reader::take_prose(Statement &statement, std::string_view indent) {
 
 Stands Reader::stands(const Frame &frame) const { return {grammar_.name(frame.context), false}; }
 
+bool Reader::keeps_problems() const { return told_ < limits::problems_kept; }
+
 void Reader::tell(Problem problem) {
-  if (told_++ < limits::problems_kept)
+  if (keeps_problems())
     problems_.push_back(std::move(problem));
+  ++told_;
 }
 
 std::string prose_text(const Tree &tree, const Statement &statement, const Sources &sources) {

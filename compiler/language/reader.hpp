@@ -64,6 +64,7 @@ private:
   void take_prose(Statement &statement, std::string_view indent);
   Context opened(const Statement &statement) const;
   void tell(Problem problem);
+  bool keeps_problems() const;
   Typed typed() const { return {tree_.file, text_, lexemes_}; }
   Stands stands(const Frame &frame) const;
   std::string_view context_name(const Frame &frame) const;

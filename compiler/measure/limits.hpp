@@ -9,7 +9,10 @@ namespace bodkin::limits {
 
 // Text. A 10 MB manuscript is a thousand editions; offsets are 32 bits.
 inline constexpr std::size_t manuscript_bytes = 64u << 20;
-inline constexpr std::size_t prose_bytes = 16u << 20;
+// One text of prose, in a file or below `says`: three long novels. Setting it takes some hundred
+// bytes for each byte, and more for each line that is a paragraph.
+inline constexpr std::size_t prose_bytes = 4u << 20;
+inline constexpr std::size_t prose_lines = 200'000;
 // Nesting of lines: the language has five levels; more is a slip of the space bar or an attack.
 inline constexpr std::size_t nesting = 64;
 // Nesting of prose (lists in quotes in lists): paper has no room for more.
@@ -34,11 +37,14 @@ inline constexpr std::int64_t copies = 1'000'000;
 inline constexpr std::int64_t elements_a_page = 10'000;
 // Elements laid on pages, each counted on every page of its list, and running pieces: a page list
 // multiplies what stands below it.
-inline constexpr std::size_t elements_laid = 4'000'000;
+inline constexpr std::size_t elements_laid = 1'000'000;
 inline constexpr std::size_t runnings = 1'000;
 // Pages named by all page lists together; prose of all elements together.
 inline constexpr std::size_t pages_listed = 20'000'000;
-inline constexpr std::size_t all_prose_bytes = 64u << 20;
+inline constexpr std::size_t all_prose_bytes = 32u << 20;
+inline constexpr std::size_t all_prose_lines = 500'000;
+// Things of one kind with a name: stocks, styles, sources. A library's catalogue has thousands.
+inline constexpr std::size_t named_things = 20'000;
 // Panels of one folded sheet: paper of any thickness folds seven times or so, 2^7 = 128; accordions
 // glued end to end are longer.
 inline constexpr std::size_t panels = 1024;

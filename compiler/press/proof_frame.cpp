@@ -3,6 +3,7 @@
 #include "press/letters.hpp"
 #include "sheet/live.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace bodkin::press {
@@ -71,7 +72,7 @@ void draw_page(Strokes &drawn, const PrintJob &job, int page, bool left, double 
 
 std::vector<ProofSpread> proof_spreads(const PrintJob &job) {
   const int pages = *job.edition.page_count;
-  std::vector<ProofSpread> spreads{{0, 1}};
+  std::vector<ProofSpread> spreads{{0, std::min(pages, 1)}};
   for (int left = 2; left <= pages; left += 2)
     spreads.push_back({left, left + 1 <= pages ? left + 1 : 0});
   return spreads;

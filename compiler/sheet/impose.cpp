@@ -57,7 +57,8 @@ Imposition impose(const Edition &edition, const Sources &sources, Problems &prob
   const FoldedSheet folded = as_asked ? *as_asked : folded_once();
   const SheetPattern pattern = pattern_of(folded);
   const Layout layout = bodkin::layout(folded, *edition.folding, *edition.page_count);
-  if (as_asked && !layout.folds)
+  // An edition without a page has been told so.
+  if (as_asked && !layout.folds && *edition.page_count > 0)
     problems.push_back(does_not_fold(edition, folded, layout, sources));
   Imposition imposition = lay_out(folded, pattern, layout, *edition.page_count);
   imposition.page_size = *edition.size;
