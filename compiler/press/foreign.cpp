@@ -1,10 +1,13 @@
 #include "press/foreign.hpp"
 
 #include "art/jpeg.hpp"
+#include "measure/limits.hpp"
+#include "press/deflate.hpp"
 #include "press/grey_form.hpp"
 
 #include <cmath>
 #include <qpdf/Buffer.hh>
+#include <qpdf/Pipeline.hh>
 #include <qpdf/QPDFPageDocumentHelper.hh>
 #include <qpdf/QPDFPageObjectHelper.hh>
 #include <set>
@@ -50,6 +53,27 @@ void strip(QPDFObjectHandle object, std::set<QPDFObjGen> &seen, int depth) {
     strip(dict.getKey(key), seen, depth + 1);
 }
 
+// A few kilobytes of a stream may unfold to gigabytes: no page of anybody's is drawn by so many
+// operators.
+class Unfolded : public Pipeline {
+public:
+  Unfolded() : Pipeline("content", nullptr) {}
+  void write(unsigned char const *bytes, size_t length) override {
+    if (text.size() + length > limits::drawing_file_bytes)
+      throw std::runtime_error("more content than a page has");
+    text.append(reinterpret_cast<const char *>(bytes), length);
+  }
+  void finish() override {}
+  std::string text;
+};
+
+std::string content_of(QPDFObjectHandle form) {
+  Unfolded content;
+  if (!form.pipeStreamData(&content, 0, qpdf_dl_generalized))
+    throw std::runtime_error("content that cannot be read");
+  return std::move(content.text);
+}
+
 // The form's own matrix and box, mapped so that the box as seen is the unit square.
 Transform unit_map(QPDFObjectHandle form) {
   QPDFObjectHandle dict = form.getDict();
@@ -81,7 +105,11 @@ QPDFObjectHandle Foreigners::form_of(const std::string &path, std::string_view b
   }
   const auto pages = QPDFPageDocumentHelper(*source).getAllPages();
   QPDFPageObjectHelper page = pages.at(static_cast<std::size_t>(number - 1));
-  return pdf_.copyForeignObject(page.getFormXObjectForPage());
+  QPDFObjectHandle form = page.getFormXObjectForPage();
+  // libqpdf would ask the other PDF for the content when this one is written.
+  form.replaceStreamData(deflated(content_of(form)), QPDFObjectHandle::newName("/FlateDecode"),
+                         QPDFObjectHandle::newNull());
+  return pdf_.copyForeignObject(form);
 }
 
 std::optional<ForeignPage> Foreigners::page(const std::string &path, std::string_view bytes,

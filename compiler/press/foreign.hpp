@@ -31,8 +31,7 @@ private:
   QPDFObjectHandle form_of(const std::string &path, std::string_view bytes, int number, bool grey);
 
   QPDF &pdf_;
-  // By whether it is to be grey: greying changes what the pages of one file share. Read until the
-  // last write.
+  // By whether it is to be grey: greying changes what the pages of one file share.
   std::array<std::map<std::string, std::shared_ptr<QPDF>>, 2> open_;
   std::array<std::map<std::pair<std::string, int>, std::optional<ForeignPage>>, 2> made_;
 };
