@@ -93,6 +93,10 @@ void read_facts(std::string_view bytes, int page, TrialHead &head) {
     return refuse(head, cut_off(Format::pdf));
   qpdf_push_inherited_attributes_to_page(pdf.get());
   head.pages = std::max(qpdf_get_num_pages(pdf.get()), 0);
+  if (head.pages > limits::pages)
+    return refuse(head, {Trouble::too_big,
+                         fmt::format("has {} pages; {} are the most of a PDF that is placed",
+                                     head.pages, limits::pages)});
   if (page < 1 || page > head.pages)
     return refuse(head,
                   {Trouble::no_such_page, fmt::format("has {} page{}, so no page {}", head.pages,

@@ -2,6 +2,7 @@
 
 #include "art/checks.hpp"
 #include "art/drawing.hpp"
+#include "art/sniff.hpp"
 #include "art/svg_mentions.hpp"
 
 #include <algorithm>
@@ -86,6 +87,48 @@ bool becomes_samples(const SvgDrawing &drawing) {
   return seen.images;
 }
 
+// RFC 4648; characters of no meaning are passed over, as librsvg does.
+std::string from_base64(std::string_view text) {
+  constexpr std::string_view alphabet =
+      "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
+  std::string bytes;
+  bytes.reserve(text.size() / 4 * 3);
+  std::uint32_t held = 0;
+  int bits = 0;
+  for (const char c : text) {
+    const std::size_t value = alphabet.find(c);
+    if (value == std::string_view::npos)
+      continue;
+    held = (held << 6) | static_cast<std::uint32_t>(value);
+    if (bits += 6; bits >= 8) {
+      bits -= 8;
+      bytes += static_cast<char>((held >> bits) & 0xFF);
+    }
+  }
+  return bytes;
+}
+
+// Samples that pictures within the drawing promise: librsvg holds all of each at once.
+std::int64_t samples_embedded(const std::vector<std::string_view> &references) {
+  constexpr std::string_view mark = "base64,";
+  std::int64_t samples = 0;
+  for (const std::string_view reference : references) {
+    const std::size_t at = reference.find(mark);
+    if (at == std::string_view::npos)
+      continue;
+    const std::string picture = from_base64(reference.substr(at + mark.size()));
+    const auto format = sniff(picture);
+    if (!format || *format == Format::svg || *format == Format::pdf)
+      continue;
+    const auto facts = inspect(picture);
+    if (facts)
+      samples += facts->width * facts->height;
+    else if (facts.refusal().trouble == Trouble::too_big)
+      samples += limits::embedded_samples + 1;
+  }
+  return samples;
+}
+
 bool ends(std::string_view bytes) {
   const auto last = bytes.find_last_not_of(std::string_view(" \t\r\n\0", 5));
   return last != std::string_view::npos && bytes[last] == '>';
@@ -116,6 +159,11 @@ Outcome<SvgDrawing> open_svg(std::string_view bytes) {
         fmt::format("asks for something outside itself ({}); a drawing must hold all that "
                     "it shows: embed it in the drawing",
                     mentions.outside)};
+  if (samples_embedded(mentions.embedded) > limits::embedded_samples)
+    return Refusal{Trouble::too_big,
+                   fmt::format("holds pictures of more than {} million samples; place them as "
+                               "pictures of their own",
+                               limits::embedded_samples / 1'000'000)};
   auto handle = parse(bytes);
   if (!handle)
     return ends(bytes) ? damaged(Format::svg) : cut_off(Format::svg);

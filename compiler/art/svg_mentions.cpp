@@ -44,7 +44,8 @@ std::string outside_style(std::string_view style) {
 }
 
 // `tag` without its angle brackets.
-std::string outside_tag(std::string_view name, std::string_view tag) {
+std::string outside_tag(std::string_view name, std::string_view tag,
+                        std::vector<std::string_view> &embedded) {
   for (std::size_t at = name.size(); at < tag.size();) {
     const std::size_t equals = tag.find('=', at);
     if (equals == npos)
@@ -56,8 +57,12 @@ std::string outside_tag(std::string_view name, std::string_view tag) {
     auto attribute = trimmed(tag.substr(at, equals - at));
     attribute = attribute.substr(0, attribute.find_first_of(blanks));
     const auto value = tag.substr(open + 1, close - open - 1);
-    if (local_name(attribute) == "href" && local_name(name) != "a" && !stays_inside(value))
-      return shortened(value);
+    if (local_name(attribute) == "href" && local_name(name) != "a") {
+      if (!stays_inside(value))
+        return shortened(value);
+      if (trimmed(value).starts_with("data:"))
+        embedded.push_back(trimmed(value));
+    }
     if (auto reference = outside_style(value);
         !reference.empty() && local_name(attribute) != "href")
       return reference;
@@ -120,7 +125,7 @@ SvgMentions svg_mentions(std::string_view svg) {
     if (tag.substr(0, 1) == "!")
       mentions.outside = outside_declaration(tag);
     else if (tag.substr(0, 1) != "?" || name == "?xml-stylesheet")
-      mentions.outside = outside_tag(name, tag);
+      mentions.outside = outside_tag(name, tag, mentions.embedded);
     const auto element = local_name(name);
     mentions.type = mentions.type || element == "text" || element == "flowRoot";
     if (element == "style" && mentions.outside.empty())

@@ -3,12 +3,14 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace bodkin::art {
 
 struct SvgMentions {
   std::string outside; // the first reference that leads out of the file; empty where none does
   bool type = false;   // a text element
+  std::vector<std::string_view> embedded; // `data:` references as written
 };
 
 // Links of an `a` element are fine: nothing is drawn of them. The public name of a document type is

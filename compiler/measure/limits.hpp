@@ -63,6 +63,9 @@ inline constexpr std::int64_t picture_edge = 100'000;
 inline constexpr std::size_t picture_file_bytes = 512u << 20;
 // Drawings. A drawing that takes longer than this to draw is not one that a copier's memory takes.
 inline constexpr std::size_t drawing_file_bytes = 64u << 20;
+// Samples of pictures within one drawing: a photograph of a good camera; all of them lie in memory
+// at once, twice.
+inline constexpr std::int64_t embedded_samples = 50'000'000;
 inline constexpr int drawing_seconds = 6;
 inline constexpr std::size_t drawing_memory = 512u << 20;
 inline constexpr std::size_t face_file_bytes = 128u << 20;

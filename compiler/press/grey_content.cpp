@@ -7,6 +7,7 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <vector>
 
 namespace bodkin::press {
 namespace {
@@ -17,6 +18,32 @@ bool blank(char c) {
 bool delimiter(char c) {
   return c == '(' || c == ')' || c == '<' || c == '>' || c == '[' || c == ']' || c == '/' ||
          c == '%' || c == '{' || c == '}';
+}
+
+std::string_view next_name(std::string_view text) {
+  const std::size_t begin = std::min(text.find_first_not_of(" \n\r\t"), text.size());
+  std::size_t end = begin;
+  while (end < text.size() && !blank(text[end]) && (end == begin || !delimiter(text[end])))
+    ++end;
+  return text.substr(begin, end - begin);
+}
+
+// An inline image, from after BI, whose dictionary says that its samples are grey or a stencil
+// (ISO 32000-1, 8.9.7).
+bool is_grey_inline_image(std::string_view text) {
+  std::size_t end = text.find("ID");
+  while (end != std::string_view::npos && end > 0 && !blank(text[end - 1]))
+    end = text.find("ID", end + 2);
+  const std::string_view dictionary = text.substr(0, end);
+  for (const std::string_view key : {"/ColorSpace", "/CS"})
+    if (const std::size_t at = dictionary.find(key); at != std::string_view::npos) {
+      const std::string_view space = next_name(dictionary.substr(at + key.size()));
+      return space == "/G" || space == "/DeviceGray";
+    }
+  for (const std::string_view key : {"/ImageMask", "/IM"})
+    if (const std::size_t at = dictionary.find(key); at != std::string_view::npos)
+      return next_name(dictionary.substr(at + key.size())) == "true";
+  return false;
 }
 
 // One walk over the content. Everything before `copied` is in `out`; numbers since the last
@@ -129,11 +156,17 @@ private:
     else if (op == "cs" || op == "CS")
       space(op == "cs");
     else if (op == "sc" || op == "scn")
-      coloured(fill_space_, " g");
+      coloured(spaces_.fill, " g");
     else if (op == "SC" || op == "SCN")
-      coloured(stroke_space_, " G");
+      coloured(spaces_.stroke, " G");
     else if (op == "BI")
       inline_image();
+    else if (op == "q")
+      saved_.push_back(spaces_);
+    else if (op == "Q" && !saved_.empty()) {
+      spaces_ = saved_.back();
+      saved_.pop_back();
+    }
   }
 
   void rgb(std::string_view op) {
@@ -165,7 +198,7 @@ private:
   void space(bool fill) {
     if (greying_ != Greying::all)
       return;
-    int &parts = fill ? fill_space_ : stroke_space_;
+    int &parts = fill ? spaces_.fill : spaces_.stroke;
     if (last_name_ == "Pattern")
       parts = 0;
     else if (last_name_ == "DeviceGray")
@@ -192,7 +225,7 @@ private:
 
   // Its data may hold anything; they end at EI between white space.
   void inline_image() {
-    if (greying_ == Greying::all && in_.substr(at_, 400).find("RGB") != std::string_view::npos)
+    if (greying_ == Greying::all && !is_grey_inline_image(in_.substr(at_)))
       refused_ = true;
     std::size_t end = in_.find("EI", at_);
     while (end != std::string_view::npos &&
@@ -207,7 +240,11 @@ private:
   std::size_t at_ = 0, copied_ = 0, name_begin_ = 0, count_ = 0;
   std::array<Operand, 4> operands_{};
   std::string_view last_name_;
-  int fill_space_ = 1, stroke_space_ = 1; // colour parts; 0 a pattern
+  struct Spaces {
+    int fill = 1, stroke = 1; // colour parts; 0 a pattern
+  };
+  Spaces spaces_;
+  std::vector<Spaces> saved_; // by q
   bool refused_ = false;
 };
 

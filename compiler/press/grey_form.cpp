@@ -58,7 +58,19 @@ private:
     return each(resources, "/XObject", [&](QPDFObjectHandle o) { return xobject(o, depth); }) &&
            each(resources, "/Pattern", [&](QPDFObjectHandle o) { return pattern(o, depth); }) &&
            each(resources, "/Shading", [&](QPDFObjectHandle o) { return shading(o); }) &&
-           each(resources, "/ExtGState", [&](QPDFObjectHandle o) { return state(o, depth); });
+           each(resources, "/ExtGState", [&](QPDFObjectHandle o) { return state(o, depth); }) &&
+           each(resources, "/Font", [&](QPDFObjectHandle o) { return font(o, depth); });
+  }
+
+  // A Type 3 font draws its glyphs by content streams, which may choose colours.
+  bool font(QPDFObjectHandle font, int depth) {
+    if (!font.isDictionary() || !font.getKey("/Subtype").isNameAndEquals("/Type3"))
+      return true;
+    if (depth > deepest || !seen_.insert(font.getObjGen()).second)
+      return depth <= deepest;
+    return each(font, "/CharProcs",
+                [&](QPDFObjectHandle o) { return !o.isStream() || content(o); }) &&
+           dressing(font, depth + 1);
   }
 
   template <typename Visit>
@@ -104,8 +116,10 @@ private:
       return true;
     QPDFObjectHandle dict = image.getDict();
     QPDFObjectHandle space = dict.getKey("/ColorSpace");
-    if (space.isNull() || space.isNameAndEquals("/DeviceGray"))
+    if (space.isNameAndEquals("/DeviceGray") || dict.getKey("/ImageMask").isBool())
       return true;
+    if (dict.getKey("/Mask").isArray()) // samples of these colours are not drawn
+      return false;
     if (!space.isNameAndEquals("/DeviceRGB") || !dict.getKey("/BitsPerComponent").isInteger() ||
         dict.getKey("/BitsPerComponent").getIntValue() != 8 || dict.hasKey("/Decode"))
       return false;
