@@ -11,6 +11,7 @@ namespace bodkin::art {
 
 struct Bounds {
   std::int64_t samples = limits::picture_samples;
+  std::int64_t held_samples = limits::held_samples;
   std::int64_t edge = limits::picture_edge;
   std::size_t picture_bytes = limits::picture_file_bytes;
   std::size_t drawing_bytes = limits::drawing_file_bytes;

@@ -1,5 +1,6 @@
 #include "art/checks.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace bodkin::art {
@@ -20,7 +21,9 @@ std::optional<Refusal> refused_size(std::uint64_t width, std::uint64_t height, F
   if (width == 0 || height == 0)
     return damaged(format);
   const auto edge = static_cast<std::uint64_t>(bounds.edge);
-  const auto samples = static_cast<std::uint64_t>(bounds.samples);
+  // A JPEG is mostly placed as it is, row for row; others are held in memory whole.
+  const auto samples = static_cast<std::uint64_t>(
+      format == Format::jpeg ? bounds.samples : std::min(bounds.samples, bounds.held_samples));
   // Divided, since a product of two hostile numbers may not fit.
   if (width <= edge && height <= edge && width <= samples / height)
     return std::nullopt;
@@ -28,7 +31,7 @@ std::optional<Refusal> refused_size(std::uint64_t width, std::uint64_t height, F
       Trouble::too_big,
       fmt::format("promises {} x {} samples; {} million in all, {} along an edge, are the "
                   "most that are read",
-                  width, height, bounds.samples / 1'000'000, bounds.edge)};
+                  width, height, samples / 1'000'000, bounds.edge)};
 }
 
 } // namespace bodkin::art

@@ -4,9 +4,11 @@
 #include "art/profiles.hpp"
 #include "art/reduce.hpp"
 #include "art/rows.hpp"
+#include "art/tone.hpp"
 
 #include <cstring>
 #include <optional>
+#include <vector>
 
 namespace bodkin::art {
 namespace {
@@ -30,6 +32,33 @@ Pixels turned_upright(Pixels stored, Orientation orientation) {
 }
 
 } // namespace
+
+Outcome<Pixels> load_grey(std::string_view bytes, const Facts &facts, std::int64_t about, int page,
+                          const Bounds &bounds) {
+  if (facts.is_drawing()) {
+    auto drawn = load(bytes, facts, about, page, bounds);
+    return drawn ? Outcome<Pixels>(grey(std::move(*drawn))) : drawn;
+  }
+  std::optional<Reduction> reduction;
+  std::vector<std::uint8_t> grey;
+  RowShape shape;
+  const RowSink sink{[&](const RowShape &stored) {
+                       shape = stored;
+                       RowShape kept = stored;
+                       kept.channels = stored.channels >= 3 ? stored.channels - 2 : stored.channels;
+                       reduction.emplace(kept, about);
+                       grey.resize(static_cast<std::size_t>(stored.width) * 2);
+                     },
+                     [&](const std::uint8_t *row) {
+                       if (shape.channels >= 3)
+                         grey_row(row, shape.width, shape.channels, grey.data());
+                       reduction->take(shape.channels >= 3 ? grey.data() : row);
+                       return true;
+                     }};
+  if (auto refusal = rows_of(bytes, facts, about, bounds, sink))
+    return *refusal;
+  return turned_upright(reduction->finish(), facts.orientation);
+}
 
 Outcome<Pixels> load(std::string_view bytes, const Facts &facts, std::int64_t about, int page,
                      const Bounds &bounds) {

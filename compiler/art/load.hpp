@@ -23,6 +23,12 @@ inline constexpr std::int64_t all_samples = 0;
 Outcome<Pixels> load(std::string_view bytes, const Facts &facts, std::int64_t about = all_samples,
                      int page = 1, const Bounds &bounds = {});
 
+// The same in grey, as tone.hpp makes it, with alpha where there is one: each row as it comes, so
+// that a large photograph takes a third of the memory.
+Outcome<Pixels> load_grey(std::string_view bytes, const Facts &facts,
+                          std::int64_t about = all_samples, int page = 1,
+                          const Bounds &bounds = {});
+
 // The embedded ICC profile as it is; empty where there is none.
 std::string icc_profile(std::string_view bytes, const Facts &facts);
 

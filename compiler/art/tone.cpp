@@ -5,6 +5,7 @@
 
 #include <array>
 #include <cmath>
+#include <utility>
 
 namespace bodkin::art {
 namespace {
@@ -45,45 +46,53 @@ std::uint8_t over_white(std::uint8_t value, std::uint8_t alpha) {
   return static_cast<std::uint8_t>((value * alpha + 255 * (255 - alpha) + 127) / 255);
 }
 
-Pixels blank(const Pixels &like, int channels) {
-  Pixels made{like.width, like.height, channels, {}};
-  made.samples.resize(made.stride() * static_cast<std::size_t>(made.height));
-  return made;
-}
-
 } // namespace
 
-Pixels grey(const Pixels &pixels) {
+void grey_row(const std::uint8_t *from, int width, int channels, std::uint8_t *to) {
+  const Tables &t = tables();
+  const int kept = channels - 2;
+  for (int x = 0; x < width; ++x, from += channels, to += kept) {
+    const std::uint8_t alpha = from[channels - 1];
+    to[0] = grey_sample(from, t);
+    if (kept == 2)
+      to[1] = alpha;
+  }
+}
+
+// In the same memory: the grey of a sample never lies behind the sample itself.
+Pixels grey(Pixels pixels) {
   if (!pixels.coloured_channels())
     return pixels;
-  const Tables &t = tables();
-  Pixels made = blank(pixels, pixels.channels - 2);
-  const std::uint8_t *from = pixels.samples.data();
-  std::uint8_t *to = made.samples.data();
-  const std::uint8_t *const end = from + pixels.samples.size();
-  for (; from != end; from += pixels.channels, to += made.channels) {
-    to[0] = grey_sample(from, t);
-    if (made.channels == 2)
-      to[1] = from[3];
-  }
-  return made;
+  const int channels = pixels.channels;
+  std::uint8_t *const samples = pixels.samples.data();
+  pixels.channels -= 2;
+  for (int y = 0; y < pixels.height; ++y)
+    grey_row(samples + static_cast<std::size_t>(y) * static_cast<std::size_t>(pixels.width) *
+                           static_cast<std::size_t>(channels),
+             pixels.width, channels, pixels.row(y));
+  pixels.samples.resize(pixels.stride() * static_cast<std::size_t>(pixels.height));
+  return pixels;
 }
 
-Pixels on_white(const Pixels &pixels) {
+Pixels on_white(Pixels pixels) {
   if (!pixels.has_alpha())
     return pixels;
-  Pixels made = blank(pixels, pixels.channels - 1);
+  const int colours = pixels.channels - 1;
   const std::uint8_t *from = pixels.samples.data();
-  std::uint8_t *to = made.samples.data();
   const std::uint8_t *const end = from + pixels.samples.size();
-  for (; from != end; from += pixels.channels, to += made.channels)
-    for (int c = 0; c < made.channels; ++c)
-      to[c] = over_white(from[c], from[made.channels]);
-  return made;
+  std::uint8_t *to = pixels.samples.data();
+  for (; from != end; from += pixels.channels, to += colours) {
+    const std::uint8_t alpha = from[colours];
+    for (int c = 0; c < colours; ++c)
+      to[c] = over_white(from[c], alpha);
+  }
+  pixels.channels = colours;
+  pixels.samples.resize(pixels.stride() * static_cast<std::size_t>(pixels.height));
+  return pixels;
 }
 
-Bits line_art(const Pixels &pixels, Share threshold) {
-  const Pixels flat = grey(on_white(pixels));
+Bits line_art(Pixels pixels, Share threshold) {
+  const Pixels flat = grey(on_white(std::move(pixels)));
   Bits bits{flat.width, flat.height, {}};
   bits.rows.resize(bits.stride() * static_cast<std::size_t>(bits.height));
   // Ink where grey < limit, in whole steps of 255.
@@ -98,7 +107,7 @@ Bits line_art(const Pixels &pixels, Share threshold) {
   return bits;
 }
 
-Pixels cropped(const Pixels &pixels, const std::optional<Crop> &crop) {
+Pixels cropped(Pixels pixels, const std::optional<Crop> &crop) {
   if (!crop)
     return pixels;
   const SampleBox box = samples_within(pixels.width, pixels.height, crop);

@@ -56,9 +56,10 @@ inline constexpr std::int64_t length_inches = 4'000;
 inline constexpr int number_digits = 15;
 inline constexpr int number_places = 6;
 
-// Pictures. A 600 dpi tabloid sheet is 67 million samples; four times that is 1 GB in memory as
-// RGBA.
+// Pictures. A 600 dpi tabloid sheet is 67 million samples; a telephone's largest photograph has 200
+// million. What is not a JPEG lies in memory whole, with four bytes a sample.
 inline constexpr std::int64_t picture_samples = 268'000'000;
+inline constexpr std::int64_t held_samples = 80'000'000;
 inline constexpr std::int64_t picture_edge = 100'000;
 inline constexpr std::size_t picture_file_bytes = 512u << 20;
 // Drawings. A drawing that takes longer than this to draw is not one that a copier's memory takes.

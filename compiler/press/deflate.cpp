@@ -4,6 +4,7 @@
 #include <libdeflate.h>
 #include <memory>
 #include <new>
+#include <utility>
 #include <zlib.h>
 
 namespace bodkin::press {
@@ -90,16 +91,15 @@ std::optional<std::string> inflated(std::string_view bytes, std::size_t most) {
   }
 }
 
-std::string deflated_rows(std::string_view bytes, std::size_t stride) {
+std::string deflated_rows(std::size_t rows, std::size_t stride, const RowOf &row_of) {
   Deflater deflater;
-  std::string row(stride + 1, '\2');
-  const std::size_t rows = stride == 0 ? 0 : bytes.size() / stride;
+  std::string above(stride, '\0'), now(stride, '\0'), filtered(stride + 1, '\2');
   for (std::size_t y = 0; y < rows; ++y) {
-    const char *now = bytes.data() + y * stride;
-    const char *above = y == 0 ? nullptr : now - stride;
+    row_of(y, now.data());
     for (std::size_t x = 0; x < stride; ++x)
-      row[x + 1] = static_cast<char>(now[x] - (above ? above[x] : 0));
-    deflater.add(row, false);
+      filtered[x + 1] = static_cast<char>(now[x] - above[x]);
+    deflater.add(filtered, false);
+    std::swap(above, now);
   }
   deflater.add({}, true);
   return deflater.take();

@@ -1,6 +1,8 @@
 // Bytes deflated for a PDF's FlateDecode.
 #pragma once
 
+#include <cstddef>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -14,6 +16,8 @@ std::optional<std::string> inflated(std::string_view bytes, std::size_t most);
 
 // Rows of samples with PNG's Up filter before each (PDF predictor 12): photographs and drawings
 // alike come out smaller by far.
-std::string deflated_rows(std::string_view bytes, std::size_t stride);
+// Rows are asked for one after another, so that no second copy of a large picture is made.
+using RowOf = std::function<void(std::size_t y, char *row)>;
+std::string deflated_rows(std::size_t rows, std::size_t stride, const RowOf &row_of);
 
 } // namespace bodkin::press

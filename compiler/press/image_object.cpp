@@ -2,6 +2,7 @@
 
 #include "press/deflate.hpp"
 
+#include <algorithm>
 #include <memory>
 #include <qpdf/Pipeline.hh>
 
@@ -28,34 +29,25 @@ QPDFObjectHandle space_of(int components) {
   return name(components == 1 ? "/DeviceGray" : components == 4 ? "/DeviceCMYK" : "/DeviceRGB");
 }
 
-QPDFObjectHandle flate(QPDFObjectHandle image, std::string_view rows, std::size_t stride, int width,
-                       int colours) {
-  QPDFObjectHandle parms = QPDFObjectHandle::newDictionary();
-  parms.replaceKey("/Predictor", number(12));
-  parms.replaceKey("/Columns", number(width));
-  parms.replaceKey("/Colors", number(colours));
-  image.replaceStreamData(deflated_rows(rows, stride), name("/FlateDecode"), parms);
-  return image;
-}
-
 // Some channels of interleaved samples.
-std::string channels_of(const art::Pixels &pixels, int first, int count) {
+QPDFObjectHandle samples(QPDF &pdf, const art::Pixels &pixels, int first, int count) {
+  const auto width = static_cast<std::size_t>(pixels.width);
   const auto step = static_cast<std::size_t>(pixels.channels);
   const auto kept = static_cast<std::size_t>(count);
-  const std::size_t total = pixels.samples.size() / step;
-  std::string out(total * kept, '\0');
-  for (std::size_t i = 0; i < total; ++i)
-    for (std::size_t c = 0; c < kept; ++c)
-      out[i * kept + c] =
-          static_cast<char>(pixels.samples[i * step + static_cast<std::size_t>(first) + c]);
-  return out;
-}
-
-QPDFObjectHandle samples(QPDF &pdf, const art::Pixels &pixels, int first, int count) {
-  const std::string rows = channels_of(pixels, first, count);
-  const auto stride = static_cast<std::size_t>(pixels.width) * static_cast<std::size_t>(count);
-  return flate(new_image(pdf, pixels.width, pixels.height, space_of(count), 8), rows, stride,
-               pixels.width, count);
+  const auto row_of = [&](std::size_t y, char *row) {
+    const std::uint8_t *from = pixels.row(static_cast<int>(y)) + first;
+    for (std::size_t x = 0; x < width; ++x, from += step)
+      row = std::copy_n(from, kept, row);
+  };
+  QPDFObjectHandle image = new_image(pdf, pixels.width, pixels.height, space_of(count), 8);
+  QPDFObjectHandle parms = QPDFObjectHandle::newDictionary();
+  parms.replaceKey("/Predictor", number(12));
+  parms.replaceKey("/Columns", number(pixels.width));
+  parms.replaceKey("/Colors", number(count));
+  image.replaceStreamData(
+      deflated_rows(static_cast<std::size_t>(pixels.height), width * kept, row_of),
+      name("/FlateDecode"), parms);
+  return image;
 }
 
 class Spans : public QPDFObjectHandle::StreamDataProvider {

@@ -106,7 +106,11 @@ std::optional<PlacedImage> Images::decoded(const Picture &picture, const art::Fa
       }
   }
   const std::int64_t about = facts.is_drawing() ? samples_at(seen, line_art_dpi) : art::all_samples;
-  auto pixels = art::load(bytes, facts, about, picture.pdf_page);
+  const bool line = picture.tone->kind == ToneKind::line;
+  // Line art lays alpha on white before it is grey.
+  const bool grey_at_once = line ? !facts.alpha : grey;
+  auto pixels = grey_at_once ? art::load_grey(bytes, facts, about, picture.pdf_page)
+                             : art::load(bytes, facts, about, picture.pdf_page);
   if (!pixels)
     return std::nullopt;
   const std::optional<Crop> crop =
@@ -114,13 +118,14 @@ std::optional<PlacedImage> Images::decoded(const Picture &picture, const art::Fa
   const Transform place = part_of(art::samples_within(pixels->width, pixels->height, crop),
                                   pixels->width, pixels->height) *
                           downwards();
-  art::Pixels kept = art::cropped(*pixels, crop);
-  if (picture.tone->kind == ToneKind::line)
-    return PlacedImage{image_of(pdf_, art::line_art(kept, picture.tone->threshold)), place};
+  art::Pixels kept = art::cropped(std::move(*pixels), crop);
+  if (line)
+    return PlacedImage{image_of(pdf_, art::line_art(std::move(kept), picture.tone->threshold)),
+                       place};
   if (grey || (kept.coloured_channels() && !art::coloured(kept)))
-    kept = art::grey(kept);
+    kept = art::grey(std::move(kept));
   if (black_and_white(kept))
-    return PlacedImage{image_of(pdf_, art::line_art(kept, {500'000})), place};
+    return PlacedImage{image_of(pdf_, art::line_art(std::move(kept), {500'000})), place};
   if (lossy(facts) && !kept.has_alpha())
     return PlacedImage{image_of_jpeg(pdf_, art::to_jpeg(kept, photograph_quality), kept.width,
                                      kept.height, kept.coloured_channels() ? 3 : 1),
