@@ -93,10 +93,11 @@ int compile(const Options &options, const Desk &desk) {
   delivery.write("estimate.json", estimate_as_json(way->estimate, way->sources));
   std::vector<std::string> made = delivery.written();
   delivery.write(made_from_name, made_from(*way->edition().title, inputs, made));
+  // Before the outputs: killed between the two, the sheets are older than what they are made from.
+  write_depfile(options, folder, inputs);
   delivery.finish();
   if (stop && std::any_of(delivery.earlier().begin(), delivery.earlier().end(), of_sheets))
     way->problems.push_back(sheets_taken_away());
-  write_depfile(options, folder, inputs);
   progress.clear();
   tell_problems(*way, options, desk);
   if (!options.json && !options.sarif)

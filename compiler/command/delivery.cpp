@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 #include <fstream>
 #include <sstream>
+#include <sys/file.h>
 #include <unistd.h>
 
 namespace bodkin {
@@ -30,10 +31,58 @@ std::string whole_file(const fs::path &path) {
   return text.str();
 }
 
-// night-bus/ is made in .night-bus.making/ beside it: the same disk, so that one move puts it in
-// place, and a name that nobody types.
-fs::path making_folder(const fs::path &folder) {
-  return folder.parent_path() / ("." + folder.filename().string() + ".making");
+// night-bus/ is made in .night-bus.making-123/ beside it: the same disk, so that one move puts it
+// in place, and a name that nobody types. The number is the process's, so that two compiles at once
+// do not write into each other's.
+std::string making_name(const fs::path &folder) {
+  return "." + folder.filename().string() + ".making";
+}
+
+int open_folder(const fs::path &folder) {
+  return ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+}
+
+// A compile's turn to change what lies beside the folder: short moments. Disks that know no locks
+// give everyone a turn.
+class Turn {
+public:
+  explicit Turn(const fs::path &parent) : descriptor_(open_folder(parent)) {
+    if (descriptor_ >= 0)
+      ::flock(descriptor_, LOCK_EX);
+  }
+  ~Turn() {
+    if (descriptor_ >= 0)
+      ::close(descriptor_);
+  }
+  Turn(const Turn &) = delete;
+  Turn &operator=(const Turn &) = delete;
+
+private:
+  int descriptor_;
+};
+
+// What compiles that were killed have left; one that is still at work holds a lock on its own.
+void take_left_away(const fs::path &folder) {
+  const std::string name = making_name(folder);
+  std::error_code error;
+  for (const auto &entry : fs::directory_iterator(folder.parent_path(), error)) {
+    if (!entry.path().filename().string().starts_with(name))
+      continue;
+    const int descriptor = open_folder(entry.path());
+    if (descriptor < 0)
+      continue;
+    if (::flock(descriptor, LOCK_EX | LOCK_NB) == 0)
+      fs::remove_all(entry.path(), error);
+    ::close(descriptor);
+  }
+}
+
+fs::path free_name(const fs::path &folder) {
+  const std::string name = fmt::format("{}-{}", making_name(folder), ::getpid());
+  fs::path path = folder.parent_path() / name;
+  for (int i = 1; fs::exists(fs::symlink_status(path)); ++i)
+    path = folder.parent_path() / fmt::format("{}-{}", name, i);
+  return path;
 }
 
 bool is_empty_folder(const fs::path &folder) {
@@ -53,23 +102,35 @@ Delivery::Delivery(std::string folder) {
   if (path.filename().empty())
     path = path.parent_path();
   folder_ = path.string();
-  making_ = making_folder(path).string();
   std::error_code error;
   if (fs::exists(path, error) && !fs::is_directory(path, error))
     cannot("written into", folder_, "it is a file, not a folder");
-  if (fs::is_directory(path, error) && !is_empty_folder(path)) {
-    if (!fs::exists(path / made_from_name))
-      cannot("written into", folder_,
-             "it holds files that no compile has made; say --into another folder, or empty it");
-    earlier_ = outputs_listed(whole_file(path / made_from_name));
-  }
-  fs::remove_all(making_, error); // of a compile that was killed
-  fs::create_directories(making_, error);
-  if (error)
+  see_earlier();
+  fs::create_directories(path.parent_path(), error);
+  const Turn turn(path.parent_path());
+  take_left_away(path);
+  making_ = free_name(path).string();
+  if (!fs::create_directory(making_, error))
     cannot("made", making_, error.message());
+  at_work_ = open_folder(making_);
+  if (at_work_ >= 0)
+    ::flock(at_work_, LOCK_EX | LOCK_NB);
+}
+
+void Delivery::see_earlier() {
+  const fs::path path = folder_;
+  std::error_code error;
+  if (!fs::is_directory(path, error) || is_empty_folder(path))
+    return;
+  if (!fs::exists(path / made_from_name))
+    cannot("written into", folder_,
+           "it holds files that no compile has made; say --into another folder, or empty it");
+  earlier_ = outputs_listed(whole_file(path / made_from_name));
 }
 
 Delivery::~Delivery() {
+  if (at_work_ >= 0)
+    ::close(at_work_);
   if (finished_)
     return;
   open_.reset();
@@ -165,6 +226,8 @@ void Delivery::move_one_by_one() {
 }
 
 void Delivery::finish() {
+  const Turn turn(fs::path(folder_).parent_path());
+  see_earlier(); // another compile may have ended since
   std::error_code error;
   if (!fs::exists(folder_, error)) {
     fs::rename(making_, folder_, error);

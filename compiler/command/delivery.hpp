@@ -49,10 +49,12 @@ private:
   struct Close {
     void operator()(std::FILE *file) const { std::fclose(file); }
   };
+  void see_earlier();
   void carry_over_others();
   void move_one_by_one();
 
   std::string folder_, making_;
+  int at_work_ = -1; // holds a lock on the folder in which the outputs are made
   std::vector<std::string> written_, earlier_;
   std::unique_ptr<std::FILE, Close> open_;
   std::string open_name_;

@@ -5,6 +5,7 @@
 #include "page/qr.hpp"
 
 #include <algorithm>
+#include <fmt/format.h>
 #include <optional>
 
 namespace bodkin {
@@ -98,11 +99,28 @@ void lay(const Patch &, const Bench &bench, ElementId id, const Box &place) {
   put_outline(bench, id, place, place);
 }
 
+Problem no_code(const Qr &qr) {
+  const bool none = qr.text->empty();
+  return {.kind = Kind::error,
+          .check = "too-long-code",
+          .range = qr.text.from,
+          .message = none ? "a code of no words says nothing to a telephone"
+                          : fmt::format("{} bytes are more than a code holds; {} are the most",
+                                        qr.text->size(), most_qr_bytes),
+          .why = none ? "there is nothing to print"
+                      : "each byte is eight squares more, and there is no larger code",
+          .type = {{"qr \"https://example.org/night-bus\"", "the address where the rest stands"}},
+          .related = {},
+          .edits = {}};
+}
+
 void lay(const Qr &qr, const Bench &bench, ElementId id, const Box &place) {
   const Box square = square_in(place);
   std::optional<SetQr> set = qr_of(*qr.text, qr.paint);
-  if (!set)
+  if (!set) {
+    bench.problems.push_back(no_code(qr));
     return put(bench, id, place, place, SetMissing{"its words are more than a code holds"});
+  }
   put_fill(bench, id, place, square);
   put(bench, id, place, square, std::move(*set));
   put_outline(bench, id, place, square);

@@ -8,7 +8,9 @@
 
 namespace bodkin {
 
-// None where the text is empty or longer than a code holds (2,331 bytes at M).
+// ISO/IEC 18004, table 7: version 40 at level M.
+inline constexpr int most_qr_bytes = 2331;
+// None where the text is empty or longer.
 std::optional<SetQr> qr_of(const std::string &text, Paint paint);
 
 // The quiet zone that a reader needs round a code, in modules on each side (ISO/IEC 18004).

@@ -72,6 +72,13 @@ constexpr Check table[] = {
      "evenly on it: it breaks up, and the copy of a copy loses it. In grey it is made of "
      "separate dots and shows as a row of them.",
      "Draw it at half a point or more.", "rule 1/2pt black, 0.5in 4in to 5in 4in\n"},
+    {"too-long-code", Kind::error, "A square code cannot hold these words",
+     "The largest square code holds 2,331 bytes at the level of error correction that survives a "
+     "copier. One that would hold more does not exist, and long before that its squares are too "
+     "small to be read from a copy.",
+     "Put the address of a page into the code, and the words on that page.",
+     "qr \"https://example.org/night-bus\"\n"
+     "  at       28pt 28pt, 88pt x 88pt\n"},
     {"too-many-things", Kind::error, "There are more things than paper can show",
      "A page of ten thousand pictures, or page lists that name more pages than a library "
      "holds, come of a slip or of a program that wrote the manuscript. Laying all of it would "

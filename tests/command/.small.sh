@@ -34,10 +34,11 @@ END
   echo >>"$file"
 }
 
-# The program within the memory that a hostile file may make it use; sanitizers map terabytes.
+# The program within 800 MB of addresses, libraries and all; sanitizers map terabytes. The minute is
+# no measure of speed: it ends what would go on forever.
 bounded() {
   (
-    [ -n "${BODKIN_SANITIZED:-}" ] || ulimit -v 1500000
+    [ -n "${BODKIN_SANITIZED:-}" ] || ulimit -v 800000
     exec timeout 60 "$BODKIN" "$@"
   )
 }
