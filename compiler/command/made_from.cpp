@@ -14,10 +14,11 @@ bool stays_inside(const std::string &name) {
   return !name.empty() && name.front() != '/' && name.find("..") == std::string::npos;
 }
 
+// As GNU make and Ninja both read it.
 std::string escaped(const std::string &path) {
   std::string out;
   for (const char c : path) {
-    if (c == ' ' || c == '#' || c == '\\')
+    if (c == ' ' || c == '#' || c == ':' || c == '\\')
       out += '\\';
     else if (c == '$')
       out += '$';

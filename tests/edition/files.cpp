@@ -164,6 +164,6 @@ TEST_CASE("a text longer than any booklet is not read") {
   const Problem *problem = r.problem("too-long-file");
   REQUIRE(problem);
   CHECK(problem->message == "words/novel.md is too long a file for a text");
-  CHECK(problem->why == "at most 16 MB are read; something else must have got into its place");
+  CHECK(problem->why == "at most 4 MB are read; something else must have got into its place");
   CHECK(problem->type[0].remark == "name the file that was meant");
 }

@@ -20,7 +20,8 @@ struct Elsewhere {
 constexpr std::array elsewhere{
     Elsewhere{"more-problems", "it takes a thousand problems", "tests/problems/sort.cpp"},
     Elsewhere{"sheets-taken-away", "it takes two compiles", "tests/command/example.test"},
-    Elsewhere{"too-long-file", "it takes a text of 17 MB", "tests/edition/files.cpp"},
+    Elsewhere{"too-long-code", "it takes a line of 2,332 letters", "tests/command/hostile.test"},
+    Elsewhere{"too-long-file", "it takes a text of 5 MB", "tests/edition/files.cpp"},
     Elsewhere{"too-many-things", "it takes millions of things", "tests/edition/pages.cpp"},
 };
 
