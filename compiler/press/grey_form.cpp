@@ -3,6 +3,7 @@
 #include "press/deflate.hpp"
 
 #include <cmath>
+#include <optional>
 #include <qpdf/Buffer.hh>
 #include <qpdf/QPDFObjGen.hh>
 #include <set>
@@ -39,19 +40,19 @@ public:
     return true;
   }
 
-  bool form(QPDFObjectHandle stream, int depth) {
+  bool form(QPDFObjectHandle stream, int depth, bool mask = false) {
     if (depth > deepest || !stream.isStream())
       return false;
     if (stream.isIndirect() && !seen_.insert(stream.getObjGen()).second)
       return true;
     if (!content(stream))
       return false;
-    return greying_ != Greying::all || dressing(stream.getDict(), depth);
+    return greying_ != Greying::all || dressing(stream.getDict(), depth, mask);
   }
 
 private:
-  bool dressing(QPDFObjectHandle dict, int depth) {
-    group(dict);
+  bool dressing(QPDFObjectHandle dict, int depth, bool mask = false) {
+    group(dict, mask);
     QPDFObjectHandle resources = dict.getKey("/Resources");
     if (!resources.isDictionary())
       return true;
@@ -84,10 +85,17 @@ private:
     return true;
   }
 
-  static void group(QPDFObjectHandle dict) {
+  // A group without a space of its own is mixed in that of the page, which is the printer's: grey
+  // mixed by itself would be laid down in four inks. Only a soft mask must name its space (ISO
+  // 32000-1, 11.6.5.3).
+  static void group(QPDFObjectHandle dict, bool mask) {
     QPDFObjectHandle group = dict.getKey("/Group");
-    if (group.isDictionary() && group.hasKey("/CS"))
+    if (!group.isDictionary() || !group.hasKey("/CS"))
+      return;
+    if (mask)
       group.replaceKey("/CS", name("/DeviceGray"));
+    else
+      group.removeKey("/CS");
   }
 
   bool xobject(QPDFObjectHandle object, int depth) {
@@ -102,7 +110,7 @@ private:
     if (!state.isDictionary())
       return true;
     QPDFObjectHandle mask = state.getKey("/SMask");
-    return !mask.isDictionary() || form(mask.getKey("/G"), depth + 1);
+    return !mask.isDictionary() || form(mask.getKey("/G"), depth + 1, true);
   }
 
   bool pattern(QPDFObjectHandle pattern, int depth) {
@@ -142,36 +150,43 @@ private:
     QPDFObjectHandle space = shading.getKey("/ColorSpace");
     if (space.isNameAndEquals("/DeviceGray"))
       return true;
-    if (!space.isNameAndEquals("/DeviceRGB") || !function(shading.getKey("/Function"), 0))
+    if (!space.isNameAndEquals("/DeviceRGB"))
       return false;
+    const auto grey = grey_function(shading.getKey("/Function"), 0);
+    if (!grey)
+      return false;
+    shading.replaceKey("/Function", *grey);
     shading.removeKey("/Background");
     shading.replaceKey("/ColorSpace", name("/DeviceGray"));
     return true;
   }
 
-  static bool function(QPDFObjectHandle function, int depth) {
-    if (!function.isDictionary() || depth > deepest)
-      return false;
-    QPDFObjectHandle type = function.getKey("/FunctionType");
-    if (!type.isInteger())
-      return false;
-    if (type.getIntValue() == 2)
-      return end(function, "/C0") && end(function, "/C1");
-    if (type.getIntValue() != 3 || !function.getKey("/Functions").isArray())
-      return false;
-    for (QPDFObjectHandle part : function.getKey("/Functions").getArrayAsVector())
-      if (!Walker::function(part, depth + 1))
-        return false;
-    return true;
+  // A copy: Cairo writes one function for all gradients of the same stops, those on pages in colour
+  // among them.
+  static std::optional<QPDFObjectHandle> grey_function(QPDFObjectHandle function, int depth) {
+    if (!function.isDictionary() || depth > deepest ||
+        !function.getKey("/FunctionType").isInteger())
+      return std::nullopt;
+    QPDFObjectHandle grey = function.shallowCopy();
+    const auto type = function.getKey("/FunctionType").getIntValue();
+    if (type == 2)
+      return end(grey, "/C0") && end(grey, "/C1") ? std::optional(grey) : std::nullopt;
+    if (type != 3 || !function.getKey("/Functions").isArray())
+      return std::nullopt;
+    QPDFObjectHandle parts = QPDFObjectHandle::newArray();
+    for (QPDFObjectHandle part : function.getKey("/Functions").getArrayAsVector()) {
+      const auto made = grey_function(part, depth + 1);
+      if (!made)
+        return std::nullopt;
+      parts.appendItem(*made);
+    }
+    grey.replaceKey("/Functions", parts);
+    return grey;
   }
 
   static bool end(QPDFObjectHandle function, const char *key) {
     QPDFObjectHandle colour = function.getKey(key);
-    if (!colour.isArray())
-      return false;
-    if (colour.getArrayNItems() == 1)
-      return true;
-    if (colour.getArrayNItems() != 3)
+    if (!colour.isArray() || colour.getArrayNItems() != 3)
       return false;
     const auto part = [&](int i) { return colour.getArrayItem(i).getNumericValue(); };
     QPDFObjectHandle grey = QPDFObjectHandle::newArray();
