@@ -53,5 +53,6 @@ refused() {
   [ "$status" = 1 ] && grep -q "\[$2\]" "$SCRATCH/out" && no_sheets "$SCRATCH/$1" && return
   echo "ended with $status; asked for [$2]"
   head -c 2000 "$SCRATCH/out"
+  echo # what follows begins a line of its own
   return 1
 }

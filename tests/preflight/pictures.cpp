@@ -128,7 +128,7 @@ page 1, 4
                                  {{"art/huge.png", boastful_picture()}});
   CHECK(
       it.told("picture-too-big") ==
-      R"(almanac.bodkin:27:11: error: art/huge.png promises 60000 x 60000 samples; 268 million in all, 100000 along an edge, are the most that are read [picture-too-big]
+      R"(almanac.bodkin:27:11: error: art/huge.png promises 60000 x 60000 samples; 80 million in all, 100000 along an edge, are the most that are read [picture-too-big]
   picture "art/huge.png"
           ~~~~~~~~~~~~~~
   why   the page is drawn with a dashed keyline so that you can see the rest; 3in x 2 1/2in at 300
