@@ -11,5 +11,6 @@ std::span<const Entry> supply_entries();
 std::span<const Entry> style_entries();
 std::span<const Entry> element_entries();
 std::span<const Entry> finish_entries();
+std::span<const Entry> folding_entries();
 
 } // namespace bodkin::language

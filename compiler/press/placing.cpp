@@ -28,9 +28,9 @@ Polygon page_corners(const Size &page) {
 }
 
 Length shift_right(const Place &place) {
-  if (place.left == Meets::spine)
+  if (place.spine == SpineAt::left)
     return -place.shift;
-  return place.right == Meets::spine ? place.shift : Length{};
+  return place.spine == SpineAt::right ? place.shift : Length{};
 }
 
 } // namespace bodkin::press

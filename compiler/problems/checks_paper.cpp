@@ -26,8 +26,8 @@ constexpr Check table[] = {
     {"folding-cannot-be", Kind::error, "Paper cannot be folded like this",
      "The compiler folds a sheet in its head, step by step, as the folding says. A step can "
      "ask something that paper does not do: fold over a line where no crease can be, fold what "
-     "is already a single panel, or cut so that a panel falls off. The message says at which "
-     "step the paper stopped and how many panels it had by then.",
+     "is already a single panel, or push ends together where no slit opens. The message says at "
+     "which step the paper stopped and how many panels it had by then.",
      "Fold a real sheet along with the lines, with pages numbered in pencil, until the step "
      "that does not go; then mend that line.",
      "folding two-folds \"Two folds, eight pages\"\n"

@@ -6,6 +6,7 @@
 namespace bodkin {
 
 std::span<const Check> checks_of_paper();       // checks_paper.cpp: sheets, stocks and folding
+std::span<const Check> checks_of_folding();     // checks_folding.cpp: folds, slits and leaves
 std::span<const Check> checks_of_finish();      // checks_finish.cpp: staple, knife, order of work
 std::span<const Check> checks_of_place();       // checks_place.cpp: where things stand on a page
 std::span<const Check> checks_of_pictures();    // checks_pictures.cpp: pictures and files

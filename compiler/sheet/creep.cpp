@@ -1,15 +1,19 @@
 #include "sheet/creep.hpp"
 
+#include <numbers>
+
 namespace bodkin {
 
-std::vector<Length> creep_of(const std::vector<Length> &calipers) {
+std::vector<Length> creep_of(const std::vector<Length> &calipers, bool round) {
   std::vector<Length> creep;
   creep.reserve(calipers.size());
   Length doubled; // summed before halving, so that no half unit is lost
   for (std::size_t i = 0; i < calipers.size(); ++i) {
     if (i > 0)
       doubled += calipers[i - 1] + calipers[i];
-    creep.push_back(doubled / 2);
+    const Length sharp = doubled / 2;
+    creep.push_back(round ? Length::nearest_points(sharp.in_points() * std::numbers::pi / 2)
+                          : sharp);
   }
   return creep;
 }

@@ -1,18 +1,58 @@
 #include "sheet/geometry.hpp"
 
 #include <algorithm>
+#include <array>
+#include <functional>
 
 namespace bodkin {
 namespace {
 
-// Shares of the sheet meet exactly, whatever the rounding.
-Length share(Length whole, int part, int parts) { return whole * part / parts; }
+// Where the panels along one direction end: shares of what the tab leaves, what some give up spread
+// over all. Lines are counted from one end, so that shares meet exactly, whatever the rounding.
+std::vector<Length> lines_along(const std::vector<PanelShare> &panels, Length extent) {
+  std::int64_t shares = 0;
+  Length room = extent;
+  for (const PanelShare &panel : panels) {
+    shares += panel.share;
+    room += panel.less;
+  }
+  std::vector<Length> lines{Length()};
+  std::int64_t so_far = 0;
+  Length less;
+  for (const PanelShare &panel : panels) {
+    so_far += panel.share;
+    less += panel.less;
+    lines.push_back(room * so_far / shares - less);
+  }
+  return lines;
+}
 
-Box panel(const Size &sheet, const FoldedSheet &folded, int column, int row) {
-  const Length left = share(sheet.width, column, folded.columns);
-  const Length top = share(sheet.height, row, folded.rows);
-  return {left, top, share(sheet.width, column + 1, folded.columns) - left,
-          share(sheet.height, row + 1, folded.rows) - top};
+struct PanelGrid {
+  std::vector<Length> x, y;
+};
+
+PanelGrid grid_of(const FoldedSheet &folded, const Size &sheet) {
+  Size room = sheet;
+  if (folded.tab)
+    (folded.tab->at == Part::right ? room.width : room.height) -= folded.tab->width;
+  return {lines_along(folded.across, room.width), lines_along(folded.down, room.height)};
+}
+
+// As seen on one side: a back is turned about the leaves' axis.
+PanelGrid seen_from(const FoldedSheet &folded, const Size &sheet, bool front, PanelGrid grid) {
+  if (front)
+    return grid;
+  std::vector<Length> &lines = folded.turns_upright ? grid.x : grid.y;
+  const Length extent = folded.turns_upright ? sheet.width : sheet.height;
+  std::reverse(lines.begin(), lines.end());
+  for (Length &line : lines)
+    line = extent - line;
+  return grid;
+}
+
+Box panel(const PanelGrid &grid, int column, int row) {
+  const auto x = static_cast<std::size_t>(column), y = static_cast<std::size_t>(row);
+  return {grid.x[x], grid.y[y], grid.x[x + 1] - grid.x[x], grid.y[y + 1] - grid.y[y]};
 }
 
 Size upright(const Size &size, int turn) { return turn % 180 == 0 ? size : size.turned(); }
@@ -33,19 +73,43 @@ Box turned_into(const Box &panel, const Box &in, int turn) {
   }
 }
 
-void place_page(Place &place, const Box &panel, const Size &page) {
+// A panel narrower than the page asked for makes the page narrower.
+Size page_on(const Size &frame, const Size &page) {
+  return {std::min(frame.width, page.width), std::min(frame.height, page.height)};
+}
+
+void place_page(Place &place, const Box &panel, const Size &asked) {
   const Size frame = upright(panel.size(), place.turn);
+  const Size page = page_on(frame, asked);
   const Length over = frame.width - page.width;
   const Length head = (frame.height - page.height) / 2;
-  const bool recto = place.left == Meets::spine;
-  const Box box{recto ? Length() : over, head, page.width, page.height};
+  const Length left = place.spine == SpineAt::left    ? Length()
+                      : place.spine == SpineAt::right ? over
+                                                      : over / 2;
+  const Box box{left, head, page.width, page.height};
   place.box = turned_into(panel, box, place.turn);
-  const auto at_edge = [](Meets meets, Length slack) {
-    return meets == Meets::sheet_edge ? slack : Length();
+}
+
+// From each edge of a page that meets the sheet's edge to that edge.
+void measure_slack(Place &place, const Size &sheet) {
+  const std::array<Length, 4> on_sheet{place.box.x, place.box.y, sheet.width - place.box.right(),
+                                       sheet.height - place.box.foot()};
+  const auto slack = [&](std::size_t edge, Meets meets) {
+    const auto turned = edge + static_cast<std::size_t>(place.turn / 90);
+    return meets == Meets::sheet_edge ? on_sheet[turned % 4] : Length();
   };
-  place.slack = {at_edge(place.left, box.x), at_edge(place.top, head),
-                 at_edge(place.right, frame.width - box.right()),
-                 at_edge(place.bottom, frame.height - box.foot())};
+  place.slack = {slack(0, place.left), slack(1, place.top), slack(2, place.right),
+                 slack(3, place.bottom)};
+}
+
+void hide(Place &place, const SideCell &cell, const Folding &folding) {
+  const Length tab = folding.tab ? folding.tab->width : Length();
+  const Length held = folding.holes ? folding.holes->from_spine : Length();
+  const auto hidden = [&](std::size_t edge, bool at_spine) {
+    return std::max(cell.under_tab[edge] ? tab : Length(), at_spine ? held : Length());
+  };
+  place.hidden = {hidden(0, cell.spine == SpineAt::left), hidden(1, false),
+                  hidden(2, cell.spine == SpineAt::right), hidden(3, false)};
 }
 
 // Fibres run along the long edge or the short one; a fold runs along the grain where it is
@@ -74,35 +138,99 @@ Size lying(const Size &sheet, bool across) {
 Size sheet_size(const Edition &edition, const FoldedSheet &folded, StockId stock) {
   if (stock != StockId::none && edition[stock].sheet)
     return lying(**edition[stock].sheet, edition.folding->across);
-  const Size page = upright(*edition.size, turn_of(folded.leaves.front().head));
-  return {page.width * folded.columns, page.height * folded.rows};
+  const Size page = upright(*edition.size, turn_of(folded.pages.front().head));
+  const auto filled = [&](const std::vector<PanelShare> &panels, Length page_extent, bool tab) {
+    std::int64_t shares = 0;
+    int largest = 1;
+    Length less;
+    for (const PanelShare &panel : panels) {
+      shares += panel.share;
+      largest = std::max(largest, panel.share);
+      less += panel.less;
+    }
+    return page_extent * shares / largest - less + (tab ? folded.tab->width : Length());
+  };
+  const bool right = folded.tab && folded.tab->at == Part::right;
+  return {filled(folded.across, page.width, right),
+          filled(folded.down, page.height, folded.tab && !right)};
 }
 
 Size page_given(const FoldedSheet &folded, const Size &sheet) {
-  return upright({sheet.width / folded.columns, sheet.height / folded.rows},
-                 turn_of(folded.leaves.front().head));
+  const PanelGrid grid = grid_of(folded, sheet);
+  const auto widest = [](const std::vector<Length> &lines) {
+    Length most = lines[1] - lines[0];
+    for (std::size_t i = 1; i + 1 < lines.size(); ++i)
+      most = std::max(most, lines[i + 1] - lines[i]);
+    return most;
+  };
+  return upright({widest(grid.x), widest(grid.y)}, turn_of(folded.pages.front().head));
 }
+
+bool has_room(const FoldedSheet &folded, const Size &sheet) {
+  const PanelGrid grid = grid_of(folded, sheet);
+  const auto rising = [](const std::vector<Length> &lines) {
+    return std::adjacent_find(lines.begin(), lines.end(), std::greater_equal<>()) == lines.end();
+  };
+  return rising(grid.x) && rising(grid.y);
+}
+
+namespace {
+
+// The lines of one sheet out of those of a strip: a fold where the next sheet is glued on lies at
+// the tab's edge of the sheet before.
+std::optional<SheetLine> on_sheet(const FoldedSheet &folded, const Sheet &sheet, SheetLine line) {
+  if (!folded.tab)
+    return line;
+  const bool right = folded.tab->at == Part::right;
+  const auto each = static_cast<int>(right ? folded.across.size() : folded.down.size());
+  const int before = (sheet.number - 1) * each;
+  if (line.upright == right) {
+    line.at -= before;
+    return line.at > 0 && line.at <= each ? std::optional(line) : std::nullopt;
+  }
+  line.first = std::max(line.first - before, 0);
+  line.last = std::min(line.last - before, each);
+  return line.first < line.last ? std::optional(line) : std::nullopt;
+}
+
+Sheet::FoldLine drawn_line(const PanelGrid &grid, const SheetLine &line) {
+  const auto at = static_cast<std::size_t>(line.at), first = static_cast<std::size_t>(line.first),
+             last = static_cast<std::size_t>(line.last);
+  Sheet::FoldLine drawn;
+  drawn.start = line.upright ? Spot{grid.x[at], grid.y[first]} : Spot{grid.x[first], grid.y[at]};
+  drawn.end = line.upright ? Spot{grid.x[at], grid.y[last]} : Spot{grid.x[last], grid.y[at]};
+  drawn.spine = line.spine;
+  drawn.valley = line.valley;
+  drawn.step = line.step;
+  return drawn;
+}
+
+} // namespace
 
 void place_pages(const Edition &edition, const FoldedSheet &folded, const SheetPattern &pattern,
                  Sheet &sheet) {
   sheet.size = sheet_size(edition, folded, sheet.stock);
-  for (std::size_t s = 0; s < 2; ++s)
+  const PanelGrid grid = grid_of(folded, sheet.size);
+  for (std::size_t s = 0; s < 2; ++s) {
+    const PanelGrid seen = seen_from(folded, sheet.size, s == 0, grid);
     for (std::size_t i = 0; i < sheet.sides[s].places.size(); ++i) {
       const SideCell &cell = pattern.sides[s][i];
-      place_page(sheet.sides[s].places[i], panel(sheet.size, folded, cell.column, cell.row),
-                 *edition.size);
+      Place &place = sheet.sides[s].places[i];
+      place_page(place, panel(seen, cell.column, cell.row), *edition.size);
+      measure_slack(place, sheet.size);
+      hide(place, cell, *edition.folding);
     }
-  const Grain grain = sheet.stock == StockId::none ? Grain::unsaid : *edition[sheet.stock].grain;
-  for (const Crease &crease : folded.creases) {
-    const Length x = share(sheet.size.width, crease.at, folded.columns);
-    const Length y = share(sheet.size.height, crease.at, folded.rows);
-    Sheet::FoldLine line;
-    line.start = crease.upright ? Spot{x, {}} : Spot{{}, y};
-    line.end = crease.upright ? Spot{x, sheet.size.height} : Spot{sheet.size.width, y};
-    line.spine = crease.spine;
-    line.along_grain = runs_along(crease.upright, sheet.size, grain);
-    sheet.folds.push_back(line);
   }
+  if (folded.tab)
+    (folded.tab->at == Part::right ? sheet.tabs.right : sheet.tabs.bottom) = folded.tab->width;
+  const Grain grain = sheet.stock == StockId::none ? Grain::unsaid : *edition[sheet.stock].grain;
+  for (const SheetLine &crease : folded.creases)
+    if (const auto line = on_sheet(folded, sheet, crease)) {
+      sheet.folds.push_back(drawn_line(grid, *line));
+      sheet.folds.back().along_grain = runs_along(line->upright, sheet.size, grain);
+    }
+  for (const SheetLine &slit : folded.slits)
+    sheet.slits.push_back(drawn_line(grid, slit));
 }
 
 } // namespace bodkin

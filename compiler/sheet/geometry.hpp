@@ -1,6 +1,6 @@
-// Where on its sheet each page lies, once the sheet has a size. A place is an equal share of the
-// sheet; the page lies in it against the spine, what is over at the fore-edge, and half each at
-// head and foot.
+// Where on its sheet each page lies, once the sheet has a size. A place is a share of the sheet,
+// less what its folding makes it narrower and without the tab; the page lies in it against the
+// spine, what is over at the fore-edge, and half each at head and foot.
 #pragma once
 
 #include "edition/edition.hpp"
@@ -16,10 +16,12 @@ namespace bodkin {
 Size lying(const Size &sheet, bool across);
 // Of the stock, as it lies; where the stock has no sheet size, one that the pages fill.
 Size sheet_size(const Edition &edition, const FoldedSheet &folded, StockId stock);
-// The size of page that a sheet gives, upright as it is read: of its first place.
+// The size of the largest page that a sheet gives, upright as it is read.
 Size page_given(const FoldedSheet &folded, const Size &sheet);
+// A sheet too small for its tab and for what its panels give up leaves a panel no paper.
+bool has_room(const FoldedSheet &folded, const Size &sheet);
 
-// Fills size, boxes, slack and fold lines of a sheet whose stock is chosen.
+// Fills size, boxes, slack, fold lines and slits of a sheet whose stock is chosen.
 void place_pages(const Edition &edition, const FoldedSheet &folded, const SheetPattern &pattern,
                  Sheet &sheet);
 

@@ -12,36 +12,46 @@ namespace bodkin {
 namespace {
 
 // Pages of an edition whose folding cannot be done are drawn as if its sheets were folded once.
-FoldedSheet folded_once() {
-  Folding folding;
-  folding.columns = 2;
-  folding.steps = {{Part::left, false, {}}};
-  Problems none;
-  return *fold(folding, none);
+const Folding &folded_once() {
+  static const Folding once = [] {
+    Folding folding;
+    folding.columns = 2;
+    folding.steps = {{Part::left, false, {}}};
+    return folding;
+  }();
+  return once;
+}
+
+std::vector<Length> calipers_of(const Edition &edition, const Imposition &imposition,
+                                std::size_t first, std::size_t end, int pairs_a_sheet) {
+  std::vector<Length> calipers;
+  for (; first < end; ++first) {
+    const StockId stock = imposition.sheets[first].stock;
+    calipers.insert(calipers.end(), static_cast<std::size_t>(pairs_a_sheet),
+                    stock == StockId::none ? Length() : *edition[stock].caliper);
+  }
+  return calipers;
 }
 
 // `pair` of a section from the outermost, for each leaf that a place shows.
-void push_out(const Edition &edition, const SheetPattern &pattern, const Layout &layout,
-              Imposition &imposition) {
-  const int pairs_a_sheet = layout.leaves_a_sheet / 2;
+void push_out(const Edition &edition, const std::vector<SheetPattern> &patterns,
+              const Layout &layout, Imposition &imposition) {
   std::size_t first = 0;
   while (first < imposition.sheets.size()) {
     std::size_t end = first;
-    std::vector<Length> calipers;
-    for (; end < imposition.sheets.size() &&
-           imposition.sheets[end].section == imposition.sheets[first].section;
-         ++end) {
-      const StockId stock = imposition.sheets[end].stock;
-      calipers.insert(calipers.end(), static_cast<std::size_t>(pairs_a_sheet),
-                      stock == StockId::none ? Length() : *edition[stock].caliper);
-    }
-    const std::vector<Length> creep = creep_of(calipers);
+    while (end < imposition.sheets.size() &&
+           imposition.sheets[end].section == imposition.sheets[first].section)
+      ++end;
+    const std::vector<Length> creep =
+        creep_of(calipers_of(edition, imposition, first, end, layout.leaves_a_sheet / 2),
+                 edition.folding->round);
     for (; first < end; ++first) {
       Sheet &sheet = imposition.sheets[first];
+      const SheetPattern &pattern = pattern_of(patterns, static_cast<int>(first));
       for (std::size_t s = 0; s < 2; ++s)
         for (std::size_t i = 0; i < sheet.sides[s].places.size(); ++i) {
           Place &place = sheet.sides[s].places[i];
-          const int pair = layout.pair_of(sheet.number - 1, pattern.sides[s][i].leaf);
+          const int pair = layout.pair_of(sheet.number - 1, pattern.sides[s][i].layer);
           place.creep = creep[static_cast<std::size_t>(pair)];
           place.shift = place.creep;
           sheet.creep = std::max(sheet.creep, place.creep);
@@ -53,21 +63,28 @@ void push_out(const Edition &edition, const SheetPattern &pattern, const Layout 
 } // namespace
 
 Imposition impose(const Edition &edition, const Sources &sources, Problems &problems) {
-  const std::optional<FoldedSheet> as_asked = fold(*edition.folding, problems);
-  const FoldedSheet folded = as_asked ? *as_asked : folded_once();
-  const SheetPattern pattern = pattern_of(folded);
-  const Layout layout = bodkin::layout(folded, *edition.folding, *edition.page_count);
+  const Folding &asked = *edition.folding;
+  const int count = *edition.page_count;
+  const auto as_asked = fold(asked, problems, panels_of_strip(asked, count));
+  const Folding &folding = as_asked ? asked : folded_once();
+  Problems none;
+  const FoldedSheet folded = as_asked ? *as_asked : *fold(folding, none);
+  const Layout layout = bodkin::layout(folded, folding, count);
   // An edition without a page has been told so.
-  if (as_asked && !layout.folds && *edition.page_count > 0)
+  if (as_asked && !layout.folds && count > 0)
     problems.push_back(does_not_fold(edition, folded, layout, sources));
-  Imposition imposition = lay_out(folded, pattern, layout, *edition.page_count);
+  const std::vector<SheetPattern> patterns = patterns_of(folded, layout);
+  Imposition imposition = lay_out(folded, patterns, layout, count);
   imposition.page_size = *edition.size;
   choose_papers(edition, sources, imposition, problems);
   for (Sheet &sheet : imposition.sheets)
-    place_pages(edition, folded, pattern, sheet);
+    place_pages(edition, folded, pattern_of(patterns, sheet.number - 1), sheet);
   if (as_asked)
     check_sizes(edition, folded, imposition, problems);
-  push_out(edition, pattern, layout, imposition);
+  if (folded.creeps())
+    push_out(edition, patterns, layout, imposition);
+  if (as_asked)
+    check_thickness(edition, folded, imposition, problems);
   return imposition;
 }
 

@@ -15,6 +15,9 @@ enum class SideName { front, back };
 // bound at, or another fold (a section's head, a fore-edge that opens when it is cut).
 enum class Meets { sheet_edge, spine, fold };
 
+// At which edge of a page its leaf is bound; none where no leaf turns.
+enum class SpineAt { none, left, right };
+
 struct Place {
   int page = 0; // 0: no page
   Box box;      // on the sheet as seen on this side, from its top left
@@ -24,6 +27,9 @@ struct Place {
   // In the page's own upright frame.
   Meets left = Meets::sheet_edge, top = Meets::sheet_edge, right = Meets::sheet_edge,
         bottom = Meets::sheet_edge;
+  SpineAt spine = SpineAt::none;
+  // Paper that no reader sees along each edge: held in the binding, or under a glued tab.
+  Edges hidden;
   // Distance from each page edge that meets the sheet's edge to that edge: slack of a page smaller
   // than its place (left, top, right, bottom in the page's upright frame; 0 at folds).
   Edges slack;
@@ -52,8 +58,12 @@ struct Sheet {
     Spot start, end;
     bool spine = false;
     bool along_grain = true; // false: the fold runs across the grain
+    bool valley = true;      // folded towards who looks at the front
+    int step = 0;            // of the folding, from 0
   };
   std::vector<FoldLine> folds;
+  std::vector<FoldLine> slits; // cut before folding, likewise
+  Edges tabs;                  // strips of the front, as seen, that hold no page
 };
 
 struct Spotted {
@@ -66,7 +76,9 @@ struct Imposition {
   int page_count = 0; // of the edition; every one of its pages has a place
   int folds_into = 0; // pages that the sheets carry: more than page_count where it does not fold
   int pages_a_sheet = 0;
-  Size page_size;
+  Size page_size;          // of the largest page
+  bool one_side = false;   // backs hold no pages: blank, or one area
+  bool leaves_turn = true; // else the reader undoes fold after fold
   std::vector<Sheet> sheets;
   std::vector<Spotted> where; // by page, index 1..page_count
 
@@ -75,6 +87,11 @@ struct Imposition {
     return sheets[static_cast<std::size_t>(spot.sheet)]
         .sides[static_cast<std::size_t>(spot.side)]
         .places[static_cast<std::size_t>(spot.place)];
+  }
+  // A page narrower than others (a gate, a panel folded in) has a size of its own.
+  Size size_of(int page) const {
+    const Place &place = place_of(page);
+    return place.turn % 180 == 0 ? place.box.size() : place.box.size().turned();
   }
   const Sheet &sheet_of(int page) const {
     return sheets[static_cast<std::size_t>(where[static_cast<std::size_t>(page)].sheet)];

@@ -61,7 +61,7 @@ Length EdgeAsk::for_bare() const { return std::max(Length(), bare - slack - shif
 
 Length EdgeAsk::for_knife() const { return trim > Length() ? trim + creep + drift : Length(); }
 
-Length EdgeAsk::asks() const { return std::max(for_bare(), for_knife()); }
+Length EdgeAsk::asks() const { return std::max({for_bare(), for_knife(), hidden}); }
 
 Edges LiveArea::asks() const {
   return {edges[0].asks(), edges[1].asks(), edges[2].asks(), edges[3].asks()};
@@ -83,9 +83,10 @@ LiveArea live_area(const Imposition &imposition, int page, const Machine &machin
     EdgeAsk &ask = area.edges[static_cast<std::size_t>(edge)];
     ask.meets = met_at(place, edge);
     ask.back = spot.side == 1;
-    ask.fore_edge = (edge == PageEdge::left && place.right == Meets::spine) ||
-                    (edge == PageEdge::right && place.left == Meets::spine);
+    ask.fore_edge = (edge == PageEdge::left && place.spine == SpineAt::right) ||
+                    (edge == PageEdge::right && place.spine == SpineAt::left);
     ask.slack = along(place.slack, static_cast<std::size_t>(edge));
+    ask.hidden = along(place.hidden, static_cast<std::size_t>(edge));
     if (ask.fore_edge) {
       ask.shift = place.shift;
       ask.creep = place.creep - place.shift;

@@ -28,10 +28,11 @@ struct EdgeAsk {
   Length trim;            // that the knife takes; 0: not cut
   Length creep;           // not made up for
   Length drift;           // of the machine, on a back, where the edge is cut
+  Length hidden;          // paper that no reader sees: held in the binding, or under a glued tab
 
   Length for_bare() const;  // bare - slack - shift, at least 0
   Length for_knife() const; // trim + creep + drift where cut, else 0
-  Length asks() const;      // the larger
+  Length asks() const;      // the largest of these and of what is hidden
 };
 
 struct LiveArea {

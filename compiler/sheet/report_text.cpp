@@ -2,8 +2,10 @@
 
 #include "measure/paper.hpp"
 #include "sheet/fold.hpp"
+#include "sheet/layout.hpp"
 #include "sheet/machine_of.hpp"
 #include "sheet/speech.hpp"
+#include "sheet/steps_text.hpp"
 
 #include <algorithm>
 #include <array>
@@ -71,38 +73,11 @@ std::string sheet_text(const SheetsReport &report, const PrintedBy &printed, std
   return text;
 }
 
-std::string_view part_name(Part part) {
-  switch (part) {
-  case Part::left:
-    return "left";
-  case Part::right:
-    return "right";
-  case Part::top:
-    return "top";
-  case Part::bottom:
-    return "bottom";
-  }
-  return "";
-}
 std::string folding_text(const Edition &edition, const Imposition &imposition) {
   Problems none;
-  const std::optional<FoldedSheet> folded = fold(*edition.folding, none);
-  if (!folded)
-    return "";
-  std::string steps;
-  for (const FoldStep &step : folded->steps)
-    steps += fmt::format("{}{} {} {}", steps.empty() ? "" : ", then ", part_name(step.moving),
-                         step.under ? "under" : "over", part_name(opposite(step.moving)));
-  std::string text =
-      fmt::format("\nTo fold a sheet, lay it as its {} is drawn here, that side up; fold {}. {} is "
-                  "the spine.\n",
-                  folded->front_up ? "front" : "back", steps,
-                  folded->steps.size() == 1 ? "The fold" : "The last fold");
-  if (imposition.sheets.size() > 1)
-    text += *edition.folding->gather == Gather::nested
-                ? "Nest the folded sheets one in another, sheet 1 outermost.\n"
-                : "Lay the folded sheets one after another, sheet 1 first.\n";
-  return text;
+  const auto folded =
+      fold(*edition.folding, none, panels_of_strip(*edition.folding, imposition.page_count));
+  return folded ? folding_in_words(edition, *folded, imposition) : "";
 }
 
 std::string_view sides_text(const Pass &pass) {

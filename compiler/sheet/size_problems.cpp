@@ -26,10 +26,19 @@ std::string sheet_name(const Edition &edition, const Size &sheet) {
   return written(sheet, edition.ruler);
 }
 
-std::string folded_sheet(const Edition &edition, const FoldedSheet &folded) {
-  return fmt::format("{} sheet folded {} carries {} pages",
+// "folded once", "folded back and forth"; nothing where the sheet stays flat.
+std::string folded_how(const FoldedSheet &folded) {
+  if (folded.steps.empty())
+    return "";
+  const bool zigzag = folded.steps.front().kind == FoldKind::back_and_forth;
+  return zigzag ? " folded back and forth" : " folded " + spoken::times(folded.steps.size());
+}
+
+std::string folded_sheet(const Edition &edition, const FoldedSheet &folded, const Layout &layout) {
+  return fmt::format("{} sheet{} carries {} {}",
                      with_article(sheet_name(edition, sheet_size(edition, folded, *edition.paper))),
-                     spoken::times(folded.steps.size()), 2 * folded.leaves.size());
+                     folded_how(folded), layout.pages_a_sheet,
+                     layout.pages_a_sheet == 1 ? "page" : "pages");
 }
 
 // "5 pages do not fold; this folding takes 4 or 8"
@@ -45,8 +54,8 @@ std::string what_is_short(int count, const Layout &layout) {
   const std::vector<int> over = counted(layout.fewer + 1, count);
   if (layout.more == 0)
     return fmt::format("{} {} no paper to stand on, since it takes {} {}", pages_listed(over),
-                       over.size() == 1 ? "has" : "have", layout.fewer / layout.pages_a_sheet(),
-                       layout.fewer == layout.pages_a_sheet() ? "sheet" : "sheets");
+                       over.size() == 1 ? "has" : "have", layout.fewer / layout.pages_a_sheet,
+                       layout.fewer == layout.pages_a_sheet ? "sheet" : "sheets");
   const bool one = over.size() == 1;
   const std::string blank = spoken::listed(counted(count + 1, layout.more));
   if (layout.fewer == 0)
@@ -70,10 +79,24 @@ std::string_view share_in_words(std::size_t panels) {
   }
 }
 
+// Equal panels of a sheet without a tab; 0 where they differ.
+std::size_t panels_of(const FoldedSheet &folded) {
+  const auto alike = [](const std::vector<PanelShare> &panels) {
+    return std::all_of(panels.begin(), panels.end(), [&](const PanelShare &panel) {
+      return panel.share == panels.front().share && panel.less == Length();
+    });
+  };
+  const bool equal = !folded.tab && alike(folded.across) && alike(folded.down);
+  return equal ? folded.across.size() * folded.down.size() : 0;
+}
+
 // A paper by name that this folding turns into the page asked for, slack under 1 mm.
 const NamedPaper *paper_that_gives(const Edition &edition, const FoldedSheet &folded) {
   for (const NamedPaper &paper : named_papers()) {
-    const Size page = page_given(folded, lying(paper.size, edition.folding->across));
+    const Size sheet = lying(paper.size, edition.folding->across);
+    if (!has_room(folded, sheet))
+      continue;
+    const Size page = page_given(folded, sheet);
     const Length wide = page.width - edition.size->width, high = page.height - edition.size->height;
     if (wide >= Length() && wide < Length::mm(1) && high >= Length() && high < Length::mm(1))
       return &paper;
@@ -97,11 +120,10 @@ Problem wrong_size(const Edition &edition, const FoldedSheet &folded, const Impo
   Problem problem;
   problem.check = "wrong-size";
   problem.range = edition.size.from;
-  problem.message =
-      fmt::format("{} folded {} gives {}, not {}", sheet_name(edition, sheet.size),
-                  spoken::times(folded.steps.size()), spoken::measures(given, ruler_of(sheet.size)),
-                  spoken::named_and_measured(asked, ruler_of(asked)));
-  const std::string_view part = share_in_words(folded.leaves.size());
+  problem.message = fmt::format("{}{} gives {}, not {}", sheet_name(edition, sheet.size),
+                                folded_how(folded), spoken::measures(given, ruler_of(sheet.size)),
+                                spoken::named_and_measured(asked, ruler_of(asked)));
+  const std::string_view part = share_in_words(panels_of(folded));
   if (better != nullptr && !part.empty())
     problem.why =
         fmt::format("{} is {} of {}; ", written(asked, ruler_of(asked)), part, better->name);
@@ -134,6 +156,48 @@ Problem wrong_sheet(const Edition &edition, const Sheet &sheet) {
   return problem;
 }
 
+Problem too_small(const Edition &edition, const FoldedSheet &folded, const Sheet &sheet) {
+  const Folding &folding = *edition.folding;
+  Problem problem;
+  problem.check = "sheet-too-small";
+  problem.range = folding.tab                ? folding.tab->range
+                  : folding.narrowed.empty() ? folding.range
+                                             : folding.narrowed.front().range;
+  problem.message = fmt::format("{} leaves a panel of {} no paper", sheet_name(edition, sheet.size),
+                                folding.name);
+  problem.why = fmt::format("a sheet of {} is parted into {} by {} panels, less what its tab and "
+                            "its narrower panels give up",
+                            spoken::measures(sheet.size, ruler_of(sheet.size)),
+                            folded.across.size(), folded.down.size());
+  problem.type = {{folding.tab ? "tab        1/2in at right" : "narrow     column 1 by 1/16in",
+                   "or a larger sheet"}};
+  return problem;
+}
+
+// Board: common practice, no source.
+constexpr Length thickest_fold = Length::mm(3);
+
+Problem too_thick(const Edition &edition, const Imposition &imposition, const Sheet &sheet) {
+  const Stock &stock = edition[sheet.stock];
+  Problem problem;
+  problem.check = "too-thick";
+  problem.range = stock.caliper.from.somewhere() ? stock.caliper.from : stock.range;
+  problem.message = fmt::format("{} is {} thick and does not fold", stock.name,
+                                written(*stock.caliper, edition.ruler));
+  problem.why = fmt::format("board of more than {} breaks along a fold",
+                            written(thickest_fold, edition.ruler));
+  if (*stock.caliper <= thickest_fold) {
+    problem.message = fmt::format("the pages of sheet {} stand out {} past those of the outermost",
+                                  sheet.number, written(sheet.creep, edition.ruler));
+    problem.why = fmt::format(
+        "{} is {} thick, a page is {} wide, and {} sheets lie round this one at the fold",
+        stock.name, written(*stock.caliper, edition.ruler),
+        written(imposition.page_size.width, edition.ruler), sheet.number - 1);
+  }
+  problem.type = {{fact("caliper", "0.004in"), "for office paper; a card is about 0.01in"}};
+  return problem;
+}
+
 bool page_fits(const Size &given, const Size &page) {
   const Length wide = given.width - page.width, high = given.height - page.height;
   return wide >= Length() && high >= Length() && wide < Length::mm(1) && high < Length::mm(1);
@@ -157,7 +221,7 @@ Problem does_not_fold(const Edition &edition, const FoldedSheet &folded, const L
   problem.check = "does-not-fold";
   problem.range = edition.page_count.from;
   problem.message = counts(count, layout);
-  problem.why = folded_sheet(edition, folded) + ": " + what_is_short(count, layout);
+  problem.why = folded_sheet(edition, folded, layout) + ": " + what_is_short(count, layout);
   const std::string fewer = layout.fewer > 0 ? fact("pages", std::to_string(layout.fewer)) : "";
   if (layout.more > 0)
     problem.type = {
@@ -171,6 +235,21 @@ Problem does_not_fold(const Edition &edition, const FoldedSheet &folded, const L
   return problem;
 }
 
+void check_thickness(const Edition &edition, const FoldedSheet &folded,
+                     const Imposition &imposition, Problems &problems) {
+  std::vector<bool> told(edition.stocks.size());
+  for (const Sheet &sheet : imposition.sheets) {
+    if (sheet.stock == StockId::none || folded.steps.empty() || told[at(sheet.stock)])
+      continue;
+    const Stock &stock = edition[sheet.stock];
+    const bool pushed_off = sheet.creep * 2 > imposition.page_size.width;
+    if (*stock.caliper <= thickest_fold && !pushed_off)
+      continue;
+    told[at(sheet.stock)] = true;
+    problems.push_back(too_thick(edition, imposition, sheet));
+  }
+}
+
 void check_sizes(const Edition &edition, const FoldedSheet &folded, const Imposition &imposition,
                  Problems &problems) {
   std::vector<Size> seen;
@@ -182,6 +261,8 @@ void check_sizes(const Edition &edition, const FoldedSheet &folded, const Imposi
     const std::optional<Known<Size>> &wanted = edition.folding->sheet;
     if (wanted && lying(**wanted, true) != lying(sheet.size, true))
       problems.push_back(wrong_sheet(edition, sheet));
+    else if (!has_room(folded, sheet.size))
+      problems.push_back(too_small(edition, folded, sheet));
     else if (!page_fits(page_given(folded, sheet.size), *edition.size) &&
              std::find(seen.begin(), seen.end(), sheet.size) == seen.end())
       problems.push_back(wrong_size(edition, folded, imposition, sheet));

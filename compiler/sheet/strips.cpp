@@ -23,9 +23,9 @@ std::array<Taken, 4> cuts_of(const Place &place, const Trims &trims) {
   };
   cuts[top] = {deep(trims.head, {}), place.slack.top, false};
   cuts[bottom] = {deep(trims.foot, {}), place.slack.bottom, false};
-  if (place.left == Meets::spine)
+  if (place.spine == SpineAt::left)
     cuts[right] = {deep(trims.fore_edge, place.creep), place.slack.right, true};
-  else
+  else if (place.spine == SpineAt::right)
     cuts[left] = {deep(trims.fore_edge, place.creep), place.slack.left, true};
   return cuts;
 }

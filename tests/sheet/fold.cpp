@@ -4,6 +4,7 @@
 #include "sheet/paper.hpp"
 
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 using namespace bodkin;
 using test::messages;
@@ -28,26 +29,42 @@ std::string trouble(const Folding &of) {
   return messages(problems);
 }
 
+std::string told(const FoldedSheet &sheet) {
+  constexpr std::string_view ways[]{"up", "right", "down", "left"};
+  std::string text;
+  for (const PagePlace &page : sheet.pages)
+    text += fmt::format("{}{} {} {} spine {}", text.empty() ? "" : ", ", page.column,
+                        page.front ? "front" : "back", ways[static_cast<int>(page.head)],
+                        page.spine ? ways[static_cast<int>(*page.spine)] : "nowhere");
+  return text;
+}
+
+std::string creases(const FoldedSheet &sheet) {
+  std::string text;
+  for (const SheetLine &line : sheet.creases) {
+    const std::string_view beside = line.upright ? "row" : "column";
+    text += fmt::format("{} {} {} ", line.upright ? "column" : "row", line.at,
+                        line.last == line.first + 1
+                            ? fmt::format("{} {}", beside, line.last)
+                            : fmt::format("{}s {}-{}", beside, line.first + 1, line.last));
+    text += fmt::format("{}{}, ", line.spine ? "spine " : "", line.valley ? "valley" : "mountain");
+  }
+  return text;
+}
+
 } // namespace
 
-TEST_CASE("a sheet folded once has two leaves, joined at the spine") {
+TEST_CASE("a sheet folded once has four pages, joined at the spine") {
   Problems problems;
   const auto sheet = fold(folding(2, 1, {over(Part::left)}), problems);
   REQUIRE(sheet);
   CHECK(problems.empty());
-  REQUIRE(sheet->leaves.size() == 2);
-  CHECK(sheet->leaves[0].column == 1);
-  CHECK(sheet->leaves[0].spine == Toward::left);
-  CHECK(sheet->leaves[0].recto_on_front);
-  CHECK(sheet->leaves[1].column == 0);
-  CHECK(sheet->leaves[1].spine == Toward::right);
-  CHECK_FALSE(sheet->leaves[1].recto_on_front);
-  CHECK(sheet->leaves[0].head == Toward::up);
-  CHECK(sheet->leaves[1].head == Toward::up);
+  CHECK(told(*sheet) == "1 front up spine left, 1 back up spine left, 0 back up spine right, "
+                        "0 front up spine right");
   CHECK_FALSE(sheet->front_up);
+  CHECK(sheet->leaves_turn());
   REQUIRE(sheet->creases.size() == 1);
-  CHECK(sheet->creases[0].at == 1);
-  CHECK(sheet->creases[0].spine);
+  CHECK(sheet->creases[0] == SheetLine{true, 1, 0, 1, 0, true, false});
 }
 
 TEST_CASE("folding over with the inside up is folding under with the outside up") {
@@ -56,9 +73,9 @@ TEST_CASE("folding over with the inside up is folding under with the outside up"
     for (const bool beneath : {false, true}) {
       const auto sheet = fold(folding(2, 1, {{part, beneath, {}}}), problems);
       REQUIRE(sheet);
-      CHECK(sheet->leaves[0].column == 1);
-      CHECK(sheet->leaves[0].head == Toward::up);
-      CHECK(sheet->leaves[0].recto_on_front);
+      CHECK(sheet->pages[0].column == 1);
+      CHECK(sheet->pages[0].head == Toward::up);
+      CHECK(sheet->pages[0].front);
       CHECK(sheet->front_up == beneath);
     }
 }
@@ -67,21 +84,22 @@ TEST_CASE("a spine across the sheet turns the pages a quarter") {
   Problems problems;
   const auto sheet = fold(folding(1, 2, {over(Part::top)}), problems);
   REQUIRE(sheet);
-  CHECK_FALSE(sheet->spine_upright);
-  CHECK(turn_of(sheet->leaves[0].head) == 90);
-  CHECK(turn_of(sheet->leaves[1].head) == 90);
+  CHECK_FALSE(sheet->turns_upright);
+  for (const PagePlace &page : sheet->pages)
+    CHECK(turn_of(page.head) == 90);
 }
 
-TEST_CASE("every fold creases the sheet from edge to edge, the later ones in several places") {
+TEST_CASE("folds crease the sheet along lines between panels, towards the reader or away") {
   Problems problems;
   const auto sheet =
       fold(folding(4, 2, {over(Part::right), over(Part::top), over(Part::left)}), problems);
   REQUIRE(sheet);
-  std::string creases;
-  for (const Crease &crease : sheet->creases)
-    creases += (crease.upright ? "column " : "row ") + std::to_string(crease.at) +
-               (crease.spine ? " spine, " : ", ");
-  CHECK(creases == "column 2, row 1, column 3 spine, column 1 spine, ");
+  // As on the sheet of 5 12 9 8 over 4 13 16 1: the cover's crease, between 16 and 1 in the lower
+  // row, folds away from who looks at the front; between 4 and 13 the fronts lie on each other.
+  CHECK(creases(*sheet) == "column 2 rows 1-2 mountain, row 1 columns 3-4 mountain, "
+                           "row 1 columns 1-2 valley, column 1 row 1 spine mountain, "
+                           "column 1 row 2 spine valley, column 3 row 2 spine mountain, "
+                           "column 3 row 1 spine valley, ");
 }
 
 TEST_CASE("what paper cannot do is a problem at its step") {
@@ -110,8 +128,9 @@ TEST_CASE("a fold with no middle says how the sheet lies and what to write inste
   CHECK(problems[0].why ==
         "own starts with 6 by 1 panels; before this fold they lie 3 by 1, and the "
         "middle of 3 is no line between two panels");
-  REQUIRE(problems[0].type.size() == 1);
-  CHECK(problems[0].type[0].line == "panels 8 by 1");
+  REQUIRE(problems[0].type.size() == 2);
+  CHECK(problems[0].type[0].line == "fold       right over left, 1 panel");
+  CHECK(problems[0].type[1].line == "panels 8 by 1");
 }
 
 TEST_CASE("a folding with a fixed number of sheets holds no more than the longest edition") {

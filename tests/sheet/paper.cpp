@@ -1,52 +1,54 @@
 #include "sheet/paper.hpp"
 
+#include "edition/memory.hpp"
+#include "edition/read.hpp"
+#include "sheet/geometry.hpp"
 #include "sheet/refold.hpp"
 
+#include <algorithm>
 #include <doctest/doctest.h>
+#include <filesystem>
 #include <fmt/format.h>
 #include <fstream>
-#include <sstream>
+#include <iterator>
 
 namespace bodkin::test {
 namespace {
 
-Part part_named(const std::string &word) {
-  if (word == "left")
-    return Part::left;
-  if (word == "right")
-    return Part::right;
-  return word == "top" ? Part::top : Part::bottom;
-}
-
-void read_fact(Folding &folding, std::istringstream words) {
-  std::string keyword, first, second;
-  words >> keyword >> first >> second;
-  if (keyword == "folding")
-    folding.name = first;
-  if (keyword == "sheet")
-    folding.across = second == "across";
-  if (keyword == "sheets" && first != "any")
-    folding.sheets = Known<int>{std::stoi(first), {}};
-  if (keyword == "panels") {
-    folding.columns = std::stoi(first);
-    words >> folding.rows;
-  }
-  if (keyword == "fold")
-    folding.steps.push_back({part_named(first), second == "under", {}});
-  if (keyword == "nest")
-    folding.gather.value = second == "in" ? Gather::nested : Gather::one_after_another;
+std::string shelf_file(std::string_view name) {
+  std::ifstream file(fmt::format("{}/stdlib/foldings/{}.bodkin", BODKIN_SOURCE_DIR, name));
+  REQUIRE(file.good());
+  return {std::istreambuf_iterator<char>(file), {}};
 }
 
 } // namespace
 
-Folding shelf_folding(std::string_view name) {
-  std::ifstream file(fmt::format("{}/stdlib/foldings/{}.bodkin", BODKIN_SOURCE_DIR, name));
-  REQUIRE(file.good());
-  Folding folding;
-  for (std::string line; std::getline(file, line);)
-    if (!line.starts_with('#'))
-      read_fact(folding, std::istringstream(line));
-  return folding;
+Folding written_folding(std::string_view lines) {
+  const std::size_t name = lines.find("\nfolding ") + 9;
+  MemoryFiles files;
+  files.put("almanac.bodkin",
+            fmt::format("edition \"Test\"\n  folding {}\n\n{}",
+                        lines.substr(name, lines.find_first_of(" \n", name) - name), lines));
+  Sources sources;
+  Problems problems;
+  const Reading reading = read_edition("almanac.bodkin", files, sources, problems);
+  std::string wrong;
+  for (const Problem &problem : problems)
+    if (problem.check != "missing-fact") // of the edition, which says nothing else
+      wrong += problem.message + "\n";
+  CHECK(wrong == "");
+  return *reading.edition.folding;
+}
+
+Folding shelf_folding(std::string_view name) { return written_folding("\n" + shelf_file(name)); }
+
+std::vector<std::string> shelf_foldings() {
+  std::vector<std::string> names;
+  for (const auto &entry :
+       std::filesystem::directory_iterator(fmt::format("{}/stdlib/foldings", BODKIN_SOURCE_DIR)))
+    names.push_back(entry.path().stem().string());
+  std::sort(names.begin(), names.end());
+  return names;
 }
 
 Stock stock_named(std::string name, Length caliper, Size sheet, Grain grain) {
@@ -85,12 +87,10 @@ Desk::Desk(int pages, std::string_view folding, std::string text) {
 
 void Desk::fold_as(const Folding &folding) {
   edition.folding.value = folding;
-  const Size upright = *paper_named("letter");
-  const Size sheet = folding.across ? upright.turned() : upright;
-  const Size panel{sheet.width / folding.columns, sheet.height / folding.rows};
-  const Part last = folding.steps.back().moving;
-  const bool spine_upright = last == Part::left || last == Part::right;
-  edition.size.value = spine_upright ? panel : panel.turned();
+  const auto sheet = fold(folding, problems);
+  INFO(messages(problems));
+  REQUIRE(sheet);
+  edition.size.value = page_given(*sheet, lying(*paper_named("letter"), folding.across));
 }
 
 Range Desk::line(std::string_view start) const {

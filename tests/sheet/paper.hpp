@@ -10,11 +10,15 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace bodkin::test {
 
-// A folding of the shelf, read from its file; these few lines know just the words that it uses.
+// A folding of the shelf, or one written out, as the compiler reads them.
 Folding shelf_folding(std::string_view name);
+Folding written_folding(std::string_view lines);
+// The names of all foldings on the shelf.
+std::vector<std::string> shelf_foldings();
 
 Stock stock_named(std::string name, Length caliper, Size sheet, Grain grain = Grain::unsaid);
 Machine copier(); // bare 1/4in, by machine, flip short

@@ -1,112 +1,17 @@
 #include "sheet/refold.hpp"
 
+#include "sheet/bed.hpp"
+
 #include <algorithm>
-#include <cstdint>
 #include <fmt/format.h>
 #include <set>
-#include <vector>
 
 namespace bodkin::test {
 namespace {
 
-// Twice the units, so that middles are whole.
-struct Vector {
-  std::int64_t x = 0, y = 0;
-  bool operator==(const Vector &) const = default;
-};
-struct Paper {
-  Vector middle, head; // head: a unit vector, in the paper, as the leaf lies
-  int front = 0, back = 0;
-  bool front_up = true;
-  std::int64_t height = 0; // in the pile
-};
-struct Bed {
-  std::int64_t left, top, right, bottom;
-  std::vector<Paper> papers;
-};
-
-std::int64_t twice(Length length) { return length.units() * 2; }
-Vector middle(const Box &box) {
-  return {box.x.units() * 2 + box.width.units(), box.y.units() * 2 + box.height.units()};
-}
-Vector head(int turn) {
-  return turn == 0     ? Vector{0, -1}
-         : turn == 90  ? Vector{1, 0}
-         : turn == 180 ? Vector{0, 1}
-                       : Vector{-1, 0};
-}
-
-// A back as given is the sheet turned about an axis through its middle; this turns it back.
-Vector through(const Sheet &sheet, Vector seen) {
-  return sheet.turns_upright ? Vector{twice(sheet.size.width) - seen.x, seen.y}
-                             : Vector{seen.x, twice(sheet.size.height) - seen.y};
-}
-Vector heads_through(const Sheet &sheet, Vector seen) {
-  return sheet.turns_upright ? Vector{-seen.x, seen.y} : Vector{seen.x, -seen.y};
-}
-
-std::string lay(const Sheet &sheet, Bed &bed) {
-  bed = {0, 0, twice(sheet.size.width), twice(sheet.size.height), {}};
-  for (const Place &front : sheet.sides[0].places) {
-    const auto behind = std::find_if(
-        sheet.sides[1].places.begin(), sheet.sides[1].places.end(),
-        [&](const Place &back) { return through(sheet, middle(back.box)) == middle(front.box); });
-    if (behind == sheet.sides[1].places.end())
-      return fmt::format("sheet {}: nothing lies exactly behind page {}", sheet.number, front.page);
-    if (heads_through(sheet, head(behind->turn)) != head(front.turn))
-      return fmt::format("sheet {}: page {} is not head to head with {}", sheet.number,
-                         behind->page, front.page);
-    bed.papers.push_back({middle(front.box), head(front.turn), front.page, behind->page, true, 0});
-  }
-  return "";
-}
-
-void turn_face_down(Bed &bed) {
-  for (Paper &paper : bed.papers) {
-    paper.middle.x = bed.left + bed.right - paper.middle.x;
-    paper.head.x = -paper.head.x;
-    paper.front_up = !paper.front_up;
-  }
-}
-
-void turn_half(Bed &bed) {
-  for (Paper &paper : bed.papers) {
-    paper.middle = {bed.left + bed.right - paper.middle.x, bed.top + bed.bottom - paper.middle.y};
-    paper.head = {-paper.head.x, -paper.head.y};
-  }
-}
-
-void fold_once(Bed &bed, const FoldStep &step) {
-  const bool upright = step.moving == Part::left || step.moving == Part::right;
-  const std::int64_t line = upright ? (bed.left + bed.right) / 2 : (bed.top + bed.bottom) / 2;
-  const bool beyond = step.moving == Part::right || step.moving == Part::bottom;
-  const std::int64_t highest =
-      std::max_element(bed.papers.begin(), bed.papers.end(), [](const Paper &a, const Paper &b) {
-        return a.height < b.height;
-      })->height;
-  for (Paper &paper : bed.papers) {
-    std::int64_t &across = upright ? paper.middle.x : paper.middle.y;
-    if ((across > line) != beyond)
-      continue;
-    across = 2 * line - across;
-    (upright ? paper.head.x : paper.head.y) *= -1;
-    paper.front_up = !paper.front_up;
-    // Over: the topmost of the moving half comes to lie lowest, just above all that rests.
-    paper.height = step.under ? -1 - paper.height : 2 * highest + 1 - paper.height;
-  }
-  std::int64_t &edge = upright ? (beyond ? bed.right : bed.left) : (beyond ? bed.bottom : bed.top);
-  edge = line;
-  const std::int64_t lowest =
-      std::min_element(bed.papers.begin(), bed.papers.end(), [](const Paper &a, const Paper &b) {
-        return a.height < b.height;
-      })->height;
-  for (Paper &paper : bed.papers)
-    paper.height -= lowest;
-}
-
-// Where heads point when the crease of the last fold is turned to the left.
-Vector head_of_book(Part last) {
-  switch (last) {
+// Where heads point when the spine is turned to the left.
+Arrow head_of_book(Part spine) {
+  switch (spine) {
   case Part::left:
     return {0, -1};
   case Part::right:
@@ -120,23 +25,106 @@ Vector head_of_book(Part last) {
 }
 
 // Pages as read from the top of the folded sheet; empty where they do not stand as in a book.
-std::vector<int> read(Bed bed, const Folding &folding) {
+std::vector<int> turn_leaves(Bed bed, const Folding &folding, bool one_side) {
   for (const FoldStep &step : folding.steps)
-    fold_once(bed, step);
-  std::sort(bed.papers.begin(), bed.papers.end(),
-            [](const Paper &a, const Paper &b) { return a.height > b.height; });
-  const Vector up = head_of_book(folding.steps.back().moving);
+    if (!fold_once(bed, step))
+      return {};
+  std::sort(bed.scraps.begin(), bed.scraps.end(),
+            [](const Scrap &a, const Scrap &b) { return a.height > b.height; });
+  const Arrow up = head_of_book(folding.spine ? **folding.spine : folding.steps.back().moving);
   std::vector<int> pages;
   std::set<std::int64_t> heights;
-  for (const Paper &paper : bed.papers) {
-    const bool inside = paper.middle.x > bed.left && paper.middle.x < bed.right &&
-                        paper.middle.y > bed.top && paper.middle.y < bed.bottom;
-    if (paper.head != up || !inside || !heights.insert(paper.height).second)
+  for (const Scrap &scrap : bed.scraps) {
+    if (!(scrap.head == up) || !scrap.over(bed.scraps.front()) ||
+        !heights.insert(scrap.height).second)
       return {};
-    pages.push_back(paper.front_up ? paper.front : paper.back);
-    pages.push_back(paper.front_up ? paper.back : paper.front);
+    for (const bool front : {scrap.front_up, !scrap.front_up})
+      if (front || !one_side)
+        pages.push_back(front ? scrap.front : scrap.back);
   }
   return pages;
+}
+
+struct Shown {
+  std::int64_t x, y;
+  int page, number;
+  bool front;
+  Arrow head;
+};
+
+// Whole pages that nothing lies on, from above (or, from below, as the paper is turned over).
+std::vector<Shown> shown(const Bed &bed, bool above) {
+  std::vector<Shown> pages;
+  for (const Scrap &scrap : bed.scraps) {
+    const bool covered = std::any_of(bed.scraps.begin(), bed.scraps.end(), [&](const Scrap &other) {
+      return scrap.over(other) &&
+             (above ? other.height > scrap.height : other.height < scrap.height);
+    });
+    const bool front = scrap.front_up == above;
+    if (!covered)
+      pages.push_back({above ? scrap.left : -scrap.left, scrap.top,
+                       front ? scrap.front : scrap.back, scrap.number, front, scrap.head});
+  }
+  std::sort(pages.begin(), pages.end(),
+            [](const Shown &a, const Shown &b) { return std::tie(a.y, a.x) < std::tie(b.y, b.x); });
+  return pages;
+}
+
+std::set<int> moved(const Bed &before, const Bed &after) {
+  std::set<int> numbers;
+  for (const Scrap &scrap : after.scraps)
+    for (const Scrap &was : before.scraps)
+      if (was.number == scrap.number &&
+          (was.left != scrap.left || was.top != scrap.top || was.front_up != scrap.front_up))
+        numbers.insert(scrap.number);
+  return numbers;
+}
+
+bool lie_on_each_other(const Bed &bed, const std::set<int> &some, const std::set<int> &others) {
+  for (const Scrap &one : bed.scraps)
+    for (const Scrap &other : bed.scraps)
+      if (some.count(one.number) > 0 && others.count(other.number) > 0 &&
+          (one.number == other.number || one.over(other)))
+        return true;
+  return false;
+}
+
+// Pages as met while fold after fold is undone, flaps that lie nowhere on each other at once, and
+// last on the back; empty where a head is not up.
+std::vector<int> undo_folds(Bed bed, const Folding &folding, bool one_side) {
+  std::vector<Bed> stages{bed};
+  for (const FoldStep &step : folding.steps) {
+    if (!fold_once(bed, step))
+      return {};
+    stages.push_back(bed);
+  }
+  std::vector<int> pages;
+  std::set<std::pair<int, bool>> met;
+  bool heads_up = true;
+  const auto meet = [&](const std::vector<Shown> &now) {
+    for (const Shown &page : now)
+      if ((page.front || !one_side) && met.insert({page.number, page.front}).second) {
+        heads_up = heads_up && page.head == Arrow{0, -1};
+        pages.push_back(page.page);
+      }
+  };
+  std::size_t stage = stages.size() - 1;
+  meet(shown(stages[stage], true));
+  while (stage > 0) {
+    std::size_t open = stage - 1;
+    std::set<int> flaps = moved(stages[open], stages[stage]);
+    while (open > 0) {
+      const std::set<int> more = moved(stages[open - 1], stages[open]);
+      if (lie_on_each_other(stages[stage], flaps, more))
+        break;
+      flaps.insert(more.begin(), more.end());
+      --open;
+    }
+    stage = open;
+    meet(shown(stages[stage], true));
+  }
+  meet(shown(stages[0], false));
+  return heads_up ? pages : std::vector<int>{};
 }
 
 std::vector<int> bind(const std::vector<std::vector<int>> &sheets, const Imposition &imposition) {
@@ -166,13 +154,23 @@ std::string places_wrong(const Imposition &imposition) {
     const Spotted &spot = imposition.where[static_cast<std::size_t>(page)];
     if (spot.sheet < 0 || imposition.place_of(page).page != page)
       return fmt::format("page {} is not where it is said to be", page);
-    const Place &place = imposition.place_of(page);
-    const Meets spine = page % 2 != 0 ? place.left : place.right;
-    const Meets fore_edge = page % 2 != 0 ? place.right : place.left;
-    if (spine != Meets::spine || fore_edge == Meets::spine)
+    const SpineAt wanted = !imposition.leaves_turn ? SpineAt::none
+                           : page % 2 != 0         ? SpineAt::left
+                                                   : SpineAt::right;
+    if (imposition.place_of(page).spine != wanted)
       return fmt::format("page {} has its spine on the wrong side", page);
   }
   return "";
+}
+
+// What a strip is too long for its pages by is cut off before it is folded.
+void cut_off_the_rest(Bed &bed, int panels) {
+  bed.scraps.resize(static_cast<std::size_t>(panels));
+  bed.left = bed.right = bed.scraps.front().left;
+  for (const Scrap &scrap : bed.scraps) {
+    bed.left = std::min(bed.left, scrap.left);
+    bed.right = std::max(bed.right, scrap.right);
+  }
 }
 
 } // namespace
@@ -180,21 +178,30 @@ std::string places_wrong(const Imposition &imposition) {
 std::string refold(const Imposition &imposition, const Folding &folding) {
   if (std::string wrong = places_wrong(imposition); !wrong.empty())
     return wrong;
+  if (std::any_of(folding.steps.begin(), folding.steps.end(),
+                  [](const FoldStep &step) { return step.kind == FoldKind::ends_together; }))
+    return "";
   // Which face is up and which edge is near when folding starts is the folder's to know: one way of
   // the four must give the book.
   const std::vector<int> wanted = expected(imposition);
   for (const bool face_down : {false, true})
     for (const bool half : {false, true}) {
       std::vector<std::vector<int>> sheets;
-      for (const Sheet &sheet : imposition.sheets) {
-        Bed bed{};
-        if (std::string wrong = lay(sheet, bed); !wrong.empty())
+      for (std::size_t i = 0; i < imposition.sheets.size(); ++i) {
+        const std::size_t end = folding.tab ? imposition.sheets.size() : i + 1;
+        Bed bed;
+        if (std::string wrong = lay(imposition, folding, i, end, bed); !wrong.empty())
           return wrong;
+        if (folding.tab)
+          cut_off_the_rest(bed, imposition.folds_into / (imposition.one_side ? 1 : 2));
         if (face_down)
           turn_face_down(bed);
         if (half)
           turn_half(bed);
-        sheets.push_back(read(std::move(bed), folding));
+        sheets.push_back(imposition.leaves_turn ? turn_leaves(bed, folding, imposition.one_side)
+                                                : undo_folds(bed, folding, imposition.one_side));
+        if (folding.tab)
+          break;
       }
       if (bind(sheets, imposition) == wanted)
         return "";

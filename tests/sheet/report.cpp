@@ -125,7 +125,9 @@ TEST_CASE("pages that stand on their heads are marked") {
         "     2 |  7\n"
         "\n"
         "To fold a sheet, lay it as its back is drawn here, that side up; fold top over bottom, "
-        "then left over right. The last fold is the spine.\n");
+        "then left over right. The last fold is the spine.\n"
+        "Folds at the head are cut open, by the trim or with a paper knife away from your "
+        "fingers.\n");
 }
 
 TEST_CASE("the folding told in the report folds the sheet as it is drawn") {

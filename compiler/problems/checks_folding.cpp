@@ -1,0 +1,101 @@
+#include "problems/families.hpp"
+
+namespace bodkin {
+namespace {
+
+constexpr Check table[] = {
+    {"leaf-not-held", Kind::error, "A leaf would fall out of the book",
+     "Leaves that turn about a spine must hang in it: at the crease of the last fold, or at the "
+     "edge that \"spine\" names when they are stapled, sewn or glued there. The compiler folds the "
+     "sheet, cuts open the folds that a knife opens, and looks whether each leaf still hangs. A "
+     "flap that only hangs on another flap would fall out.",
+     "If a reader unfolds the sheet instead of turning leaves, say so. Else let the last fold be "
+     "the one that all leaves share, or say at which edge they are bound.",
+     "folding gate \"One sheet, two flaps\"\n"
+     "  panels     4 by 1\n"
+     "  fold       left over right, 1 panel\n"
+     "  fold       right over left, 1 panel\n"
+     "  fold       left over right\n"
+     "  opens      fold by fold\n"},
+    {"page-claimed-twice", Kind::error, "Two panels cannot hold one page",
+     "Where folding alone cannot say how the pages of a sheet are numbered, \"front\" and \"back\" "
+     "tell them, row by row as you see each side. Every panel then holds one page and every page "
+     "one panel: a number told twice would lie in two places, and another would have none.",
+     "Fold a sheet, number its panels in pencil in the order in which you want them read, unfold "
+     "it and copy the numbers, the back as you see it when the sheet is turned like a leaf.",
+     "folding letter \"A letter, numbered my own way\"\n"
+     "  sheets     1\n"
+     "  panels     3 by 1\n"
+     "  fold       right over left, 1 panel\n"
+     "  fold       left over right, 1 panel\n"
+     "  front      2, 6, 1\n"
+     "  back       3, 4, 5\n"},
+    {"page-out-of-sight", Kind::error, "A page no reader would see",
+     "A folding that prints one side hides the other: every fold that stays shut must have the "
+     "blank side inside, and every opening must show the printed one. The compiler opens the "
+     "folded sheet as a reader would and finds a page that stays inside a shut fold, or a blank "
+     "side where a page should be.",
+     "Fold the other way (over for under), or let pages stand on both sides; folds at head and "
+     "fore-edge are then cut open. Two loose ends of a strip that lie back to back are pasted.",
+     "folding french \"One sheet, printed on one side, folded twice\"\n"
+     "  sides      1\n"
+     "  panels     2 by 2\n"
+     "  fold       top under bottom\n"
+     "  fold       left under right\n"},
+    {"panel-falls-off", Kind::error, "The slits cut a piece loose",
+     "A slit parts two neighbouring panels and leaves them hanging on others. Slits that together "
+     "run all round a panel, or from edge to edge, cut the sheet into pieces, and a piece cannot "
+     "be folded with the rest.",
+     "Let each slit end one panel before the edge, or before the next slit.",
+     "folding meander \"A winding strip\"\n"
+     "  panels     4 by 2\n"
+     "  cut        between rows 1 and 2, columns 1 to 3\n"
+     "  fold       back and forth\n"},
+    {"paper-through-paper", Kind::error, "Paper would have to pass through paper",
+     "The compiler keeps the order of all layers while it folds. Two folds in one line lie beside "
+     "each other or one in the other, paper that goes on past a line does not come out through a "
+     "fold there, and what hangs together is not torn apart. A step that breaks one of these can "
+     "be written but not done.",
+     "Fold a sheet along with the lines until the step that does not go, and mend that step or "
+     "the slits before it. The command \"bodkin sheets --svg\" draws the stages.",
+     "folding mini \"Eight pages from one sheet\"\n"
+     "  sides      1\n"
+     "  panels     4 by 2\n"
+     "  cut        between rows 1 and 2, columns 2 to 3\n"
+     "  fold       top under bottom\n"
+     "  push       ends together\n"},
+    {"sheet-too-small", Kind::error, "The sheet is too small for its panels",
+     "A tab takes its width off each sheet before the panels are parted, and a narrower column or "
+     "row gives up its width to the others. On this sheet nothing is left for a panel.",
+     "Make the tab or the difference smaller, or buy a larger sheet.",
+     "folding strip \"A strip of glued sheets\"\n"
+     "  panels     4 by 1\n"
+     "  tab        1/2in at right\n"
+     "  fold       back and forth\n"},
+    {"slit-across-fold", Kind::error, "A slit across a fold",
+     "Slits are told on the flat sheet, by its rows and columns. Once paper lies folded, a knife "
+     "goes through every layer below it and cuts across the folds that join them, which is another "
+     "sheet than the one meant.",
+     "Put the cut on a line before the first fold.",
+     "folding mini \"Eight pages from one sheet\"\n"
+     "  sides      1\n"
+     "  panels     4 by 2\n"
+     "  cut        between rows 1 and 2, columns 2 to 3\n"
+     "  fold       top under bottom\n"
+     "  push       ends together\n"},
+    {"too-thick", Kind::error, "Too thick to be folded",
+     "Paper folds up to about the thickness of a postcard. Board of several millimetres bends and "
+     "breaks, and sheets so thick push each other out of the fold until the inner pages are half "
+     "their width past the outer ones. Most often the unit of a caliper is wrong: thousandths of "
+     "an inch typed as inches.",
+     "Look at the caliper of the stock; ordinary office paper is about 0.004in, card 0.01in.",
+     "stock board\n"
+     "  weight     65 lb cover\n"
+     "  caliper    0.0095in\n"},
+};
+
+} // namespace
+
+std::span<const Check> checks_of_folding() { return table; }
+
+} // namespace bodkin

@@ -1,0 +1,157 @@
+#include "sheet/steps_text.hpp"
+
+#include "sheet/speech.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+std::string_view part_name(Part part) {
+  switch (part) {
+  case Part::left:
+    return "left";
+  case Part::right:
+    return "right";
+  case Part::top:
+    return "top";
+  case Part::bottom:
+    break;
+  }
+  return "bottom";
+}
+
+std::string numbered(std::string_view what, int first, int last) {
+  return first == last ? fmt::format("{} {}", what, first)
+                       : fmt::format("{}s {} to {}", what, first, last);
+}
+
+std::string slits_text(const FoldedSheet &folded) {
+  std::string text;
+  for (const SheetLine &slit : folded.slits_laid)
+    text += fmt::format("{}between {} {} and {}, along {}", text.empty() ? "Cut " : ", then ",
+                        slit.upright ? "columns" : "rows", slit.at, slit.at + 1,
+                        numbered(slit.upright ? "row" : "column", slit.first + 1, slit.last));
+  return text.empty() ? text : text + ".\n";
+}
+
+std::string steps_text(const FoldedSheet &folded) {
+  std::string text;
+  for (const FoldStep &step : folded.steps) {
+    const bool push = step.kind == FoldKind::ends_together;
+    text += fmt::format("{}{}{}", text.empty() ? "" : ", then ",
+                        !push && text.empty() ? "fold " : "", step_in_words(step));
+  }
+  return text;
+}
+
+std::string gathering_text(const Edition &edition, const Imposition &imposition) {
+  const Folding &folding = *edition.folding;
+  if (imposition.sheets.size() < 2 || folding.tab)
+    return "";
+  if (*folding.gather != Gather::nested)
+    return fmt::format("Lay the {}sheets one after another, sheet 1 first.\n",
+                       folding.steps.empty() ? "" : "folded ");
+  if (imposition.sheets.front().section == imposition.sheets.back().section)
+    return "Nest the folded sheets one in another, sheet 1 outermost.\n";
+  std::string text;
+  for (std::size_t first = 0; first < imposition.sheets.size();) {
+    std::vector<int> numbers;
+    const int section = imposition.sheets[first].section;
+    for (; first < imposition.sheets.size() && imposition.sheets[first].section == section; ++first)
+      numbers.push_back(imposition.sheets[first].number);
+    text += fmt::format("{} {}", text.empty() ? "Nest" : ",", spoken::sheets_listed(numbers));
+  }
+  text += ", each time the lower number outside";
+  return text + (folding.back_to_back
+                     ? ". Turn the second book over like a leaf and lay the two back to back: each "
+                       "is read from its own front.\n"
+                     : "; lay these sections one after another.\n");
+}
+
+std::string_view edge_name(Toward edge) {
+  switch (edge) {
+  case Toward::up:
+    return "head";
+  case Toward::down:
+    return "foot";
+  case Toward::right:
+    return "fore-edge";
+  case Toward::left:
+    break;
+  }
+  return "spine";
+}
+
+std::string opening_text(const FoldedSheet &folded) {
+  std::string edges;
+  for (const Toward edge : folded.cut_open)
+    edges += fmt::format("{}{}", edges.empty() ? "" : " and ", edge_name(edge));
+  return edges.empty() ? edges
+                       : fmt::format("Folds at the {} are cut open, by the trim or with a paper "
+                                     "knife away from your fingers.\n",
+                                     edges);
+}
+
+std::string binding_text(const Edition &edition, const FoldedSheet &folded) {
+  if (!folded.bound_at_side)
+    return "";
+  const Folding &folding = *edition.folding;
+  if (!folding.holes)
+    return "Bind the pile at its left edge, through all leaves.\n";
+  return fmt::format("Pierce {} holes through the pile, {} from its left edge, {} from head and "
+                     "foot, and sew. Pierce away from your hand, on a board.\n",
+                     folding.holes->count, written(folding.holes->from_spine, edition.ruler),
+                     written(folding.holes->from_head_and_foot, edition.ruler));
+}
+
+std::string spine_text(const FoldedSheet &folded) {
+  if (!folded.leaves_turn() || folded.bound_at_side)
+    return "";
+  return folded.steps.size() == 1 ? " The fold is the spine." : " The last fold is the spine.";
+}
+
+} // namespace
+
+std::string step_in_words(const FoldStep &step) {
+  switch (step.kind) {
+  case FoldKind::back_and_forth:
+    return step.from == 1
+               ? "back and forth, the first panel on top"
+               : fmt::format("back and forth from panel {} on, that panel on top", step.from);
+  case FoldKind::ends_together:
+    return "push the ends together until the slit opens, and wrap the leaves round";
+  case FoldKind::over_a_line:
+    break;
+  }
+  return fmt::format("{} {} {}{}", part_name(step.moving), step.under ? "under" : "over",
+                     part_name(opposite(step.moving)),
+                     step.panels == 0   ? ""
+                     : step.panels == 1 ? " by 1 panel"
+                                        : fmt::format(" by {} panels", step.panels));
+}
+
+std::string folding_in_words(const Edition &edition, const FoldedSheet &folded,
+                             const Imposition &imposition) {
+  std::string text = "\n";
+  if (folded.tab && imposition.sheets.size() > 1)
+    text += fmt::format("Glue the sheets end to end, sheet 1 first: each on the tab ({} at its {}) "
+                        "of the one before. The last tab is cut off.\n",
+                        written(folded.tab->width, edition.ruler), part_name(folded.tab->at));
+  if (!folded.steps.empty())
+    text += fmt::format("To fold {}, lay it as its {} is drawn here, that side up; {}{}.{}\n",
+                        folded.tab && imposition.sheets.size() > 1 ? "the strip" : "a sheet",
+                        folded.front_up ? "front" : "back",
+                        folded.slits.empty() ? "" : "cut it first as below; ", steps_text(folded),
+                        spine_text(folded));
+  text += slits_text(folded);
+  text += gathering_text(edition, imposition);
+  text += binding_text(edition, folded);
+  if (edition.folding->pasted)
+    text += "Paste the two ends of the strip together, back to back.\n";
+  text += opening_text(folded);
+  return text == "\n" ? "" : text;
+}
+
+} // namespace bodkin
