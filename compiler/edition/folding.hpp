@@ -35,7 +35,7 @@ enum class FoldKind { over_a_line, back_and_forth, ends_together };
 struct FoldStep {
   Part moving = Part::right;
   bool under = false;
-  Range range;
+  Range range{};
   FoldKind kind = FoldKind::over_a_line;
   int panels = 0; // over a line: that many; 0: a half
   int from = 1;   // back and forth: the panel of the strip that the others are laid under

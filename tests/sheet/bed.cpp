@@ -18,8 +18,8 @@ Arrow head_of(int turn) {
 
 // A back as given is the sheet turned about an axis through its middle; this turns it back.
 Scrap scrap_of(const Sheet &sheet, const Place &place, bool front) {
-  Scrap scrap{twice(place.box.x), twice(place.box.y), twice(place.box.right()),
-              twice(place.box.foot()), head_of(place.turn)};
+  Scrap scrap{twice(place.box.x),      twice(place.box.y),  twice(place.box.right()),
+              twice(place.box.foot()), head_of(place.turn), {}};
   if (front)
     return scrap;
   if (sheet.turns_upright) {
@@ -45,11 +45,11 @@ void move(Scrap &scrap, std::int64_t dx, std::int64_t dy) {
   scrap.bottom += dy;
 }
 
-std::string lay_sheet(const Sheet &sheet, bool one_side, Bed &bed, Arrow offset) {
+std::string lay_sheet(const Imposition &imposition, const Sheet &sheet, Bed &bed, Arrow offset) {
   for (const Place &front : sheet.sides[0].places) {
     Scrap scrap = scrap_of(sheet, front, true);
     scrap.front = front.page;
-    if (!one_side) {
+    if (!imposition.one_side) {
       const auto behind = std::find_if(
           sheet.sides[1].places.begin(), sheet.sides[1].places.end(),
           [&](const Place &back) { return same_place(scrap_of(sheet, back, false), scrap); });
@@ -57,7 +57,8 @@ std::string lay_sheet(const Sheet &sheet, bool one_side, Bed &bed, Arrow offset)
         return fmt::format("sheet {}: nothing lies exactly behind page {}", sheet.number,
                            front.page);
       scrap.back = behind->page;
-      if (!(scrap_of(sheet, *behind, false).head == scrap.head))
+      scrap.back_head = scrap_of(sheet, *behind, false).head;
+      if (imposition.leaves_turn && !(scrap.back_head == scrap.head))
         return fmt::format("sheet {}: page {} is not head to head with {}", sheet.number,
                            behind->page, front.page);
     }
@@ -90,6 +91,7 @@ void flip(Scrap &scrap, bool about_upright, std::int64_t line) {
   std::int64_t &high = about_upright ? scrap.right : scrap.bottom;
   std::tie(low, high) = std::pair(2 * line - high, 2 * line - low);
   (about_upright ? scrap.head.x : scrap.head.y) *= -1;
+  (about_upright ? scrap.back_head.x : scrap.back_head.y) *= -1;
   scrap.front_up = !scrap.front_up;
 }
 
@@ -221,7 +223,7 @@ std::string lay(const Imposition &imposition, const Folding &folding, std::size_
   Arrow offset;
   for (; first < end; ++first) {
     const Sheet &sheet = imposition.sheets[first];
-    if (std::string wrong = lay_sheet(sheet, imposition.one_side, bed, offset); !wrong.empty())
+    if (std::string wrong = lay_sheet(imposition, sheet, bed, offset); !wrong.empty())
       return wrong;
     for (const Sheet::FoldLine &slit : sheet.slits)
       bed.cuts.push_back({twice(slit.start.x) + offset.x, twice(slit.start.y) + offset.y,

@@ -18,7 +18,7 @@ struct Arrow {
 // Units of length doubled, so that middles are whole.
 struct Scrap {
   std::int64_t left = 0, top = 0, right = 0, bottom = 0;
-  Arrow head; // as it lies, of the page seen
+  Arrow head, back_head; // as it lies, of either page: leaves that turn have both alike
   int front = 0, back = 0;
   bool front_up = true;
   std::int64_t height = 0; // in the pile

@@ -1,6 +1,7 @@
 #include "sheet/refold.hpp"
 
 #include "sheet/bed.hpp"
+#include "sheet/hanging.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -63,7 +64,8 @@ std::vector<Shown> shown(const Bed &bed, bool above) {
     const bool front = scrap.front_up == above;
     if (!covered)
       pages.push_back({above ? scrap.left : -scrap.left, scrap.top,
-                       front ? scrap.front : scrap.back, scrap.number, front, scrap.head});
+                       front ? scrap.front : scrap.back, scrap.number, front,
+                       front ? scrap.head : scrap.back_head});
   }
   std::sort(pages.begin(), pages.end(),
             [](const Shown &a, const Shown &b) { return std::tie(a.y, a.x) < std::tie(b.y, b.x); });
@@ -180,7 +182,8 @@ std::string refold(const Imposition &imposition, const Folding &folding) {
     return wrong;
   if (std::any_of(folding.steps.begin(), folding.steps.end(),
                   [](const FoldStep &step) { return step.kind == FoldKind::ends_together; }))
-    return "";
+    return imposition.page_count == imposition.folds_into ? hangs_together(imposition, folding)
+                                                          : "";
   // Which face is up and which edge is near when folding starts is the folder's to know: one way of
   // the four must give the book.
   const std::vector<int> wanted = expected(imposition);

@@ -1,4 +1,5 @@
 // The foldings of the shelf against the classic forms, which nobody here made up.
+#include "sheet/hanging.hpp"
 #include "sheet/paper.hpp"
 #include "sheet/refold.hpp"
 
@@ -162,6 +163,33 @@ TEST_CASE("the meander winds through sixteen pages, the back cover first") {
   const Imposition imposition = imposed("sixteen-page-meander", 16);
   CHECK(drawn(imposition.sheets[0].sides[0]) ==
         "16 1 2 3 / 7v 6v 5v 4v / 8 9 10 11 / 15v 14v 13v 12v");
+}
+
+TEST_CASE("books of double leaves hang together, and mixed up they do not") {
+  for (const auto &[name, pages] :
+       {std::pair{"eight-page-mini", 8}, {"sixteen-page-meander", 16}, {"french-fold", 4}}) {
+    Desk desk(pages, name);
+    Imposition imposition = desk.impose();
+    CHECK(test::hangs_together(imposition, *desk.edition.folding) == "");
+    std::vector<Place> &places = imposition.sheets[0].sides[0].places;
+    std::swap(places[0].page, places[places.size() - 1].page);
+    CHECK(test::hangs_together(imposition, *desk.edition.folding) != "");
+  }
+}
+
+TEST_CASE("a mini told on an upright sheet is wrapped about a spine that lies across") {
+  Desk desk(8);
+  desk.fold_as(test::written_folding("\nfolding own\n"
+                                     "  sheet any, upright\n"
+                                     "  sheets 1\n"
+                                     "  sides 1\n"
+                                     "  panels 2 by 4\n"
+                                     "  cut between columns 1 and 2, rows 2 to 3\n"
+                                     "  fold left under right\n"
+                                     "  push ends together\n"));
+  const Imposition imposition = desk.impose();
+  // Derived by folding paper by hand: feet lie along the long fold.
+  CHECK(drawn(imposition.sheets[0].sides[0]) == "5< 6> / 4< 7> / 3< 8> / 2< 1>");
 }
 
 TEST_CASE("an accordion runs over its sheets' fronts and comes back over their backs") {
