@@ -66,6 +66,7 @@ Prints where every page lands, sheet by sheet, with the passes through the machi
 paper goes in.
 
   --json            print it as JSON
+  --svg             print a drawing: every sheet, both sides, and how one is folded
 )"},
     {"proof", R"(bodkin proof FILE
 

@@ -32,6 +32,7 @@ constexpr std::array options{OptionNamed{"--into", "compile proof", "FOLDER"},
                              OptionNamed{"--depfile", "compile", "FILE"},
                              OptionNamed{"--png", "proof", "DPI"},
                              OptionNamed{"--json", "compile preflight estimate sheets", ""},
+                             OptionNamed{"--svg", "sheets", ""},
                              OptionNamed{"--sarif", "compile preflight", ""},
                              OptionNamed{"--strict", "compile preflight", ""},
                              OptionNamed{"--anyway", "compile preflight", ""},
@@ -77,6 +78,8 @@ public:
           fmt::format("`bodkin {0}` wants a {1}; type: bodkin {0} {1}", verb_.name, verb_.subject)};
     if (options_.json && options_.sarif)
       return WrongLine{"--json and --sarif cannot both have the one output; leave one out"};
+    if (options_.json && options_.svg)
+      return WrongLine{"--json and --svg cannot both have the one output; leave one out"};
     return options_;
   }
 
@@ -113,6 +116,7 @@ private:
 
   std::optional<WrongLine> flag(const std::string &name) {
     (name == "--json"     ? options_.json
+     : name == "--svg"    ? options_.svg
      : name == "--sarif"  ? options_.sarif
      : name == "--strict" ? options_.strict
      : name == "--anyway" ? options_.anyway

@@ -49,7 +49,10 @@ int sheets(const Options &options, const Desk &desk) {
   if (!way->reading.has_edition)
     return report(*way, options, desk, {});
   const SheetsReport of{way->edition(), way->imposition, way->modes, way->passes};
-  return report(*way, options, desk, options.json ? sheets_as_json(of) : sheets_as_text(of));
+  return report(*way, options, desk,
+                options.json  ? sheets_as_json(of)
+                : options.svg ? sheets_as_svg(of)
+                              : sheets_as_text(of));
 }
 
 } // namespace bodkin

@@ -109,33 +109,59 @@ std::vector<FoldedPaper> stages_of(const Folding &folding) {
   return stages;
 }
 
-std::optional<FoldedSheet> fold(const Folding &folding, Problems &problems, int strip_panels) {
+namespace {
+
+struct Proved {
+  std::vector<FoldedPaper> stages; // empty: a step cannot be done
+  PagesMet met;
+  Binding binding;
+};
+
+bool may_stay_flat(const Folding &folding) {
+  return folding.spine || (folding.opened && **folding.opened == OpenedBy::folds);
+}
+
+// With a problem where it cannot be.
+Proved prove(const Folding &folding, Problems &problems, int strip_panels) {
   if (!within_bounds(folding, problems))
-    return std::nullopt;
-  const bool flat_meant = folding.spine || (folding.opened && **folding.opened == OpenedBy::folds);
-  if (folding.steps.empty() && !flat_meant) {
+    return {};
+  if (folding.steps.empty() && !may_stay_flat(folding)) {
     problems.push_back(never_folded(folding));
-    return std::nullopt;
+    return {};
   }
-  const auto stages = folded_through(folding, strip_panels, problems);
+  auto stages = folded_through(folding, strip_panels, problems);
   if (!stages)
-    return std::nullopt;
-  const FoldedPaper &paper = stages->back();
+    return {};
+  Proved proved{std::move(*stages), {}, {}};
+  const FoldedPaper &paper = proved.stages.back();
   if (!folded_down(folding, paper)) {
     problems.push_back(not_folded_down(folding, paper));
-    return std::nullopt;
+    return proved;
   }
-  const OpenedBy opened = opened_by(folding, paper);
-  const Toward spine = spine_edge(folding, paper);
-  const bool bound = folding.spine && !leaves_hang_at(paper, spine, folding.one_side);
-  const ReadingRules rules{folding.one_side, bound, folding.pasted.has_value()};
-  const PagesMet met =
-      opened == OpenedBy::leaves ? read_leaves(paper, spine, rules) : read_folds(*stages, rules);
-  if (met.fault != PagesMet::Fault::none) {
-    problems.push_back(not_read(folding, met));
+  Binding &binding = proved.binding;
+  binding.opened = opened_by(folding, paper);
+  binding.spine = spine_edge(folding, paper);
+  binding.at_side = folding.spine && !leaves_hang_at(paper, binding.spine, folding.one_side);
+  const ReadingRules rules{folding.one_side, binding.at_side, folding.pasted.has_value()};
+  proved.met = binding.opened == OpenedBy::leaves ? read_leaves(paper, binding.spine, rules)
+                                                  : read_folds(proved.stages, rules);
+  if (proved.met.fault != PagesMet::Fault::none)
+    problems.push_back(not_read(folding, proved.met));
+  return proved;
+}
+
+} // namespace
+
+PagesMet pages_met(const Folding &folding, Problems &problems) {
+  return prove(folding, problems, 0).met;
+}
+
+std::optional<FoldedSheet> fold(const Folding &folding, Problems &problems, int strip_panels) {
+  const std::size_t before = problems.size();
+  const Proved proved = prove(folding, problems, strip_panels);
+  if (problems.size() > before)
     return std::nullopt;
-  }
-  return settled(folding, paper, met, {opened, spine, bound}, problems);
+  return settled(folding, proved.stages.back(), proved.met, proved.binding, problems);
 }
 
 } // namespace bodkin

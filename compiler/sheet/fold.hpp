@@ -73,6 +73,9 @@ struct FoldedSheet {
 // end to end (0: of one sheet). None where it cannot be; problems say why.
 std::optional<FoldedSheet> fold(const Folding &folding, Problems &problems, int strip_panels = 0);
 
+// The pages of one sheet in reading order, as fold() finds them, or what is at fault.
+PagesMet pages_met(const Folding &folding, Problems &problems);
+
 // Every stage of the folding as far as it goes, for drawing it: flat, then after each step.
 std::vector<FoldedPaper> stages_of(const Folding &folding);
 

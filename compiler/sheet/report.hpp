@@ -1,5 +1,5 @@
-// What `bodkin sheets` prints: where every page lands, as text to follow with paper in hand, and as
-// JSON (lengths in points, 1/72 in; pages from 1).
+// What `bodkin sheets` prints: where every page lands, as text to follow with paper in hand, as
+// JSON (lengths in points, 1/72 in; pages from 1), and as a drawing.
 #pragma once
 
 #include "edition/edition.hpp"
@@ -20,5 +20,8 @@ struct SheetsReport {
 
 std::string sheets_as_text(const SheetsReport &report);
 std::string sheets_as_json(const SheetsReport &report);
+// Every sheet, both sides, and the stages of folding one; where the folding cannot be done, the
+// stages up to there with the panels at fault.
+std::string sheets_as_svg(const SheetsReport &report);
 
 } // namespace bodkin

@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <array>
 #include <fmt/format.h>
+#include <map>
 
 namespace bodkin {
 namespace {
@@ -53,6 +54,24 @@ PrintedBy printed_by(const SheetsReport &report) {
   return result;
 }
 
+// "  pages 3 and 5: 3 5/8in x 8 1/2in", where a panel is narrower than the rest.
+std::string narrower_pages(const SheetsReport &report, const Sheet &sheet) {
+  std::map<Size, std::vector<int>> by_size;
+  for (const Side &side : sheet.sides)
+    for (const Place &place : side.places)
+      if (place.page > 0)
+        if (const Size size = report.imposition.size_of(place.page);
+            size != report.imposition.page_size)
+          by_size[size].push_back(place.page);
+  std::string text;
+  for (auto &[size, pages] : by_size) {
+    std::sort(pages.begin(), pages.end());
+    text += fmt::format("  {}: {}\n", spoken::pages_listed(pages),
+                        spoken::measures(size, report.edition.ruler));
+  }
+  return text;
+}
+
 std::string sheet_text(const SheetsReport &report, const PrintedBy &printed, std::size_t index,
                        std::size_t width) {
   const Sheet &sheet = report.imposition.sheets[index];
@@ -68,9 +87,9 @@ std::string sheet_text(const SheetsReport &report, const PrintedBy &printed, std
     text += fmt::format("  {:<5}  {:<6}  {}\n", side_name(side.name),
                         mode ? spoken::mode_name(*mode) : "blank",
                         printed[index][s].empty() ? "not printed" : printed[index][s]);
-    text += drawn(side, width);
+    text += side.places.empty() ? "    no pages\n" : drawn(side, width);
   }
-  return text;
+  return text + narrower_pages(report, sheet);
 }
 
 std::string folding_text(const Edition &edition, const Imposition &imposition) {

@@ -30,10 +30,10 @@ std::string numbered(std::string_view what, int first, int last) {
 std::string slits_text(const FoldedSheet &folded) {
   std::string text;
   for (const SheetLine &slit : folded.slits_laid)
-    text += fmt::format("{}between {} {} and {}, along {}", text.empty() ? "Cut " : ", then ",
+    text += fmt::format("{}between {} {} and {}, along {}", text.empty() ? "cut " : ", ",
                         slit.upright ? "columns" : "rows", slit.at, slit.at + 1,
                         numbered(slit.upright ? "row" : "column", slit.first + 1, slit.last));
-  return text.empty() ? text : text + ".\n";
+  return text.empty() ? text : text + "; ";
 }
 
 std::string steps_text(const FoldedSheet &folded) {
@@ -109,6 +109,8 @@ std::string binding_text(const Edition &edition, const FoldedSheet &folded) {
 std::string spine_text(const FoldedSheet &folded) {
   if (!folded.leaves_turn() || folded.bound_at_side)
     return "";
+  if (folded.steps.back().kind == FoldKind::ends_together)
+    return " The spine is where all leaves meet.";
   return folded.steps.size() == 1 ? " The fold is the spine." : " The last fold is the spine.";
 }
 
@@ -142,10 +144,8 @@ std::string folding_in_words(const Edition &edition, const FoldedSheet &folded,
   if (!folded.steps.empty())
     text += fmt::format("To fold {}, lay it as its {} is drawn here, that side up; {}{}.{}\n",
                         folded.tab && imposition.sheets.size() > 1 ? "the strip" : "a sheet",
-                        folded.front_up ? "front" : "back",
-                        folded.slits.empty() ? "" : "cut it first as below; ", steps_text(folded),
+                        folded.front_up ? "front" : "back", slits_text(folded), steps_text(folded),
                         spine_text(folded));
-  text += slits_text(folded);
   text += gathering_text(edition, imposition);
   text += binding_text(edition, folded);
   if (edition.folding->pasted)
