@@ -7,11 +7,11 @@ namespace {
 
 bool is_left(int page) { return page % 2 == 0; }
 
-Box margins_of(const Edition &edition, int page) {
+Box margins_of(const Edition &edition, const Size &size, int page) {
   const Margins &m = *edition.margins;
   const Edges edges = is_left(page) ? Edges{m.outer, m.head, m.inner, m.foot}
                                     : Edges{m.inner, m.head, m.outer, m.foot};
-  return inside(*edition.size, edges);
+  return inside(size, edges);
 }
 
 // Offset of a thing of some extent inside a whole, by one direction of its place.
@@ -41,15 +41,16 @@ Box joined(const Box &left, const Box &right, Length page_width) {
 } // namespace
 
 Ground ground_of(const Edition &edition, const Imposition &imposition, int page) {
-  return {*edition.size, live_area(edition, imposition, page).box(*edition.size),
-          margins_of(edition, page), is_left(page)};
+  const Size size = imposition.size_of(page);
+  return {size, live_area(edition, imposition, page).box(size), margins_of(edition, size, page),
+          is_left(page)};
 }
 
 Ground ground_of(const Edition &edition, const Imposition &imposition, const Spread &spread) {
   const Ground left = ground_of(edition, imposition, spread.left);
   const Ground right = ground_of(edition, imposition, spread.right);
-  const Length width = edition.size->width;
-  return {{width * 2, edition.size->height},
+  const Length width = left.size.width;
+  return {{width + right.size.width, edition.size->height},
           joined(left.live, right.live, width),
           joined(left.margins, right.margins, width),
           true};

@@ -20,7 +20,7 @@ struct PageEdges {
   Box safe, margins;
 
   PageEdges(const Inspection &inspection, int number)
-      : page(number), size(inspection.imposition.page_size),
+      : page(number), size(inspection.imposition.size_of(number)),
         live(live_area(inspection.edition, inspection.imposition, number)), safe(live.box(size)),
         margins(ground_of(inspection.edition, inspection.imposition, number).margins) {}
 

@@ -77,8 +77,9 @@ void Outputs::draw_side(Contents &contents, int sheet, int side) {
         plates_.page(place.page).empty())
       continue;
     contents.save();
-    contents.matrix(page_to_sheet(place, job.imposition.page_size, size));
-    contents.clip(page_corners(job.imposition.page_size));
+    const Size page = job.imposition.size_of(place.page);
+    contents.matrix(page_to_sheet(place, page, size));
+    contents.clip(page_corners(page));
     draw_layers(contents, plates_.page(place.page), shift_right(place));
     contents.restore();
   }

@@ -12,7 +12,7 @@ namespace {
 constexpr double around = 20, under = 22, label_height = 5;
 
 void draw_paper(Strokes &drawn, const PrintJob &job, int page, double x, double y) {
-  const Size &size = job.imposition.page_size;
+  const Size size = job.imposition.size_of(page);
   const StockId stock = job.imposition.sheet_of(page).stock;
   const Colour tint = stock == StockId::none ? Colour{255, 255, 255} : *job.edition[stock].tint;
   drawn.colour(0.55, 0.55, 0.55);

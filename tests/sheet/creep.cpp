@@ -2,6 +2,7 @@
 
 #include "sheet/paper.hpp"
 
+#include <cmath>
 #include <doctest/doctest.h>
 
 using namespace bodkin;
@@ -83,4 +84,92 @@ TEST_CASE("whatever the papers, creep never falls towards the middle and sums by
         outside += own;
       }
     }
+}
+
+namespace {
+
+// How far the end of a leaf lies from the back of the book, the leaf running on its centre line
+// from the fold's middle: half a turn of some radius, then straight. The arc is summed from short
+// chords, nothing is known of pi.
+double end_of_leaf(double length, double radius, double middle_of_arcs) {
+  constexpr int steps = 20'000;
+  double arc = 0, x = -radius, y = 0; // of a quarter turn, from the back of the fold
+  for (int i = 1; i <= steps; ++i) {
+    // Points of a circle by rational parameter: t from 0 to 1 is a quarter turn.
+    const double t = static_cast<double>(i) / steps, square = 1 + t * t;
+    const double to_x = -radius * (1 - t * t) / square, to_y = radius * 2 * t / square;
+    arc += std::hypot(to_x - x, to_y - y);
+    x = to_x;
+    y = to_y;
+  }
+  return middle_of_arcs + (length - arc);
+}
+
+} // namespace
+
+TEST_CASE("at a round fold, creep is what arcs laid in each other leave over") {
+  // Sheets of mixed paper, each bent round the one inside it; the innermost round nothing.
+  const std::vector<double> calipers{0.010, 0.006, 0.004, 0.006, 0.012}; // inches, outermost first
+  std::vector<Length> exact;
+  for (const double caliper : calipers)
+    exact.push_back(Length::nearest_points(caliper * 72));
+  const std::vector<Length> creep = creep_of(exact, true);
+  double inside = 0; // thickness inside each sheet
+  std::vector<double> ends(calipers.size());
+  for (std::size_t i = calipers.size(); i-- > 0;) {
+    ends[i] = end_of_leaf(5.5, inside + calipers[i] / 2, 1);
+    inside += calipers[i];
+  }
+  for (std::size_t i = 0; i < calipers.size(); ++i) {
+    CAPTURE(i);
+    CHECK(creep[i].in_inches() == doctest::Approx(ends[i] - ends[0]).epsilon(1e-6));
+  }
+}
+
+TEST_CASE("at a sharp fold, creep is how much further in the middle of a sheet lies") {
+  const std::vector<double> calipers{0.010, 0.006, 0.004, 0.006, 0.012};
+  std::vector<Length> exact;
+  for (const double caliper : calipers)
+    exact.push_back(Length::nearest_points(caliper * 72));
+  const std::vector<Length> creep = creep_of(exact);
+  double outside = 0;
+  for (std::size_t i = 0; i < calipers.size(); ++i) {
+    CHECK(creep[i].in_inches() ==
+          doctest::Approx(outside + calipers[i] / 2 - calipers[0] / 2).epsilon(1e-9));
+    outside += calipers[i];
+  }
+}
+
+TEST_CASE("a folding that nests round creeps half of pi times as far") {
+  Desk desk(16);
+  desk.edition.folding.value.round = true;
+  const Imposition imposition = desk.impose();
+  // 3 x 0.006in x 1.570796: pi from memory.
+  CHECK(imposition.sheets[3].creep.in_inches() == doctest::Approx(0.0282743).epsilon(1e-5));
+}
+
+TEST_CASE("minis, folders, French folds and leaves bound at the side have no creep") {
+  for (const auto &[name, pages] : {std::pair{"eight-page-mini", 8},
+                                    {"letter-fold", 6},
+                                    {"double-gate", 8},
+                                    {"french-fold", 4},
+                                    {"accordion", 16},
+                                    {"double-leaves", 40},
+                                    {"stab-sewn", 40}}) {
+    Desk desk(pages, name);
+    const Imposition imposition = desk.impose();
+    for (const Sheet &sheet : imposition.sheets)
+      CHECK(sheet.creep == Length());
+  }
+}
+
+TEST_CASE("each sewn section creeps by itself, each of two books likewise") {
+  Desk sewn(64, "sewn-sections");
+  const Imposition sections = sewn.impose();
+  for (const Sheet &sheet : sections.sheets)
+    CHECK(sheet.creep == thousandths(6) * ((sheet.number - 1) % 4));
+  Desk two(24, "back-to-back");
+  const Imposition books = two.impose();
+  CHECK(books.sheets[2].creep == thousandths(12));
+  CHECK(books.sheets[3].creep == thousandths(0));
 }

@@ -117,3 +117,40 @@ TEST_CASE("a page may be filled only where the knife takes all that stays bare")
   CHECK(live_area(desk.edition, imposition, 1).may_fill_page());
   CHECK(trims_of(desk.edition).foot == quarter);
 }
+
+TEST_CASE("paper held in the binding is asked for on both sides of a leaf") {
+  Desk desk(4, "stab-sewn");
+  const Imposition imposition = desk.impose();
+  const Length held = Length::inches(3, 8);
+  CHECK(live_area(desk.edition, imposition, 1).asks() == Edges{held, quarter, quarter, quarter});
+  CHECK(live_area(desk.edition, imposition, 2).asks() == Edges{quarter, quarter, held, quarter});
+  CHECK(live_area(desk.edition, imposition, 1)[PageEdge::left].hidden == held);
+}
+
+TEST_CASE("a leaf stapled beside its spine still has the sheet's bare edge there") {
+  Desk desk(4, "side-stapled");
+  const Imposition imposition = desk.impose();
+  CHECK(live_area(desk.edition, imposition, 1).asks() == Edges{quarter, quarter, quarter, quarter});
+  CHECK(live_area(desk.edition, imposition, 1)[PageEdge::right].fore_edge);
+  CHECK(live_area(desk.edition, imposition, 2)[PageEdge::left].fore_edge);
+}
+
+TEST_CASE("at a slit and at the folds of a folder nothing is asked") {
+  Desk desk(8, "eight-page-mini");
+  const Imposition imposition = desk.impose();
+  // Page 7 lies in the lower row's middle: its foot is the sheet's edge, its head the slit.
+  CHECK(live_area(desk.edition, imposition, 7).asks() == Edges{{}, {}, {}, quarter});
+  Desk letter(6, "letter-fold");
+  CHECK(live_area(letter.edition, letter.impose(), 6).asks() == Edges{{}, quarter, {}, quarter});
+}
+
+TEST_CASE("under a tab a page of an accordion's back is hidden, and its tab covers the bare edge") {
+  Desk desk(16, "accordion");
+  const Imposition imposition = desk.impose();
+  // Page 12 lies behind page 5, the first of sheet 2, which is glued on sheet 1's tab of 1/2in.
+  CHECK(live_area(desk.edition, imposition, 12).asks() ==
+        Edges{{}, quarter, Length::inches(1, 2), quarter});
+  // Page 4 ends where the tab begins, more than the bare edge from the sheet's edge.
+  CHECK(live_area(desk.edition, imposition, 4).asks() == Edges{{}, quarter, {}, quarter});
+  CHECK(live_area(desk.edition, imposition, 5).asks() == Edges{quarter, quarter, {}, quarter});
+}
