@@ -41,6 +41,7 @@ struct Edition {
   Known<Size> size;                          // a page as folded, before the knife
   Known<int> page_count;                     // `pages`, else the highest page number
   Known<Folding> folding;
+  std::vector<Folding> other_foldings; // written in the edition's own file and not asked for
   Known<Run> run;
   Known<StockId> paper{StockId::none, {}};
   std::optional<Known<StockId>> cover_stock;

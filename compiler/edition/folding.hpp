@@ -38,6 +38,7 @@ struct FoldStep {
   Range range{};
   FoldKind kind = FoldKind::over_a_line;
   int panels = 0; // over a line: that many; 0: a half
+  int layers = 0; // over a line: so many from the side that it comes to lie on; 0: all
   int from = 1;   // back and forth: the panel of the strip that the others are laid under
 };
 

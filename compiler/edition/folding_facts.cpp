@@ -110,6 +110,13 @@ void take_fold_over(Reader &reader, FactLine line, Folding &folding) {
       return;
     step.panels = *panels;
   }
+  if (line.has("depth")) {
+    const auto layers =
+        panel_number(reader, line, "depth", "layer", static_cast<int>(limits::panels));
+    if (!layers)
+      return;
+    step.layers = *layers;
+  }
   folding.steps.push_back(step);
 }
 

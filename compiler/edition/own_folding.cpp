@@ -63,6 +63,13 @@ FactLine find_folding(Reader &reader, std::string_view name) {
 
 } // namespace
 
+// Proved like the one that is asked for, so that a maker can keep several and trust them.
+static void take_other_foldings(Reader &reader) {
+  for (const Named &thing : reader.things(Family::folding).all)
+    if (!thing.used && thing.line.in->own)
+      reader.edition.other_foldings.push_back(folding_of(reader, thing.line));
+}
+
 void take_folding(Reader &reader) {
   const FactLine asked = reader.edition_facts.find("folding");
   FactLine folding;
@@ -76,6 +83,7 @@ void take_folding(Reader &reader) {
   if (folding)
     reader.edition.folding =
         known(folding_of(reader, folding), asked ? asked.range("folding") : Range{});
+  take_other_foldings(reader);
 }
 
 } // namespace bodkin

@@ -69,10 +69,12 @@ constexpr std::array entries{
     Entry{.word = "fold",
           .under = "folding",
           .phrase = "( moving:left|right|top|bottom how:over|under onto:left|right|top|bottom "
-                    "[, count:count panels:panel|panels] / back:back and forth "
+                    "[, count:count panels:panel|panels] [, depth:count layers:layer|layers] / "
+                    "back:back and forth "
                     "[, from panel from:count] )",
-          .meaning = "One fold: the part that moves (a half, or so many panels) and the part that "
-                     "it comes to lie on; or the whole strip zigzag, its first panel on top.",
+          .meaning = "One fold: the part that moves (a half, or so many panels; all its layers, or "
+                     "so many from above, `under` from below) and the part that it comes to lie "
+                     "on; or the whole strip zigzag, its first panel on top.",
           .example = "fold right over left",
           .many = true},
     Entry{.word = "push",

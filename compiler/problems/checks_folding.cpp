@@ -84,7 +84,7 @@ constexpr Check table[] = {
      "  fold       top under bottom\n"
      "  push       ends together\n"},
     {"too-thick", Kind::error, "Too thick to be folded",
-     "Paper folds up to about the thickness of a postcard. Board of several millimetres bends and "
+     "Paper folds up to about the thickness of a postcard. Board a centimetre thick bends and "
      "breaks, and sheets so thick push each other out of the fold until the inner pages are half "
      "their width past the outer ones. Most often the unit of a caliper is wrong: thousandths of "
      "an inch typed as inches.",

@@ -1,5 +1,6 @@
-// A straight fold through all layers. It never makes paper pass through paper: the moving part is
-// turned over as one and comes to lie above, or below, everything that rests.
+// A straight fold. Through all layers it never makes paper pass through paper: the moving part is
+// turned over as one and comes to lie above, or below, everything that rests. Through some layers
+// it may, which the proof finds.
 #include "sheet/folded_paper.hpp"
 
 #include <algorithm>
@@ -12,10 +13,28 @@ struct Crossing {
   bool upright = true; // the crease
   bool lower_moves = true;
   int line = 0;
-  bool moves(const PaperCell &cell) const {
+  bool beyond(const PaperCell &cell) const {
     return ((upright ? cell.x : cell.y) < line) == lower_moves;
   }
 };
+
+// By cell, of those beyond the line the ones in the layers that are taken up.
+std::vector<bool> moving_cells(const FoldedPaper &paper, const FoldStep &how,
+                               const Crossing &crossing) {
+  std::vector<bool> moves(paper.cells.size());
+  for (const CellPile &pile : paper.piles)
+    for (std::size_t level = 0; level < pile.size(); ++level) {
+      const std::size_t depth = how.under ? level : pile.size() - 1 - level;
+      const bool taken = how.layers == 0 || depth < static_cast<std::size_t>(how.layers);
+      moves[static_cast<std::size_t>(pile[level])] =
+          taken && crossing.beyond(paper.at(pile[level]));
+    }
+  return moves;
+}
+
+bool crosses(const FoldedPaper &paper, const Crossing &crossing, const Joint &joint) {
+  return crossing.beyond(paper.at(joint.a)) != crossing.beyond(paper.at(joint.b));
+}
 
 Crossing crossing_of(const FoldedPaper &paper, const FoldStep &how, int cells) {
   const bool upright = sideways(how.moving);
@@ -25,9 +44,11 @@ Crossing crossing_of(const FoldedPaper &paper, const FoldStep &how, int cells) {
   return {upright, lower, lower ? start + cells : start + extent - cells};
 }
 
-std::optional<int> creased_panel(const FoldedPaper &paper, const Crossing &crossing) {
+std::optional<int> creased_panel(const FoldedPaper &paper, const Crossing &crossing,
+                                 const std::vector<bool> &moves) {
   for (const Joint &joint : paper.joints)
-    if (crossing.moves(paper.at(joint.a)) != crossing.moves(paper.at(joint.b)) &&
+    if (crosses(paper, crossing, joint) &&
+        (moves[static_cast<std::size_t>(joint.a)] || moves[static_cast<std::size_t>(joint.b)]) &&
         paper.panel_of(joint.a) == paper.panel_of(joint.b))
       return paper.panel_of(joint.a);
   return std::nullopt;
@@ -85,15 +106,17 @@ Folded fold_over(FoldedPaper &paper, const FoldStep &how, int step) {
   if (cells >= extent)
     return {Hindrance::nothing_there, -1};
   const Crossing crossing = crossing_of(paper, how, cells);
-  if (const auto panel = creased_panel(paper, crossing))
+  const std::vector<bool> moves = moving_cells(paper, how, crossing);
+  if (const auto panel = creased_panel(paper, crossing, moves))
     return {Hindrance::through_panel, *panel};
   std::vector<int> resting, moving;
   for (const CellPile &pile : paper.piles)
     for (const int cell : pile)
-      (crossing.moves(paper.at(cell)) ? moving : resting).push_back(cell);
+      (moves[static_cast<std::size_t>(cell)] ? moving : resting).push_back(cell);
   std::reverse(moving.begin(), moving.end());
   for (Joint &joint : paper.joints)
-    if (crossing.moves(paper.at(joint.a)) != crossing.moves(paper.at(joint.b)))
+    if (crosses(paper, crossing, joint) &&
+        (moves[static_cast<std::size_t>(joint.a)] || moves[static_cast<std::size_t>(joint.b)]))
       joint.step = step;
   for (const int cell : moving)
     turn(paper.cells[static_cast<std::size_t>(cell)], crossing);

@@ -3,6 +3,7 @@
 #include "measure/limits.hpp"
 #include "sheet/speech.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace bodkin {
@@ -122,7 +123,7 @@ Problem slit_across_fold(const Folding &folding, const Slit &slit) {
                   "knife goes through all layers that lie there and cuts across the folds between",
                   folding.columns, folding.rows));
   problem.check = "slit-across-fold";
-  problem.type = {{"cut between rows 1 and 2, columns 2 to 3",
+  problem.type = {{spoken::fact("cut", "between rows 1 and 2, columns 2 to 3"),
                    "on a line before the first fold, with your own rows and columns"}};
   if (static_cast<std::size_t>(slit.steps_before) <= folding.steps.size() && slit.steps_before > 0)
     problem.related = {{folding.steps[static_cast<std::size_t>(slit.steps_before) - 1].range,
@@ -141,7 +142,7 @@ Problem panel_falls_off(const Folding &folding, int panel) {
     const int beside = slit->between_rows ? folding.columns : folding.rows;
     if (beside > 1)
       problem.type = {
-          {fmt::format("cut between {} {} and {}, {} 1 to {}",
+          {fmt::format("cut        between {} {} and {}, {} 1 to {}",
                        slit->between_rows ? "rows" : "columns", slit->after, slit->after + 1,
                        slit->between_rows ? "columns" : "rows", beside - 1),
            "so that it hangs at one end"}};
@@ -275,15 +276,31 @@ Problem pages_miscounted(const Folding &folding, bool front, int wanted) {
   return problem;
 }
 
-Problem page_claimed(const Folding &folding, bool front, int page, bool twice, int count) {
+// A page that neither side tells, of those that the sheet holds.
+static int page_left_over(const Folding &folding, int count) {
+  for (int page = 1; page <= count; ++page)
+    if (std::count(folding.front->begin(), folding.front->end(), page) +
+            std::count(folding.back->begin(), folding.back->end(), page) ==
+        0)
+      return page;
+  return 0;
+}
+
+Problem page_claimed(const Folding &folding, bool front, std::size_t at, int count) {
   const Known<std::vector<int>> &said = front ? folding.front : folding.back;
+  const int page = said.value[at], other = page_left_over(folding, count);
+  const bool twice = page >= 1 && page <= count;
   Problem problem =
       trouble(said.from,
               twice ? fmt::format("page {} is told of two panels", page)
                     : fmt::format("page {} is none of this sheet's", page),
-              twice ? "one page cannot lie in two places, and then another has none"
+              twice ? fmt::format("one page cannot lie in two places, and page {} has none", other)
                     : fmt::format("a sheet of this folding holds pages 1 to {}", count));
   problem.check = "page-claimed-twice";
+  std::string line;
+  for (std::size_t i = 0; i < said->size(); ++i)
+    line += fmt::format("{}{}", line.empty() ? "" : ", ", i == at ? other : said.value[i]);
+  problem.type = {{spoken::fact(front ? "front" : "back", line), ""}};
   return problem;
 }
 

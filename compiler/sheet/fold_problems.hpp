@@ -23,7 +23,8 @@ Problem not_folded_down(const Folding &folding, const FoldedPaper &paper);
 Problem not_read(const Folding &folding, const PagesMet &met);
 // `pages` of `front` and `back` are not those that the sheet shows, each once.
 Problem pages_miscounted(const Folding &folding, bool front, int wanted);
-Problem page_claimed(const Folding &folding, bool front, int page, bool twice, int count);
+// The page told at this place of its side's list; the sheet holds `count`.
+Problem page_claimed(const Folding &folding, bool front, std::size_t at, int count);
 Problem said_otherwise(const Folding &folding, int page, int shown);
 Problem strip_upside_down(const Folding &folding);
 

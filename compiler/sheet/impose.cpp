@@ -65,6 +65,8 @@ void push_out(const Edition &edition, const std::vector<SheetPattern> &patterns,
 Imposition impose(const Edition &edition, const Sources &sources, Problems &problems) {
   const Folding &asked = *edition.folding;
   const int count = *edition.page_count;
+  for (const Folding &other : edition.other_foldings)
+    fold(other, problems);
   const auto as_asked = fold(asked, problems, panels_of_strip(asked, count));
   const Folding &folding = as_asked ? asked : folded_once();
   Problems none;

@@ -132,6 +132,9 @@ std::string sheets_as_svg(const SheetsReport &report) {
     for (const Sheet &sheet : report.imposition.sheets)
       y = draw_sheet(page, report, sheet, y);
   y = draw_stages(page, drawing, report.edition.folding->name, y);
+  for (const Folding &other : report.edition.other_foldings)
+    if (const FoldingDrawing wrong = draw_folding(other); !wrong.trouble.empty())
+      y = draw_stages(page, wrong, other.name, y);
   return page.finished(drawing_width, y + margin, *report.edition.title);
 }
 

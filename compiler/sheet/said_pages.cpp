@@ -40,8 +40,7 @@ bool number_as_said(const Folding &folding, FoldedSheet &sheet, Problems &proble
     for (std::size_t i = 0; i < seen.size(); ++i) {
       const bool there = said[i] >= 1 && static_cast<std::size_t>(said[i]) <= told.size();
       if (!there || told[static_cast<std::size_t>(said[i]) - 1]) {
-        problems.push_back(
-            page_claimed(folding, front, said[i], there, static_cast<int>(told.size())));
+        problems.push_back(page_claimed(folding, front, i, static_cast<int>(told.size())));
         return false;
       }
       if (sheet.leaves_turn() && static_cast<std::size_t>(said[i]) != seen[i] + 1) {

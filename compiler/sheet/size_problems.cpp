@@ -163,8 +163,8 @@ Problem too_small(const Edition &edition, const FoldedSheet &folded, const Sheet
   problem.range = folding.tab                ? folding.tab->range
                   : folding.narrowed.empty() ? folding.range
                                              : folding.narrowed.front().range;
-  problem.message = fmt::format("{} leaves a panel of {} no paper", sheet_name(edition, sheet.size),
-                                folding.name);
+  problem.message = fmt::format("{} has no room for the panels of {}",
+                                sheet_name(edition, sheet.size), folding.name);
   problem.why = fmt::format("a sheet of {} is parted into {} by {} panels, less what its tab and "
                             "its narrower panels give up",
                             spoken::measures(sheet.size, ruler_of(sheet.size)),
@@ -175,7 +175,7 @@ Problem too_small(const Edition &edition, const FoldedSheet &folded, const Sheet
 }
 
 // Board: common practice, no source.
-constexpr Length thickest_fold = Length::mm(3);
+constexpr Length thickest_fold = Length::mm(10);
 
 Problem too_thick(const Edition &edition, const Imposition &imposition, const Sheet &sheet) {
   const Stock &stock = edition[sheet.stock];

@@ -127,11 +127,16 @@ std::string step_in_words(const FoldStep &step) {
   case FoldKind::over_a_line:
     break;
   }
-  return fmt::format("{} {} {}{}", part_name(step.moving), step.under ? "under" : "over",
+  const std::string layers = step.layers == 0 ? ""
+                                              : fmt::format(", {} {} from {}", step.layers,
+                                                            step.layers == 1 ? "layer" : "layers",
+                                                            step.under ? "below" : "above");
+  return fmt::format("{} {} {}{}{}", part_name(step.moving), step.under ? "under" : "over",
                      part_name(opposite(step.moving)),
                      step.panels == 0   ? ""
                      : step.panels == 1 ? " by 1 panel"
-                                        : fmt::format(" by {} panels", step.panels));
+                                        : fmt::format(" by {} panels", step.panels),
+                     layers);
 }
 
 std::string folding_in_words(const Edition &edition, const FoldedSheet &folded,

@@ -114,14 +114,15 @@ TEST_CASE("slits after a fold, pieces cut loose and slits that open nothing are 
         "this slit comes after a fold [slit-across-fold]\n"
         "  a slit is told on the flat sheet of 4 by 2 panels; once paper is folded, a knife goes "
         "through all layers that lie there and cuts across the folds between\n"
-        "  type cut between rows 1 and 2, columns 2 to 3 : on a line before the first fold, with "
+        "  type cut        between rows 1 and 2, columns 2 to 3 : on a line before the first fold, "
+        "with "
         "your own rows and columns\n");
   CHECK(said(trouble("  panels 4 by 2\n"
                      "  cut between rows 1 and 2\n"
                      "  fold right over left\n")) ==
         "panel 1 of row 2 falls off the sheet [panel-falls-off]\n"
         "  the slits together cut it loose; each panel must hang on another by an edge at least\n"
-        "  type cut between rows 1 and 2, columns 1 to 3 : so that it hangs at one end\n");
+        "  type cut        between rows 1 and 2, columns 1 to 3 : so that it hangs at one end\n");
   CHECK(said(trouble("  panels 4 by 2\n"
                      "  fold top under bottom\n"
                      "  push ends together\n")) ==
@@ -162,6 +163,25 @@ TEST_CASE("folds beyond the paper and through the middle of a page are refused")
   CHECK(said(trouble("  panels 3 by 1\n  widths 1, 2, 1\n  fold left over right\n")) ==
         "this fold creases panel 2 in the middle [folding-cannot-be]\n"
         "  a page is one panel, whole; folds run along the lines between panels\n");
+}
+
+TEST_CASE("layers folded by themselves take nothing along that hangs on them") {
+  // 1 2 3 4 folded right over left lie 1, 4 above it, and 2, 3 above that; 3 and 4 hang together at
+  // the middle, 2 and 3 at the right.
+  CHECK(pages_read("  panels 4 by 1\n"
+                   "  fold right over left\n"
+                   "  fold left over right, 1 panel, 1 layer\n"
+                   "  fold left over right\n"
+                   "  opens fold by fold\n")
+            .size() == 8);
+  CHECK(said(trouble("  panels 4 by 1\n"
+                     "  fold right over left\n"
+                     "  fold right over left, 1 panel, 1 layer\n"
+                     "  fold left over right\n")) ==
+        "this step would take paper through paper [paper-through-paper]\n"
+        "  panel 2 and panel 3 hang together and would come to lie apart\n"
+        "  type  : fold a sheet along with the lines and mend the one where it stops; `bodkin "
+        "sheets --svg` draws the stages\n");
 }
 
 TEST_CASE("a flap that hangs on no fold at the spine would fall out") {
@@ -223,8 +243,10 @@ TEST_CASE("front and back tell the numbers of what is unfolded, and of nothing e
   // Letter folds are also numbered 5 6 1 outside: common practice, no source.
   CHECK(pages_read(letter + "  front 5, 6, 1\n  back 2, 3, 4\n") ==
         std::vector{3, -3, -2, -1, 1, 2});
-  CHECK(trouble(letter + "  front 5, 6, 1\n  back 2, 3, 3\n").message ==
-        "page 3 is told of two panels");
+  CHECK(said(trouble(letter + "  front 5, 6, 1\n  back 2, 3, 3\n")) ==
+        "page 3 is told of two panels [page-claimed-twice]\n"
+        "  one page cannot lie in two places, and page 4 has none\n"
+        "  type back       2, 3, 4\n");
   CHECK(trouble(letter + "  front 5, 6, 9\n  back 2, 3, 4\n").why ==
         "a sheet of this folding holds pages 1 to 6");
   CHECK(trouble(letter + "  front 5, 6, 1\n").message ==
@@ -253,10 +275,11 @@ TEST_CASE("a sheet too small for its tab is told so") {
   desk.edition.folding.value.tab->width = Length::inches(12);
   impose(desk.edition, desk.sources, desk.problems);
   REQUIRE(desk.problems.size() == 1);
-  CHECK(said(desk.problems[0]) == "letter leaves a panel of accordion no paper [sheet-too-small]\n"
-                                  "  a sheet of 11in x 8 1/2in is parted into 4 by 1 panels, less "
-                                  "what its tab and its narrower panels give up\n"
-                                  "  type tab        1/2in at right : or a larger sheet\n");
+  CHECK(said(desk.problems[0]) ==
+        "letter has no room for the panels of accordion [sheet-too-small]\n"
+        "  a sheet of 11in x 8 1/2in is parted into 4 by 1 panels, less "
+        "what its tab and its narrower panels give up\n"
+        "  type tab        1/2in at right : or a larger sheet\n");
 }
 
 TEST_CASE("a caliper of a metre does not fold, and of thick card the inner pages leave the book") {
