@@ -12,14 +12,13 @@ namespace bodkin {
 namespace {
 
 // Pages of an edition whose folding cannot be done are drawn as if its sheets were folded once.
-const Folding &folded_once() {
-  static const Folding once = [] {
-    Folding folding;
-    folding.columns = 2;
-    folding.steps = {{Part::left, false, {}}};
-    return folding;
-  }();
-  return once;
+Folding folded_once(const Folding &asked) {
+  Folding folding;
+  folding.columns = 2;
+  folding.steps = {{Part::left, false, {}}};
+  folding.gather = asked.gather;
+  folding.sheets = asked.sheets;
+  return folding;
 }
 
 std::vector<Length> calipers_of(const Edition &edition, const Imposition &imposition,
@@ -68,7 +67,7 @@ Imposition impose(const Edition &edition, const Sources &sources, Problems &prob
   for (const Folding &other : edition.other_foldings)
     fold(other, problems);
   const auto as_asked = fold(asked, problems, panels_of_strip(asked, count));
-  const Folding &folding = as_asked ? asked : folded_once();
+  const Folding folding = as_asked ? asked : folded_once(asked);
   Problems none;
   const FoldedSheet folded = as_asked ? *as_asked : *fold(folding, none);
   const Layout layout = bodkin::layout(folded, folding, count);
