@@ -140,6 +140,7 @@ public:
     for (std::string &name : names_in(fmt::format("{}/stdlib/{}", shelf_root_, folder)))
       if (name.ends_with(ending))
         names.push_back(name.substr(0, name.size() - ending.size()));
+    std::sort(names.begin(), names.end());
     return names;
   }
 
