@@ -37,8 +37,15 @@ bool over_and_anyway(const WayThrough &way, const Options &options) {
   return options.anyway && way.estimate.budget && way.estimate.budget->over;
 }
 
-std::string money(const WayThrough &way, const Exact &amount) {
-  return shown(amount, way.estimate.currency);
+std::string money(const WayThrough &way, const Exact &amount, int decimals = 2) {
+  return shown(amount, way.estimate.currency, decimals);
+}
+
+// Two figures that differ show that they do.
+int decimals_for(const WayThrough &way) {
+  const BudgetHeld &budget = *way.estimate.budget;
+  const Exact &cost = budget.of_run ? way.estimate.run_total : way.estimate.per_copy;
+  return budget.over && money(way, cost) == money(way, budget.limit) ? 5 : 2;
 }
 
 void tell_made(const WayThrough &way, const std::string &folder,
@@ -48,7 +55,9 @@ void tell_made(const WayThrough &way, const std::string &folder,
     print(fmt::format("  {}{}\n", place, file));
   if (way.estimate.currency.empty())
     return;
-  std::string line = fmt::format("a copy costs {}", money(way, way.estimate.per_copy));
+  std::string line =
+      fmt::format("a copy costs {}",
+                  money(way, way.estimate.per_copy, way.estimate.budget ? decimals_for(way) : 2));
   if (const auto &budget = way.estimate.budget)
     line += fmt::format(" ({} {}{})", budget->over ? "over the budget of" : "budget",
                         money(way, budget->limit), budget->of_run ? " a run" : "");
@@ -100,6 +109,8 @@ int compile(const Options &options, const Desk &desk) {
     way->problems.push_back(sheets_taken_away());
   progress.clear();
   tell_problems(*way, options, desk);
+  if (stop && !options.json && !options.sarif)
+    print(fmt::format("no sheets are made: {}\n", tally(way->problems)));
   if (!options.json && !options.sarif)
     tell_made(*way, folder, delivery.written());
   return stop ? 1 : 0;

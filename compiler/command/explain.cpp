@@ -30,6 +30,21 @@ std::optional<std::string> shelf_page(const std::string &word, const std::string
   return std::nullopt;
 }
 
+// The families of the catalogue, each as it is asked for.
+std::string faces_page(const std::string &root) {
+  std::ifstream file(fs::path(root) / "fonts" / "catalogue.bodkin");
+  std::string text =
+      "Families that need no file of their own, from fonts/catalogue.bodkin. One that "
+      "is not\ninstalled is told with the package that brings it.\n";
+  for (std::string line; std::getline(file, line);) {
+    if (line.starts_with("# Faces"))
+      text += fmt::format("\n{}\n", line.substr(2));
+    if (const std::size_t from = line.find(" from "); line.starts_with("face "))
+      text += fmt::format("  face NAME{}\n", line.substr(from));
+  }
+  return text;
+}
+
 std::vector<std::string_view> all_words() {
   std::vector<std::string_view> words;
   for (const language::Entry &entry : language::vocabulary())
@@ -47,12 +62,14 @@ int explain(const Options &options, const Desk &desk) {
     return 0;
   }
   std::string text;
-  if (!language::entries_named(options.subject).empty())
-    text = language::explanation(options.subject);
+  if (options.subject == "faces")
+    text = faces_page(desk.shelf_root);
   if (const Check *check = check_named(options.subject))
     text += (text.empty() ? "" : "\n") + explain_page(*check);
   if (const auto shelf = shelf_page(options.subject, desk.shelf_root))
     text += (text.empty() ? "" : "\n") + *shelf;
+  if (const std::string page = language::explanation(options.subject); !page.empty())
+    text = page + (text.empty() ? "" : "\n") + text;
   if (!text.empty()) {
     print(text);
     return 0;

@@ -36,7 +36,8 @@ struct Named {
 struct Things {
   std::vector<Named> all;
   std::unordered_map<std::string_view, std::uint32_t> by_name;
-  bool full = false; // and said to be
+  bool full = false;                           // and said to be
+  std::vector<std::string_view> asked_in_vain; // some of the names that nothing here has
 
   const Named *find(std::string_view name) const {
     const auto found = by_name.find(name);

@@ -40,6 +40,17 @@ Problem no_page_nought(const Reader &reader, FactLine line, Range range) {
   return problem;
 }
 
+namespace {
+
+// The fewest pages that hold this one and fill whole sheets.
+std::int64_t that_folds(const Reader &reader, std::int64_t page) {
+  const Folding &folding = *reader.edition.folding;
+  const std::int64_t a_sheet = std::int64_t{2} * std::max(2, folding.columns * folding.rows);
+  return (page + a_sheet - 1) / a_sheet * a_sheet;
+}
+
+} // namespace
+
 Problem above_the_last(const Reader &reader, FactLine line, Range range, std::int64_t page,
                        int count) {
   if (count == 0)
@@ -49,14 +60,17 @@ Problem above_the_last(const Reader &reader, FactLine line, Range range, std::in
                                    limits::pages),
             .why = "a number so high is a slip of the finger",
             .type = {{{}, "take a number out of it"}}};
-  return {.check = "unknown-page",
-          .range = range,
-          .message =
-              fmt::format("page {} comes after the last; the edition has {} pages", page, count),
-          .why = "pages are never added silently: each asks for paper",
-          .type = {{fmt::format("pages      {}", page), "under edition"},
-                   {typed(reader, line.range(), range, std::to_string(count)),
-                    "or, if the last was meant, this"}}};
+  Problem problem{
+      .check = "unknown-page",
+      .range = range,
+      .message = fmt::format("page {} comes after the last; the edition has {} pages", page, count),
+      .why = "pages are never added silently: each asks for paper",
+      .type = {{fmt::format("pages      {}", that_folds(reader, page)), "under edition"}}};
+  const auto last = static_cast<std::size_t>(count);
+  if (last >= reader.claimed.size() || !reader.claimed[last])
+    problem.type.push_back({typed(reader, line.range(), range, std::to_string(count)),
+                            "or, if the last was meant, this"});
+  return problem;
 }
 
 Problem too_many_lists(FactLine line) {

@@ -27,6 +27,11 @@ Problem page_twice(const Reader &reader, FactLine line, int page, int free_page)
         {typed(reader, line.range(), line.range("pages"), std::to_string(free_page)),
          "or bring what stands below both lines together under one"});
     problem.edits.push_back({line.range("pages"), std::to_string(free_page)});
+  } else if (line.statement->first_child == language::no_statement) {
+    problem.type.push_back({{},
+                            fmt::format("write what this line asks for on {}, and give page {} "
+                                        "a line of its own if that one makes several",
+                                        place_words(reader, first, line.range().file), page)});
   } else
     problem.type.push_back({{}, "bring what stands below both lines together under one"});
   return problem;
@@ -112,12 +117,14 @@ private:
     return free;
   }
 
-  // The lowest page that no line opens, perhaps one after the last; 0 where there is none.
+  // The lowest page that no line opens, perhaps one after the last where nobody says which is the
+  // last; 0 where there is none.
   int free_page() {
     const std::vector<bool> &claimed = reader_.claimed;
     while (lowest_free_ < claimed.size() && claimed[lowest_free_])
       ++lowest_free_;
-    return lowest_free_ <= limits::pages ? static_cast<int>(lowest_free_) : 0;
+    const int last = scope_.count_written ? *edition_.page_count : limits::pages;
+    return lowest_free_ <= static_cast<std::size_t>(last) ? static_cast<int>(lowest_free_) : 0;
   }
 
   void open_page(FactLine line, const PageList &list) {

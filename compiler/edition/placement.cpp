@@ -58,7 +58,9 @@ std::optional<At> at_of(Reader &reader, FactLine line, bool size_needed) {
   if (!place)
     return std::nullopt;
   if (!place->has_spot || (size_needed && !place->has_size)) {
-    reader.report(half_a_place(reader, line, *place));
+    // Where its line has been told of as a whole, the half that was read is no second problem.
+    if (!line.statement->broken)
+      reader.report(half_a_place(reader, line, *place));
     return std::nullopt;
   }
   At at{along_of(place->across), along_of(place->down), std::nullopt};

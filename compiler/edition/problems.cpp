@@ -79,15 +79,37 @@ std::string_view spoken(Family family) {
   }
 }
 
+namespace {
+
+// A name that this one is the beginning or the end of: green-80 for green.
+std::optional<std::string_view> longer_name(std::string_view name,
+                                            const std::vector<std::string_view> &names) {
+  if (name.size() < 3 || names.size() > Reader::names_searched)
+    return std::nullopt;
+  for (const std::string_view longer : names)
+    if (longer.starts_with(fmt::format("{}-", name)) || longer.ends_with(fmt::format("-{}", name)))
+      return longer;
+  return std::nullopt;
+}
+
+} // namespace
+
 Problem unknown_name(Reader &reader, Family family, FactLine line, std::string_view part) {
   const std::string_view name = line.words(part);
   const Range where = line.range(part);
+  constexpr std::size_t remembered = 50;
+  if (std::vector<std::string_view> &vain = reader.things(family).asked_in_vain;
+      vain.size() < remembered)
+    vain.push_back(name);
   Problem problem{.check = "unknown-name",
                   .range = where,
                   .message = fmt::format("no {} here is called {}", spoken(family), name),
                   .why = there_is(reader, family)};
   const std::vector<std::string_view> names = reader.things(family).names();
-  if (const auto near = reader.near(name, names)) {
+  std::optional<std::string_view> near = reader.near(name, names);
+  if (!near)
+    near = longer_name(name, names);
+  if (near) {
     problem.message += fmt::format("; did you mean {}?", *near);
     problem.type.push_back({typed(reader, line.range(), where, *near), {}});
     problem.edits.push_back({where, std::string(*near)});

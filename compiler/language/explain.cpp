@@ -1,5 +1,6 @@
 #include "language/phrase.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace bodkin::language {
@@ -160,13 +161,56 @@ std::string section(std::string_view parent) {
   return text;
 }
 
+// A word by itself, not a part of another nor in capitals.
+bool holds_word(std::string_view text, std::string_view word) {
+  const auto inside = [](char c) { return (c >= 'a' && c <= 'z') || c == '-'; };
+  if (word.empty() || !std::all_of(word.begin(), word.end(), inside))
+    return false;
+  for (std::size_t at = text.find(word); at != std::string_view::npos; at = text.find(word, at + 1))
+    if ((at == 0 || !inside(text[at - 1])) &&
+        (at + word.size() == text.size() || !inside(text[at + word.size()])))
+      return true;
+  return false;
+}
+
+// A page for a word that begins no line: of the entries that say it, and the values that hold it.
+std::string inside_others(std::string_view word) {
+  std::string text;
+  for (std::size_t i = 0; i < value_kinds; ++i) {
+    const auto kind = static_cast<ValueKind>(i);
+    std::string looks(words_of(kind).looks);
+    std::erase(looks, '`');
+    if (kind != ValueKind::copyrate && holds_word(looks.substr(0, looks.find(':')), word))
+      text += fmt::format("{} may stand in {}: {}\n\n", word, words_of(kind).called, looks);
+  }
+  const std::vector<const Entry *> saying = entries_saying(word);
+  constexpr std::size_t explained = 3;
+  for (const Entry *entry : saying)
+    if (saying.size() <= explained)
+      text +=
+          fmt::format("{} stands in a line of {}:\n\n{}\n", word, entry->word, on_one_page(*entry));
+    else
+      text += fmt::format("  {}\n      under {}\n", entry->example, entry->under);
+  if (saying.size() <= explained && !text.empty())
+    text.pop_back();
+  return text;
+}
+
 } // namespace
+
+std::vector<const Entry *> entries_saying(std::string_view word) {
+  std::vector<const Entry *> found;
+  for (const Entry &entry : vocabulary())
+    if (holds_word(phrase_of(entry), word))
+      found.push_back(&entry);
+  return found;
+}
 
 std::string explanation(std::string_view word) {
   std::string text;
   for (const Entry *entry : entries_named(word))
     text += (text.empty() ? "" : "\n") + on_one_page(*entry);
-  return text;
+  return text.empty() ? inside_others(word) : text;
 }
 
 std::string reference_page() {

@@ -61,6 +61,8 @@ void Reader::descend(std::string_view indent) {
   const Frame &top = frames_.back();
   frame.indent = indent;
   frame.parent = top.last;
+  // A line that stood too far out may part the lines of one thing; they are one list all the same.
+  frame.last = top.newest_grandchild;
   frame.context = top.last_opens;
   frame.unjudged = top.unjudged || top.last_unknown;
   frames_.push_back(frame);

@@ -29,6 +29,11 @@ std::string Typed::found(std::size_t first, std::size_t last) const {
   return harmless(all.substr(0, character_start(all, longest_found))) + "…";
 }
 
+std::string own_words(const Typed &line) {
+  const std::uint32_t end = line.lexemes.back().end;
+  return line.with(end, end, "");
+}
+
 std::string small_letters(std::string_view word) {
   std::string small(word);
   for (char &c : small)

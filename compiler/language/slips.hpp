@@ -85,6 +85,8 @@ std::optional<Problem> value_slip(const Typed &line, const Entry &entry, const F
 // wanted.cpp: "a length, or the word from".
 std::string wanted_words(const Failure &failure);
 
+// The line as it stands, from its first word; empty where it is too long to be typed again.
+std::string own_words(const Typed &line);
 // Lower-case of ASCII letters, whatever the locale.
 std::string small_letters(std::string_view word);
 // "1, 2 and 3"

@@ -1,3 +1,4 @@
+#include "language/mended.hpp"
 #include "language/slips.hpp"
 
 #include <fmt/format.h>
@@ -37,11 +38,6 @@ std::size_t words_in(std::string_view text) {
   return count;
 }
 
-std::string own_words(const Typed &line) {
-  const std::uint32_t end = line.lexemes.back().end;
-  return line.with(end, end, "");
-}
-
 // A line as it stands, ended by what an example has behind as many words; the example itself
 // where the line says nothing of its own yet.
 std::string ended_as(const std::string &own, std::string_view example) {
@@ -72,6 +68,20 @@ Problem missing_part(const Typed &line, const Entry &entry, const Failure &failu
   return problem;
 }
 
+// The change from the line as it stands to `typed`, without what both begin and end with.
+Edit change_to(const Typed &line, std::string_view own, std::string_view typed) {
+  std::size_t same = 0, tail = 0;
+  while (same < own.size() && same < typed.size() && own[same] == typed[same])
+    ++same;
+  while (tail + same < own.size() && tail + same < typed.size() &&
+         own[own.size() - 1 - tail] == typed[typed.size() - 1 - tail])
+    ++tail;
+  const auto begin = static_cast<std::uint32_t>(line.lexemes.front().begin + same);
+  const auto end = static_cast<std::uint32_t>(line.lexemes.back().end - tail);
+  return {{line.file, Offset{begin}, Offset{end}},
+          std::string(typed.substr(same, typed.size() - same - tail))};
+}
+
 // Words after a phrase that is whole.
 bool is_left_over(const Typed &line, const Failure &failure) {
   for (std::uint32_t i = 0; i < failure.count; ++i)
@@ -88,6 +98,11 @@ Problem left_over(const Typed &line, const Entry &entry, std::uint32_t at) {
   problem.why = entry.phrase.empty()
                     ? fmt::format("{} stands alone on its line", entry.word)
                     : fmt::format("{} is written like this: {}", entry.word, entry.example);
+  if (const std::optional<std::string> meant = mended(own_words(line), entry, line.text)) {
+    type(problem, *meant);
+    problem.edits.push_back(change_to(line, own_words(line), *meant));
+    return problem;
+  }
   type(problem, line.with(line.lexemes[at - 1].end, line.lexemes.back().end, ""));
   problem.edits.push_back(
       {{line.file, Offset{line.lexemes[at - 1].end}, line.whole().end}, std::string()});
@@ -124,9 +139,7 @@ Problem unknown_kind(const Typed &line, const Entry &entry, const Failure &failu
   return problem;
 }
 
-} // namespace
-
-Problem phrase_slip(const Typed &line, const Entry &entry, const Failure &failure) {
+Problem found_slip(const Typed &line, const Entry &entry, const Failure &failure) {
   if (std::optional<Problem> slip = value_slip(line, entry, failure))
     return *std::move(slip);
   if (failure.at >= line.lexemes.size())
@@ -134,6 +147,32 @@ Problem phrase_slip(const Typed &line, const Entry &entry, const Failure &failur
   if (is_left_over(line, failure))
     return left_over(line, entry, failure.at);
   return unknown_kind(line, entry, failure);
+}
+
+// A line that cannot be read as it is typed, or that says somebody else's words, gives way to the
+// maker's own line with little changed.
+void type_own_line(Problem &problem, const Typed &line, const Entry &entry) {
+  const std::string own = own_words(line);
+  if (problem.type.size() != 1 || own.empty() || line.lexemes.size() < 2 ||
+      line.lexemes[1].kind == LexemeKind::colon)
+    return;
+  std::string &typed = problem.type.front().line;
+  const bool example = typed == entry.example && problem.edits.empty();
+  if (typed.empty() || (!example && can_be_read(typed, entry)))
+    return;
+  const std::optional<std::string> meant = mended(example ? own : typed, entry, line.text);
+  if (!meant)
+    return;
+  typed = *meant;
+  problem.edits = {change_to(line, own, typed)};
+}
+
+} // namespace
+
+Problem phrase_slip(const Typed &line, const Entry &entry, const Failure &failure) {
+  Problem problem = found_slip(line, entry, failure);
+  type_own_line(problem, line, entry);
+  return problem;
 }
 
 Problem curly_quotes(const Typed &line, const Lexeme &text) {
@@ -172,11 +211,25 @@ Problem open_quote(const Typed &line, const Lexeme &text) {
   problem.why = "a text in quotes ends on its own line; longer ones stand under says or in a file";
   std::string_view words = line.text.substr(text.begin, text.end - text.begin);
   words = words.substr(0, words.find_last_not_of(" \t") + 1);
+  if (words.ends_with("\u201d"))
+    words.remove_suffix(3);
   const std::string closed = std::string(words) + (words.ends_with('\\') ? "\\\"" : "\"");
-  problem.edits.push_back({{line.file, Offset{text.end}, Offset{text.end}}, "\""});
+  const auto end = static_cast<std::uint32_t>(text.begin + words.size());
+  problem.edits.push_back({{line.file, Offset{end}, Offset{text.end}}, "\""});
   type(problem, line.with(text.begin, text.end, closed));
   return problem;
 }
+
+namespace {
+
+std::size_t inch_mark_size(std::string_view words) {
+  for (const std::string_view mark : {"\"", "\u2033", "\u201d", "''"})
+    if (words.ends_with(mark))
+      return mark.size();
+  return 0;
+}
+
+} // namespace
 
 Problem inch_marks(const Typed &line) {
   std::string typed;
@@ -191,8 +244,7 @@ Problem inch_marks(const Typed &line) {
     if (!amount.inch_mark)
       continue;
     const std::string_view words = line.words(i);
-    const std::size_t digits = words.find_last_of("0123456789/") + 1;
-    const auto mark = static_cast<std::uint32_t>(line.lexemes[i].begin + digits);
+    const auto mark = static_cast<std::uint32_t>(line.lexemes[i].end - inch_mark_size(words));
     typed += std::string(line.text.substr(begin, mark - begin)) + "in";
     begin = line.lexemes[i].end;
     problem.edits.push_back({{line.file, Offset{mark}, Offset{begin}}, "in"});

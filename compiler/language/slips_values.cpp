@@ -1,3 +1,4 @@
+#include "language/mended.hpp"
 #include "language/slips.hpp"
 #include "measure/limits.hpp"
 #include "measure/weight.hpp"
@@ -102,7 +103,7 @@ std::string unit_in_use(const Look &look) {
     if (look.line.lexemes[i].kind == LexemeKind::number)
       if (const std::string_view unit = read_amount(look.line.words(i)).unit; units_in(unit))
         return std::string(unit);
-  return "in";
+  return std::string(unit_of_habit(look.line.text));
 }
 
 std::string length_of(const Part &part) {
@@ -115,7 +116,9 @@ std::string length_of(const Part &part) {
   case ValueKind::size:
     return "the side of a sheet or page is a length";
   default:
-    return fmt::format("{} is a length", part.name == "width" ? "the width of a line" : part.name);
+    return fmt::format("{} is a length", part.name == "width" ? "the width of a line"
+                                         : part.name == "all" ? "a margin"
+                                                              : part.name);
   }
 }
 
@@ -172,8 +175,8 @@ constexpr std::array<Unit, 7> units{
      {ValueKind::weight, "paper is weighed in gsm, or in lb with its kind", "gsm", " "},
      {ValueKind::mass, "a mass is in g or oz", "g", " "},
      {ValueKind::time, "a time is in s, min or h", "s", " "},
-     {ValueKind::rate, "money carries its sign or its currency", "$", "before"},
-     {ValueKind::copyrate, "money carries its sign or its currency", "$", "before"}}};
+     {ValueKind::rate, "money carries its sign or its currency", "", "before"},
+     {ValueKind::copyrate, "money carries its sign or its currency", "", "before"}}};
 
 Slip other_unit(const Look &look) {
   if (look.kind() != LexemeKind::number)
@@ -188,7 +191,7 @@ Slip other_unit(const Look &look) {
                                       look.entry.example)),
                      look, look.at, look.at,
                      unit.touching == "before"
-                         ? fmt::format("{}{}", unit.first, words)
+                         ? fmt::format("{}{}", money_of_habit(look.line.text), words)
                          : fmt::format("{}{}{}", words, unit.touching, unit.first));
   return {};
 }
@@ -274,12 +277,27 @@ Slip text_without_quotes(const Look &look) {
   while (last + 1 < look.line.lexemes.size() && (all || look.line.touches(last)))
     ++last;
   const std::uint32_t begin = look.line.lexemes[look.at].begin;
-  const std::string_view words = look.line.text.substr(begin, look.line.lexemes[last].end - begin);
+  std::string_view words = look.line.text.substr(begin, look.line.lexemes[last].end - begin);
+  if (words.find('"') + 1 == words.size())
+    words.remove_suffix(1);
   if (words.find('"') != std::string_view::npos)
     return {};
   return instead(slip(look, "unknown-kind", "a path or a text stands in straight quotes",
                       "only names and words of the language stand bare"),
                  look, look.at, last, fmt::format("\"{}\"", words));
+}
+
+// `words notes in body`, where the file has a `text notes`.
+Slip text_by_name(const Look &look) {
+  const std::string_view word = look.line.words(look.at);
+  if (look.entry.word != "words" || look.kind() != LexemeKind::word ||
+      look.line.text.find(fmt::format("\ntext {}", word)) == std::string_view::npos)
+    return {};
+  Slip found = instead(
+      slip(look, "unknown-kind", fmt::format("a text by its name stands behind of: of {}", word),
+           "words in quotes are set as they are; of takes them from the text of that name"),
+      look, look.at, look.at, fmt::format("of {}", word));
+  return found;
 }
 
 Slip name_in_quotes(const Look &look) {
@@ -343,7 +361,7 @@ std::optional<Problem> value_slip(const Typed &line, const Entry &entry, const F
     return {};
   for (Slip (*find)(const Look &) :
        {too_big, decimal_comma, page_as_length, pages_to, missing_hash, odd_colour, length_unit,
-        other_unit, written_small, text_without_quotes, name_in_quotes})
+        other_unit, written_small, text_by_name, text_without_quotes, name_in_quotes})
     if (Slip found = find(look))
       return found;
   return {};

@@ -1,3 +1,4 @@
+#include "language/mended.hpp"
 #include "language/slips.hpp"
 
 #include <fmt/format.h>
@@ -68,6 +69,17 @@ Problem unknown_word(const Typed &line, const Stands &stands, const Entry *guess
   if (guess) {
     problem.message += fmt::format("; did you mean {}?", guess->word);
     instead(problem, line, 0, guess->word);
+    return problem;
+  }
+  // `stamp "moon"` for `hand stamp "moon"`.
+  for (const Entry *entry : entries_saying(line.words(0))) {
+    const std::string whole = fmt::format("{} {}", entry->word, own_words(line));
+    if (entry_of(entry->word, stands.under) != entry || !can_be_read(whole, *entry))
+      continue;
+    problem.message += fmt::format("; it stands behind {}", entry->word);
+    problem.edits.push_back(
+        {{line.file, line.range(0).begin, line.range(0).begin}, fmt::format("{} ", entry->word)});
+    problem.type.push_back({whole, {}});
     return problem;
   }
   if (const std::vector<std::string> parents = homes(line.words(0)); !parents.empty()) {

@@ -46,7 +46,11 @@ std::vector<const Entry *> entries_named(std::string_view word);
 std::optional<std::string_view> nearest(std::string_view word,
                                         std::span<const std::string_view> among);
 
-// One page of words about a keyword, as `bodkin explain` prints it; and the whole reference in
+// The entries in whose phrases a word stands as it is, `grain` in that of `sheet`.
+std::vector<const Entry *> entries_saying(std::string_view word);
+
+// One page of words about a keyword, or about one that stands in the phrases of others or in their
+// values, as `bodkin explain` prints it; and the whole reference in
 // Markdown, as committed beside the shelf.
 std::string explanation(std::string_view word);
 std::string reference_page();

@@ -207,7 +207,8 @@ std::string why(const std::vector<Part> &parts, const std::string &tries, bool m
 Problems over_budget(const Edition &edition, const Imposition &imposition,
                      const ChargedSides &sides, const Estimate &estimate,
                      const std::vector<bool> &draws, const Sources &sources, bool anyway) {
-  if (!estimate.budget || !estimate.budget->over)
+  // Where the run is not known, what a copy costs is not either.
+  if (!estimate.budget || !estimate.budget->over || !edition.run.from.somewhere())
     return {};
   const Trying trying{edition,
                       {imposition, sides},

@@ -46,6 +46,14 @@ Found coded_amount(std::string_view line, std::size_t from) {
   return {};
 }
 
+// "£5" for "$5", "5 CAD" for "£5".
+std::string in_other_money(std::string_view amount, Currency currency) {
+  const std::size_t first = amount.find_first_of("0123456789");
+  std::string digits(amount.substr(first, amount.find_last_of("0123456789") + 1 - first));
+  std::string text = written(Decimal{}, currency);
+  return text.replace(text.find("0.00"), 4, digits);
+}
+
 } // namespace
 
 std::string money_sign(Currency currency) {
@@ -66,13 +74,14 @@ std::string first_word(const Sources &sources, Range range) {
   return line.substr(0, line.find_first_of(" \t"));
 }
 
-std::string with_money_to_fill_in(const Sources &sources, Range range, Currency currency) {
+std::string with_money_in(const Sources &sources, Range range, Currency currency) {
   std::string line = bare_line(sources, line_of(sources, range));
   const Found by_sign = signed_amount(line, 0);
   const Found by_code = coded_amount(line, 0);
   const Found found = by_code.begin < by_sign.begin ? by_code : by_sign;
   if (found.begin != std::string::npos)
-    line.replace(found.begin, found.end - found.begin, money_to_fill_in(currency));
+    line.replace(found.begin, found.end - found.begin,
+                 in_other_money(line.substr(found.begin, found.end - found.begin), currency));
   return line;
 }
 

@@ -15,8 +15,8 @@ std::string money_to_fill_in(Currency currency); // "£…", "… CAD"
 // The keyword of the line that a range stands in, or nothing.
 std::string first_word(const Sources &sources, Range range);
 
-// The line that a range stands in, with its amount of money to be filled in anew.
-std::string with_money_to_fill_in(const Sources &sources, Range range, Currency currency);
+// The line that a range stands in, with its amount in another currency.
+std::string with_money_in(const Sources &sources, Range range, Currency currency);
 
 // The line that a range stands in with another first number.
 std::string line_with_first_number(const Sources &sources, Range range, std::int64_t number);

@@ -3,6 +3,7 @@
 #include "money/budget.hpp"
 #include "money/money_lines.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace bodkin {
@@ -72,6 +73,10 @@ Problem no_side_price(const Edition &edition, const Unpriced &unpriced, const So
   return problem;
 }
 
+std::string only_the_sign(Currency own) {
+  return fmt::format("where only the sign is wrong; else what it comes to in {}", money_sign(own));
+}
+
 Problem two_currencies(const Edition &edition, const Price &price, Range from,
                        const Sources &sources) {
   const Currency own = *edition.currency;
@@ -86,7 +91,7 @@ Problem two_currencies(const Edition &edition, const Price &price, Range from,
   problem.message = fmt::format("this edition counts in {}{} and this is in {}", money_sign(own),
                                 counted, money_sign(price.currency));
   problem.why = "no rate of exchange is ever assumed";
-  problem.type = {{with_money_to_fill_in(sources, from, own), ""}};
+  problem.type = {{with_money_in(sources, from, own), only_the_sign(own)}};
   if (edition.currency.from.somewhere())
     problem.related = {{edition.currency.from, fmt::format("counts in {}", money_sign(own))}};
   return problem;
@@ -96,6 +101,22 @@ struct Money {
   const Price *price;
   Range from;
 };
+
+// The one price that all the others disagree with, where nobody wrote what the edition counts in.
+Problem odd_currency(const Edition &edition, const Money &other, std::size_t others,
+                     const Sources &sources) {
+  Problem problem;
+  problem.check = "two-currencies";
+  problem.range = edition.currency.from;
+  problem.message =
+      fmt::format("this is in {}, and the {} other prices are in {}", money_sign(*edition.currency),
+                  others, money_sign(other.price->currency));
+  problem.why = "no rate of exchange is ever assumed";
+  problem.type = {{with_money_in(sources, edition.currency.from, other.price->currency),
+                   only_the_sign(other.price->currency)}};
+  problem.related = {{other.from, fmt::format("counts in {}", money_sign(other.price->currency))}};
+  return problem;
+}
 
 void add(std::vector<Money> &all, const Work &work) {
   for (const Known<Rate> &rate : work.costs)
@@ -145,6 +166,23 @@ std::vector<Money> money_of(const Edition &edition, const Imposition &imposition
   return all;
 }
 
+void judge_currencies(Problems &problems, const Edition &edition, const std::vector<Money> &all,
+                      const Sources &sources) {
+  std::vector<Money> foreign;
+  for (const Money &money : all)
+    if (!same_money(*edition.currency, money.price->currency))
+      foreign.push_back(money);
+  const bool alike = std::ranges::all_of(foreign, [&](const Money &money) {
+    return same_money(foreign.front().price->currency, money.price->currency);
+  });
+  const bool written = !edition.currency.from.somewhere() ||
+                       first_word(sources, edition.currency.from) == "currency";
+  if (foreign.size() > 1 && alike && !written && foreign.size() + 1 == all.size())
+    return problems.push_back(odd_currency(edition, foreign.front(), foreign.size(), sources));
+  for (const Money &money : foreign)
+    problems.push_back(two_currencies(edition, *money.price, money.from, sources));
+}
+
 Problem cheap_run(const Edition &edition, const std::string &whose, const CheaperRun &cheaper,
                   const Exact &now, const Sources &sources) {
   const Currency currency = *edition.currency;
@@ -161,7 +199,8 @@ Problem cheap_run(const Edition &edition, const std::string &whose, const Cheape
   problem.why = fmt::format("a lower price begins at {} copies and holds for every one of them",
                             cheaper.copies);
   if (edition.run.from.somewhere())
-    problem.type = {{line_with_first_number(sources, edition.run.from, cheaper.copies), ""}};
+    problem.type = {{line_with_first_number(sources, edition.run.from, cheaper.copies),
+                     whose.starts_with("from ") ? "if you order there" : ""}};
   if (edition.run.from.somewhere())
     problem.edits = {{edition.run.from, problem.type.front().line}};
   return problem;
@@ -215,9 +254,7 @@ Problems price_problems(const Edition &edition, const Imposition &imposition,
     problems.push_back(unpriced.stock != StockId::none ? no_paper_price(edition, unpriced, sources)
                                                        : no_side_price(edition, unpriced, sources));
   }
-  for (const Money &money : money_of(edition, imposition, sides))
-    if (!same_money(*edition.currency, money.price->currency))
-      problems.push_back(two_currencies(edition, *money.price, money.from, sources));
+  judge_currencies(problems, edition, money_of(edition, imposition, sides), sources);
   const Bill used = bill(edition, imposition, sides, jobs(edition, imposition));
   cheap_runs(problems, edition, used, sources);
   too_many(problems, edition);

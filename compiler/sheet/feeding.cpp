@@ -84,7 +84,7 @@ std::vector<std::string> feeding(const Edition &edition, const Imposition &impos
   const std::vector<int> now = numbers_of(imposition, pass.sheets);
   std::vector<std::string> lines;
   if (was.last == nullptr) {
-    lines.push_back(fmt::format("Load plain {} for {}.", paper, sheets_listed(now)));
+    lines.push_back(fmt::format("Load unprinted {} for {}.", paper, sheets_listed(now)));
   } else {
     const std::vector<int> out = numbers_of(imposition, without(was.sheets, pass.sheets));
     const std::vector<int> plain = numbers_of(imposition, without(pass.sheets, was.sheets));
@@ -93,7 +93,7 @@ std::vector<std::string> feeding(const Edition &edition, const Imposition &impos
       lines.push_back(fmt::format("Lift out {} first: {} not printed in this pass.",
                                   sheets_listed(out), its(out, "it is", "they are")));
     if (!plain.empty())
-      lines.push_back(fmt::format("Lay in plain {} for {}, at {} in the order: {}.", paper,
+      lines.push_back(fmt::format("Lay in unprinted {} for {}, at {} in the order: {}.", paper,
                                   sheets_listed(plain), its(plain, "its place", "their places"),
                                   spoken::listed(now)));
   }

@@ -90,6 +90,16 @@ std::size_t panels_of(const FoldedSheet &folded) {
   return equal ? folded.across.size() * folded.down.size() : 0;
 }
 
+// A paper by name that a page so large is, slack under 1 mm.
+const NamedPaper *paper_like(Size page) {
+  for (const NamedPaper &paper : named_papers()) {
+    const Length wide = page.width - paper.size.width, high = page.height - paper.size.height;
+    if (wide >= Length() && wide < Length::mm(1) && high >= Length() && high < Length::mm(1))
+      return &paper;
+  }
+  return nullptr;
+}
+
 // A paper by name that this folding turns into the page asked for, slack under 1 mm.
 const NamedPaper *paper_that_gives(const Edition &edition, const FoldedSheet &folded) {
   for (const NamedPaper &paper : named_papers()) {
@@ -128,7 +138,9 @@ Problem wrong_size(const Edition &edition, const FoldedSheet &folded, const Impo
     problem.why =
         fmt::format("{} is {} of {}; ", written(asked, ruler_of(asked)), part, better->name);
   problem.why += papers_here(edition, imposition, sheet);
-  const std::string size = written(given, ruler_of(sheet.size));
+  const NamedPaper *given_name = paper_like(given);
+  const std::string size =
+      given_name != nullptr ? std::string(given_name->name) : written(given, ruler_of(sheet.size));
   problem.type = {
       {fact("size", size), better != nullptr ? fmt::format("or buy {}", better->name) : ""}};
   if (edition.size.from.somewhere())

@@ -88,7 +88,9 @@ Problem missing_face(const Face &face, const std::vector<std::string> &near) {
       problem.edits = {{face.family_range, "\"" + near.front() + "\""}};
   } else {
     problem.type.push_back(
-        {face_line(face, "faces/" + face.name + ".otf"), "a file in the edition's folder"});
+        {face_line(face, "faces/" + face.name + ".otf"),
+         "once that file is in the edition's folder; `bodkin explain faces` names the families "
+         "that need none"});
   }
   return problem;
 }

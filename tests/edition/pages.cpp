@@ -79,7 +79,7 @@ TEST_CASE("a page above the last is an error, and never adds pages") {
   const Read r = read(small_edition("pages 8", "page 9\n"));
   CHECK(r.found() == "error almanac.bodkin:19:6 unknown-page\n");
   CHECK(r.problems[0].message == "page 9 comes after the last; the edition has 8 pages");
-  CHECK(r.problems[0].type[0].line == "pages      9");
+  CHECK(r.problems[0].type[0].line == "pages      12");
   CHECK(*r.edition().page_count == 8);
 }
 

@@ -122,6 +122,13 @@ TEST_CASE("a line that stands beside its element is read as the element's") {
   CHECK(reading.problems.size() == 2);
 }
 
+TEST_CASE("a line that stands too far out takes no line from the thing that it parts") {
+  const Reading r("edition \"Bus\"\n  number 4\nsize letter\n  pages 8\n  run 50 copies\n"
+                  "page 1\n");
+  CHECK(r.outline() == "edition(number size pages run) page ");
+  CHECK(r.problems.size() == 1);
+}
+
 TEST_CASE("a line that stands too deep is read where it belongs") {
   const Reading reading("page 2\n"
                         "  picture \"a.png\"\n"

@@ -127,7 +127,7 @@ TEST_CASE("the sample's manuscript comes to the figures that were worked out on 
   run        50 copies, 3 spare
   ~~~~~~~~~~~~~~~~~~~~~~~~~~~~~
   why   a lower price begins at 100 copies and holds for every one of them
-  type  run        100 copies, 3 spare
+  type  run        100 copies, 3 spare      (if you order there)
 )");
   CHECK(almanac.over_budget_text() == "");
 }

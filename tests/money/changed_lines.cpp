@@ -20,10 +20,10 @@ std::string colour_out(std::string text, bool colour_is_default = false) {
   });
 }
 
-std::string filled(std::string text, Currency currency) {
+std::string changed(std::string text, Currency currency) {
   Sources sources;
   const FileId file = sources.add("almanac.bodkin", std::move(text));
-  return with_money_to_fill_in(sources, {file, Offset{0}, Offset{1}}, currency);
+  return with_money_in(sources, {file, Offset{0}, Offset{1}}, currency);
 }
 
 } // namespace
@@ -58,13 +58,13 @@ TEST_CASE("the copies of a run change and its spares stay") {
         }) == "run        64 copies, 3 spare");
 }
 
-TEST_CASE("money to be filled in keeps the rest of the line") {
-  CHECK(filled("costs      $14.75 per 250 sheets", currency_of("GBP")) ==
-        "costs      £… per 250 sheets");
-  CHECK(filled("prints black at 0.12 CAD a side, from 500 sides", currency_of("USD")) ==
-        "prints black at $… a side, from 500 sides");
-  CHECK(filled("prints black at €0.12, from 500 sides", currency_of("CAD")) ==
-        "prints black at … CAD, from 500 sides");
+TEST_CASE("an amount in another money keeps its figures and the rest of the line") {
+  CHECK(changed("costs      $14.75 per 250 sheets", currency_of("GBP")) ==
+        "costs      £14.75 per 250 sheets");
+  CHECK(changed("prints black at 0.12 CAD a side, from 500 sides", currency_of("USD")) ==
+        "prints black at $0.12 a side, from 500 sides");
+  CHECK(changed("prints black at €0.12, from 500 sides", currency_of("CAD")) ==
+        "prints black at 0.12 CAD, from 500 sides");
 }
 
 } // namespace bodkin::tests

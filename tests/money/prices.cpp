@@ -79,8 +79,24 @@ TEST_CASE("a price in another currency is an error that names what the edition c
   costs £5 a sheet
         ~~~~~~~~~~
   why   no rate of exchange is ever assumed
-  type  costs $… a sheet
+  type  costs $5 a sheet      (where only the sign is wrong; else what it comes to in $)
 almanac.bodkin:6:10: note: counts in $
+)");
+}
+
+TEST_CASE("the first price alone in another currency is the odd one, told once") {
+  std::string edition = two_pages("budget 5 a copy\nprice $3 a copy", "");
+  for (std::size_t at = edition.find('$'); at != std::string::npos; at = edition.find('$'))
+    edition.replace(at, 1, "£");
+  edition.replace(edition.find("budget 5"), 8, "budget $5");
+  CHECK(
+      priced(edition).price_problems_text() ==
+      R"(almanac.bodkin:6:10: error: this is in $, and the 4 other prices are in £ [two-currencies]
+  budget $5 a copy
+         ~~~~~~~~~
+  why   no rate of exchange is ever assumed
+  type  budget £5 a copy      (where only the sign is wrong; else what it comes to in £)
+almanac.bodkin:7:9: note: counts in £
 )");
 }
 
@@ -92,7 +108,7 @@ TEST_CASE("a few more copies that cost no more are a note") {
   run 10 copies
   ~~~~~~~~~~~~~
   why   a lower price begins at 12 copies and holds for every one of them
-  type  run 12 copies
+  type  run 12 copies      (if you order there)
 )");
 }
 

@@ -27,7 +27,7 @@ TEST_CASE("a machine that turns sheets says over which edge") {
   Desk desk(8);
   CHECK(told(desk, inks(8)) ==
         "passes/01-cream.pdf\n"
-        "  Load plain cream for sheets 1 and 2.\n"
+        "  Load unprinted cream for sheets 1 and 2.\n"
         "  Both sides are printed; corner-copier turns each sheet over its short edge.\n");
 }
 
@@ -38,13 +38,13 @@ TEST_CASE(
   desk.edition.machines[0].flip.value = SheetEdge::long_edge;
   CHECK(told(desk, inks(12, {}, {4, 9, 5, 8})) ==
         "passes/01-cream-fronts.pdf\n"
-        "  Load plain cream for sheets 1 and 2.\n"
+        "  Load unprinted cream for sheets 1 and 2.\n"
         "passes/02-cream-backs.pdf\n"
         "  Put the sheets of passes/01-cream-fronts.pdf back in, in the same order, turned over "
         "their "
         "long edge: their backs are printed now.\n"
         "  Lift out sheet 2 first: it is not printed in this pass.\n"
-        "  Lay in plain cream for sheet 3, at its place in the order: 1 and 3.\n");
+        "  Lay in unprinted cream for sheet 3, at its place in the order: 1 and 3.\n");
 }
 
 TEST_CASE("black after colour goes in as it went in before") {
@@ -52,13 +52,13 @@ TEST_CASE("black after colour goes in as it went in before") {
   desk.edition.machines[0].modes_apart.value = true;
   CHECK(told(desk, inks(8, {1, 2})) ==
         "passes/01-cream-colour.pdf\n"
-        "  Load plain cream for sheet 1.\n"
+        "  Load unprinted cream for sheet 1.\n"
         "  Both sides are printed; corner-copier turns each sheet over its short edge.\n"
         "passes/02-cream-black.pdf\n"
-        "  Load plain cream for sheet 2.\n"
+        "  Load unprinted cream for sheet 2.\n"
         "  Both sides are printed; corner-copier turns each sheet over its short edge.\n");
   CHECK(told(desk, inks(8, {1, 3})) == "passes/01-cream-colour.pdf\n"
-                                       "  Load plain cream for sheets 1 and 2.\n"
+                                       "  Load unprinted cream for sheets 1 and 2.\n"
                                        "passes/02-cream-black.pdf\n"
                                        "  Put the sheets of passes/01-cream-colour.pdf back in, in "
                                        "the same order, turned over their "

@@ -100,10 +100,10 @@ TEST_CASE("the report as text is followed with paper in hand") {
       "Nest the folded sheets one in another, sheet 1 outermost.\n"
       "\n"
       "passes/01-board.pdf: fronts by corner-copier, 1 PDF page\n"
-      "  Load plain board for sheet 1.\n"
+      "  Load unprinted board for sheet 1.\n"
       "\n"
       "passes/02-rose.pdf: fronts and backs by corner-copier, 2 PDF pages\n"
-      "  Load plain rose for sheet 2.\n"
+      "  Load unprinted rose for sheet 2.\n"
       "  Both sides are printed; corner-copier turns each sheet over its short edge.\n");
 }
 

@@ -39,7 +39,8 @@ TEST_CASE("a missing family names the package, near families or the file to put 
         "error: the family Odd is not on this machine [missing-face]\n"
         "why another face is never put in its place: every line would end elsewhere, and on the "
         "next machine elsewhere again\n"
-        "type face book from \"faces/book.otf\" a file in the edition's folder");
+        "type face book from \"faces/book.otf\" once that file is in the edition's folder; `bodkin "
+        "explain faces` names the families that need none");
 }
 
 TEST_CASE("a face's file that is not there, or outside, gives the line to type") {

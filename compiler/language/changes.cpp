@@ -1,0 +1,184 @@
+#include "language/changes.hpp"
+
+#include "language/mended.hpp"
+
+#include <algorithm>
+#include <array>
+#include <fmt/format.h>
+
+namespace bodkin::language {
+namespace {
+
+using Lines = std::vector<std::string>;
+
+struct Usual {
+  std::string_view typed, ours;
+};
+constexpr std::array<Usual, 28> usual{
+    {{"second", "s"},     {"seconds", "s"},     {"sec", "s"},      {"secs", "s"},
+     {"minute", "min"},   {"minutes", "min"},   {"mins", "min"},   {"hour", "h"},
+     {"hours", "h"},      {"hr", "h"},          {"hrs", "h"},      {"gram", "g"},
+     {"grams", "g"},      {"ounce", "oz"},      {"ounces", "oz"},  {"pounds", "lb"},
+     {"lbs", "lb"},       {"per", "a"},         {"left", "inner"}, {"right", "outer"},
+     {"inside", "inner"}, {"outside", "outer"}, {"top", "head"},   {"bottom", "foot"},
+     {"one", "1"},        {"two", "2"},         {"three", "3"},    {"four", "4"}}};
+
+// A word of everyday speech for one of ours, here or just before.
+void everyday(const Trial &trial, Lines &lines) {
+  const std::size_t at = trial.failure.at;
+  for (std::size_t i = at > 1 ? at - 1 : at; i <= at; ++i)
+    for (const Usual &one : usual)
+      if (trial.words(i) == one.typed)
+        lines.push_back(trial.with(i, one.ours));
+}
+
+// `back cover`: a name in two words. `#note`: a remark that touches its sign.
+void joined(const Trial &trial, Lines &lines) {
+  const std::size_t at = trial.failure.at;
+  if (trial.words(at).starts_with('#'))
+    lines.push_back(trial.with(at, fmt::format("# {}", trial.words(at).substr(1))));
+  if (at > 1 && trial.lexemes[at].kind == LexemeKind::word &&
+      trial.lexemes[at - 1].kind == LexemeKind::word)
+    lines.push_back(trial.line.substr(0, trial.lexemes[at - 1].end) + "-" +
+                    trial.line.substr(trial.lexemes[at].begin));
+}
+
+// What a price or a time is for, as the entry's example has it.
+std::string_view what_for(const Entry &entry) {
+  for (const std::string_view words :
+       {"a copy", "a side", "a sheet", "each", "per 500 sheets", "once"})
+    if (entry.example.find(words) != std::string_view::npos)
+      return words;
+  return {};
+}
+
+std::string sample(ValueKind kind, std::string_view file) {
+  switch (kind) {
+  case ValueKind::length:
+    return unit_of_habit(file) == "in" ? "1/2in" : "12mm";
+  case ValueKind::count:
+    return "2";
+  case ValueKind::colour:
+  case ValueKind::mode:
+    return "black";
+  case ValueKind::language:
+    return "en-GB";
+  case ValueKind::typesize:
+    return "10.5/13";
+  default:
+    return {};
+  }
+}
+
+// The words that may stand where the line stopped fitting.
+std::vector<std::string> literals(const Trial &trial) {
+  std::vector<std::string> words;
+  for (std::uint32_t i = 0; i < trial.failure.count; ++i) {
+    const Part &part = *trial.failure.wanted[i].part;
+    if (part.part == PartKind::word || part.part == PartKind::choice)
+      each_choice(part.words, [&words](std::string_view word) { words.emplace_back(word); });
+  }
+  return words;
+}
+
+std::vector<std::string> samples(const Trial &trial, const Entry &entry, std::string_view file) {
+  std::vector<std::string> words;
+  for (std::uint32_t i = 0; i < trial.failure.count; ++i) {
+    const Wanted &wanted = trial.failure.wanted[i];
+    if (wanted.piece == Piece::per || wanted.piece == Piece::per_what)
+      words.emplace_back(what_for(entry));
+    else if (wanted.part->part == PartKind::value && wanted.piece == Piece::whole)
+      words.push_back(sample(wanted.part->kind, file));
+  }
+  std::erase(words, std::string());
+  return words;
+}
+
+// The comma that was left out, after the word before.
+void comma(const Trial &trial, Lines &lines) {
+  const std::uint32_t end = trial.lexemes[trial.failure.at - 1].end;
+  lines.push_back(trial.line.substr(0, end) + "," + trial.line.substr(end));
+}
+
+void put_in(const Trial &trial, const std::vector<std::string> &all, Lines &lines) {
+  const bool sign = !trial.ended() && trial.lexemes[trial.failure.at].kind == LexemeKind::comma;
+  const std::uint32_t before = trial.lexemes[trial.failure.at - 1].end;
+  for (const std::string &words : all)
+    if (trial.ended() || sign)
+      lines.push_back(
+          fmt::format("{} {}{}", trial.line.substr(0, before), words, trial.line.substr(before)));
+    else
+      lines.push_back(fmt::format("{}{} {}",
+                                  trial.line.substr(0, trial.lexemes[trial.failure.at].begin),
+                                  words, trial.line.substr(trial.lexemes[trial.failure.at].begin)));
+}
+
+} // namespace
+
+Trial::Trial(std::string typed, const Entry &entry) : line(std::move(typed)) {
+  cut(line, 0, lexemes);
+  if (lexemes.empty())
+    return;
+  Tree tree;
+  Cursor cursor{.text = line, .lexemes = lexemes, .tree = tree, .failure = failure};
+  fits = match(Grammar::of_table(), entry, 1, cursor) && !cursor.inch_mark && !cursor.curly &&
+         !cursor.open_text;
+}
+
+bool Trial::wants(std::initializer_list<ValueKind> kinds) const {
+  for (std::uint32_t i = 0; i < failure.count; ++i)
+    if (failure.wanted[i].part->part == PartKind::value)
+      for (const ValueKind kind : kinds)
+        if (failure.wanted[i].part->kind == kind)
+          return true;
+  return false;
+}
+
+bool Trial::wants(Piece piece) const {
+  for (std::uint32_t i = 0; i < failure.count; ++i)
+    if (failure.wanted[i].piece == piece)
+      return true;
+  return false;
+}
+
+std::vector<std::string> changes_that_keep(const Trial &trial, const Entry &entry,
+                                           std::string_view file) {
+  Lines lines;
+  if (trial.failure.at == 0)
+    return lines;
+  const std::vector<std::string> words = literals(trial);
+  if (!trial.ended()) {
+    const std::string small = small_letters(trial.words(trial.failure.at));
+    if (const auto near = nearest(small, std::vector<std::string_view>(words.begin(), words.end())))
+      lines.push_back(trial.with(trial.failure.at, *near));
+    everyday(trial, lines);
+    change_measures(trial, file, lines);
+    change_money(trial, file, lines);
+    change_type_size(trial, lines);
+    joined(trial, lines);
+  }
+  comma(trial, lines);
+  put_in(trial, words, lines);
+  put_in(trial, samples(trial, entry, file), lines);
+  return lines;
+}
+
+std::vector<std::string> changes_that_drop(const Trial &trial, const Entry &entry,
+                                           std::string_view file) {
+  Lines lines;
+  const std::size_t at = trial.failure.at;
+  if (trial.ended() || at == 0)
+    return lines;
+  lines.push_back(at + 1U < trial.lexemes.size()
+                      ? trial.line.substr(0, trial.lexemes[at].begin) +
+                            trial.line.substr(trial.lexemes[at + 1U].begin)
+                      : trial.line.substr(0, trial.lexemes[at - 1U].end));
+  for (const std::string &word : literals(trial))
+    lines.push_back(trial.with(at, word));
+  if (trial.wants({ValueKind::language, ValueKind::colour, ValueKind::mode}))
+    for (const std::string &words : samples(trial, entry, file))
+      lines.push_back(trial.with(at, words));
+  return lines;
+}
+
+} // namespace bodkin::language
