@@ -42,11 +42,12 @@ Problem no_page_nought(const Reader &reader, FactLine line, Range range) {
 
 namespace {
 
-// The fewest pages that hold this one and fill whole sheets.
+// The fewest pages that hold this one and fill whole sheets, where sheets may be added.
 std::int64_t that_folds(const Reader &reader, std::int64_t page) {
   const Folding &folding = *reader.edition.folding;
-  const std::int64_t a_sheet = std::int64_t{2} * std::max(2, folding.columns * folding.rows);
-  return (page + a_sheet - 1) / a_sheet * a_sheet;
+  const std::int64_t a_sheet =
+      std::int64_t{folding.columns} * folding.rows * (folding.one_side ? 1 : 2);
+  return folding.sheets ? page : (page + a_sheet - 1) / a_sheet * a_sheet;
 }
 
 } // namespace
