@@ -39,7 +39,7 @@ std::optional<std::string> mended(std::string_view typed, const Entry &entry,
   if (typed.size() > longest_line)
     return {};
   Trial trial{std::string(typed), entry};
-  for (int step = 0; step < most_steps && !trial.fits && trial.lexemes.size() > 0; ++step) {
+  for (int step = 0; step < most_steps && !trial.fits && !trial.lexemes.empty(); ++step) {
     const std::vector<std::string> kept = changes_that_keep(trial, entry, file);
     if (std::optional<std::string> line = last_step(kept, entry))
       return harmless(*line);

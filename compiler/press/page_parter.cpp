@@ -1,5 +1,6 @@
 #include "press/ink.hpp"
 #include "press/overlay.hpp"
+#include "press/placing.hpp"
 #include "press/plate_maker.hpp"
 
 namespace bodkin::press {
@@ -41,7 +42,9 @@ cairo_t *PageParter::open(bool shifted) {
     close();
   if (!open_.cairo) {
     const Size size = job_.imposition.page_size;
-    open_ = {vectors_.begin(size.width.in_points(), size.height.in_points()), shifted};
+    const double beside = shifted ? 0 : past_fold.in_points();
+    open_ = {vectors_.begin(size.width.in_points() + 2 * beside, size.height.in_points()), shifted};
+    cairo_translate(open_.cairo, beside, 0);
   }
   return open_.cairo;
 }
@@ -49,7 +52,8 @@ cairo_t *PageParter::open(bool shifted) {
 void PageParter::close() {
   if (!open_.cairo)
     return;
-  planned_.push_back({DrawnLayer{vectors_.end(), 1, grey_}, open_.shifted});
+  const double beside = open_.shifted ? 0 : past_fold.in_points();
+  planned_.push_back({DrawnLayer{vectors_.end(), 1, grey_, beside}, open_.shifted});
   open_ = {};
 }
 

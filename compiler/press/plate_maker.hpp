@@ -19,6 +19,7 @@ struct DrawnLayer {
   int vector_page = 0;
   double scale = 1; // drawn so many times too large
   bool grey = false;
+  double beside = 0; // points of room left and right of the page
 };
 struct PictureLayer {
   ElementId element = ElementId::none;

@@ -115,8 +115,12 @@ private:
 
   std::optional<Layer> finished(const DrawnLayer &drawn) {
     const double height = job_.imposition.page_size.height.in_points();
-    const Transform upright{
-        .xx = 1 / drawn.scale, .yx = 0, .xy = 0, .yy = -1 / drawn.scale, .x0 = 0, .y0 = height};
+    const Transform upright{.xx = 1 / drawn.scale,
+                            .yx = 0,
+                            .xy = 0,
+                            .yy = -1 / drawn.scale,
+                            .x0 = -drawn.beside,
+                            .y0 = height};
     return Layer{forms_[static_cast<std::size_t>(drawn.vector_page)], upright, {}, true};
   }
 

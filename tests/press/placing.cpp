@@ -31,9 +31,8 @@ TEST_CASE("a page is turned within its place on the sheet") {
 TEST_CASE("creep is made up for towards the spine") {
   Place place;
   place.shift = Length::points(2);
-  place.left = Meets::spine;
+  place.spine = SpineAt::left;
   CHECK(shift_right(place) == Length::points(-2));
-  place.left = Meets::sheet_edge;
-  place.right = Meets::spine;
+  place.spine = SpineAt::right;
   CHECK(shift_right(place) == Length::points(2));
 }
