@@ -113,9 +113,16 @@ CellPile laid_down(FoldedPaper &paper, const PanelStrip &strip, std::size_t firs
   return all;
 }
 
+CellPile &pile_at(FoldedPaper &paper, const StripPlace &place) {
+  return paper
+      .piles[static_cast<std::size_t>(place.y - paper.top) * static_cast<std::size_t>(paper.width) +
+             static_cast<std::size_t>(place.x - paper.left)];
+}
+
 // What stays flat before `first` keeps its places; the paper now covers no more than those.
-void pile_up(FoldedPaper &paper, const PanelStrip &strip, std::size_t first, CellPile folded) {
-  FoldedPaper before = paper;
+void pile_up(FoldedPaper &paper, const PanelStrip &strip, std::size_t first,
+             const CellPile &folded) {
+  const FoldedPaper before = paper;
   const auto kept = strip.places.begin() + static_cast<std::ptrdiff_t>(first) + 1;
   const auto less_x = [](const StripPlace &a, const StripPlace &b) { return a.x < b.x; };
   const auto less_y = [](const StripPlace &a, const StripPlace &b) { return a.y < b.y; };
@@ -127,13 +134,9 @@ void pile_up(FoldedPaper &paper, const PanelStrip &strip, std::size_t first, Cel
   paper.height = bottom->y - top->y + 1;
   paper.piles.assign(static_cast<std::size_t>(paper.width) * static_cast<std::size_t>(paper.height),
                      {});
-  for (std::size_t i = 0; i <= first; ++i) {
-    const StripPlace &place = strip.places[i];
-    paper.piles[static_cast<std::size_t>(place.y - paper.top) *
-                    static_cast<std::size_t>(paper.width) +
-                static_cast<std::size_t>(place.x - paper.left)] =
-        i == first ? std::move(folded) : before.pile(place.x, place.y);
-  }
+  for (std::size_t i = 0; i < first; ++i)
+    pile_at(paper, strip.places[i]) = before.pile(strip.places[i].x, strip.places[i].y);
+  pile_at(paper, strip.places[first]) = folded;
 }
 
 } // namespace
@@ -156,8 +159,8 @@ Folded fold_back_and_forth(FoldedPaper &paper, const FoldStep &how, int step) {
     if (a != b && std::max(a, b) > first)
       joint.step = step;
   }
-  CellPile folded = laid_down(paper, strip, first);
-  pile_up(paper, strip, first, std::move(folded));
+  const CellPile folded = laid_down(paper, strip, first);
+  pile_up(paper, strip, first, folded);
   return {};
 }
 

@@ -64,6 +64,10 @@ struct FoldedSheet {
   std::vector<FoldStep> steps;       // as the sheet lies when the folding starts
   std::vector<SheetLine> slits_laid; // slits likewise, seen on the side that then faces up
 
+  std::size_t panel(int column, int row) const {
+    return static_cast<std::size_t>(row) * static_cast<std::size_t>(columns) +
+           static_cast<std::size_t>(column);
+  }
   bool leaves_turn() const { return opened == OpenedBy::leaves; }
   // Leaves lie in each other at the spine and push each other out.
   bool creeps() const { return leaves_turn() && !bound_at_side && !one_side; }

@@ -9,6 +9,7 @@ namespace {
 // `count` panels; those of a strip repeat from sheet to sheet.
 std::vector<int> shares_of(const std::vector<int> &written, int panels, int count) {
   std::vector<int> shares;
+  shares.reserve(static_cast<std::size_t>(count));
   for (int panel = 0; panel < count; ++panel)
     shares.push_back(written.empty() ? 1 : written[static_cast<std::size_t>(panel % panels)]);
   return shares;

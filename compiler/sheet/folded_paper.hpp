@@ -49,6 +49,9 @@ struct FoldedPaper {
     return row_panel[static_cast<std::size_t>(cell / columns)] * panel_columns +
            column_panel[static_cast<std::size_t>(cell % columns)];
   }
+  std::size_t panels() const {
+    return static_cast<std::size_t>(panel_columns) * static_cast<std::size_t>(panel_rows);
+  }
   const PaperCell &at(int cell) const { return cells[static_cast<std::size_t>(cell)]; }
   const CellPile &pile(int x, int y) const {
     return piles[static_cast<std::size_t>(y - top) * static_cast<std::size_t>(width) +

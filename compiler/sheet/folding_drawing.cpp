@@ -70,6 +70,7 @@ std::vector<DrawnPanel> panels_on_top(const FoldedPaper &paper, const Labels &la
     box.at_fault = box.at_fault || cell.at_fault;
   }
   std::vector<DrawnPanel> result;
+  result.reserve(panels.size());
   for (const auto &[key, panel] : panels)
     result.push_back(panel);
   return result;
@@ -147,7 +148,10 @@ FoldingDrawing draw_folding(const Folding &folding) {
     if (met.panel >= 0)
       at_fault.insert(met.panel);
   }
-  const Labels labels = problems.empty() ? labels_of(met) : Labels{};
+  const bool read = problems.empty();
+  if (read && !fold(folding, problems)) // `front` and `back` that cannot be
+    drawing.trouble = problems.front().message;
+  const Labels labels = read ? labels_of(met) : Labels{};
   for (std::size_t i = 0; i < stages.size() && i < most_stages; ++i)
     drawing.stages.push_back(
         stage_of(stages[i], i == 0 ? "flat" : step_in_words(folding.steps[i - 1]), labels,

@@ -22,7 +22,7 @@ std::vector<Length> lines_along(const std::vector<PanelShare> &panels, Length ex
   for (const PanelShare &panel : panels) {
     so_far += panel.share;
     less += panel.less;
-    lines.push_back(room * so_far / shares - less);
+    lines.push_back(room * so_far / std::max<std::int64_t>(shares, 1) - less);
   }
   return lines;
 }

@@ -4,6 +4,7 @@
 #include "sheet/geometry.hpp"
 #include "sheet/papers.hpp"
 #include "sheet/size_problems.hpp"
+#include "sheet/thickness.hpp"
 #include "sheet/topology.hpp"
 
 #include <algorithm>

@@ -1,5 +1,6 @@
 // Marks for folding, cutting, stapling and collating. They stand only on paper that is both printed
-// (inside the bare edge) and cut off; where there is no such strip they are left out. Black, never
+// (inside the bare edge) and cut off; where there is no such strip they are left out. The places of
+// sewing holes are marked where they are pierced, smaller than any hole. Black, never
 // shifted for creep, and no reason to print a side.
 #pragma once
 
@@ -13,7 +14,7 @@ namespace bodkin {
 
 // On the side as seen, from the sheet's top left.
 struct MarkLine {
-  enum class Kind { fold, cut, staple } kind = Kind::fold;
+  enum class Kind { fold, cut, staple, hole } kind = Kind::fold;
   Spot start, end;
   bool operator==(const MarkLine &) const = default;
 };

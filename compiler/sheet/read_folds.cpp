@@ -14,7 +14,7 @@ struct Seen {
 
 // Whole sides of panels that nothing covers, from above or from below, as they lie.
 std::vector<Seen> faces_seen(const FoldedPaper &paper, bool from_above) {
-  std::vector<int> uncovered(static_cast<std::size_t>(paper.panel_columns * paper.panel_rows));
+  std::vector<int> uncovered(paper.panels());
   std::vector<int> whole(uncovered.size());
   for (int cell = 0; cell < static_cast<int>(paper.cells.size()); ++cell)
     ++whole[static_cast<std::size_t>(paper.panel_of(cell))];

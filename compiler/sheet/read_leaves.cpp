@@ -18,8 +18,8 @@ std::vector<int> panels_of_pile(const FoldedPaper &paper) {
     panels = std::move(here);
   }
   std::set<int> once(panels.begin(), panels.end());
-  const auto all = static_cast<std::size_t>(paper.panel_columns * paper.panel_rows);
-  return once.size() == panels.size() && panels.size() == all ? panels : std::vector<int>{};
+  return once.size() == panels.size() && panels.size() == paper.panels() ? panels
+                                                                         : std::vector<int>{};
 }
 
 // A fold of the pile: at which edge, and between which layers from the top.

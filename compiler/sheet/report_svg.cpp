@@ -117,7 +117,7 @@ double draw_stages(SvgPage &page, const FoldingDrawing &drawing, const std::stri
   if (!drawing.trouble.empty()) {
     page.words_from(margin, y, "Here the paper stops:", "trouble");
     page.words_from(margin, y + 16, drawing.trouble, "trouble");
-    y += gap;
+    y += 16 + gap;
   }
   return y;
 }

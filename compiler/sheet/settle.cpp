@@ -106,7 +106,7 @@ std::vector<SheetLine> slits_of(const Folding &folding) {
 
 // What the panels of the paper as laid meet.
 std::vector<PanelEdges> edges_as_laid(const FoldedPaper &paper) {
-  std::vector<PanelEdges> edges(static_cast<std::size_t>(paper.panel_columns * paper.panel_rows));
+  std::vector<PanelEdges> edges(paper.panels());
   for (int panel = 0; panel < static_cast<int>(edges.size()); ++panel) {
     const int column = panel % paper.panel_columns, row = panel / paper.panel_columns;
     PanelEdges &of = edges[static_cast<std::size_t>(panel)];
@@ -135,9 +135,9 @@ std::vector<PanelEdges> edges_of(const FoldedPaper &paper, const Turning &turnin
     const int column = turning.column(panel % paper.panel_columns);
     const int row = turning.row(panel / paper.panel_columns);
     for (const Toward way : {Toward::up, Toward::right, Toward::down, Toward::left})
-      edges[static_cast<std::size_t>(row * paper.panel_columns + column)]
-           [static_cast<std::size_t>(turning.way(way))] =
-               laid[static_cast<std::size_t>(panel)][static_cast<std::size_t>(way)];
+      edges[static_cast<std::size_t>(row) * static_cast<std::size_t>(paper.panel_columns) +
+            static_cast<std::size_t>(column)][static_cast<std::size_t>(turning.way(way))] =
+          laid[static_cast<std::size_t>(panel)][static_cast<std::size_t>(way)];
   }
   return edges;
 }

@@ -186,30 +186,6 @@ Problem too_small(const Edition &edition, const FoldedSheet &folded, const Sheet
   return problem;
 }
 
-// Board: common practice, no source.
-constexpr Length thickest_fold = Length::mm(10);
-
-Problem too_thick(const Edition &edition, const Imposition &imposition, const Sheet &sheet) {
-  const Stock &stock = edition[sheet.stock];
-  Problem problem;
-  problem.check = "too-thick";
-  problem.range = stock.caliper.from.somewhere() ? stock.caliper.from : stock.range;
-  problem.message = fmt::format("{} is {} thick and does not fold", stock.name,
-                                written(*stock.caliper, edition.ruler));
-  problem.why = fmt::format("board of more than {} breaks along a fold",
-                            written(thickest_fold, edition.ruler));
-  if (*stock.caliper <= thickest_fold) {
-    problem.message = fmt::format("the pages of sheet {} stand out {} past those of the outermost",
-                                  sheet.number, written(sheet.creep, edition.ruler));
-    problem.why = fmt::format(
-        "{} is {} thick, a page is {} wide, and {} sheets lie round this one at the fold",
-        stock.name, written(*stock.caliper, edition.ruler),
-        written(imposition.page_size.width, edition.ruler), sheet.number - 1);
-  }
-  problem.type = {{fact("caliper", "0.004in"), "for office paper; a card is about 0.01in"}};
-  return problem;
-}
-
 bool page_fits(const Size &given, const Size &page) {
   const Length wide = given.width - page.width, high = given.height - page.height;
   return wide >= Length() && high >= Length() && wide < Length::mm(1) && high < Length::mm(1);
@@ -245,21 +221,6 @@ Problem does_not_fold(const Edition &edition, const FoldedSheet &folded, const L
   if (says_pages(sources, from))
     problem.edits = {{from, std::to_string(layout.more > 0 ? layout.more : layout.fewer)}};
   return problem;
-}
-
-void check_thickness(const Edition &edition, const FoldedSheet &folded,
-                     const Imposition &imposition, Problems &problems) {
-  std::vector<bool> told(edition.stocks.size());
-  for (const Sheet &sheet : imposition.sheets) {
-    if (sheet.stock == StockId::none || folded.steps.empty() || told[at(sheet.stock)])
-      continue;
-    const Stock &stock = edition[sheet.stock];
-    const bool pushed_off = sheet.creep * 2 > imposition.page_size.width;
-    if (*stock.caliper <= thickest_fold && !pushed_off)
-      continue;
-    told[at(sheet.stock)] = true;
-    problems.push_back(too_thick(edition, imposition, sheet));
-  }
 }
 
 void check_sizes(const Edition &edition, const FoldedSheet &folded, const Imposition &imposition,

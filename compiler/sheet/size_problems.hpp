@@ -11,10 +11,6 @@ namespace bodkin {
 Problem does_not_fold(const Edition &edition, const FoldedSheet &folded, const Layout &layout,
                       const Sources &sources);
 
-// Paper too thick to fold, or so thick that the inner pages leave the book; after creep is known.
-void check_thickness(const Edition &edition, const FoldedSheet &folded,
-                     const Imposition &imposition, Problems &problems);
-
 // One problem for each size of sheet that does not give the page, or that the folding does not
 // take.
 void check_sizes(const Edition &edition, const FoldedSheet &folded, const Imposition &imposition,

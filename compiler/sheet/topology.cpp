@@ -30,11 +30,10 @@ StripPart part_of(const FoldedSheet &folded, const Layout &layout, int sheet) {
 std::array<std::vector<int>, 2> pages_by_panel(const FoldedSheet &folded) {
   std::array<std::vector<int>, 2> pages;
   for (std::vector<int> &side : pages)
-    side.assign(static_cast<std::size_t>(folded.columns * folded.rows), -1);
+    side.assign(folded.edges.size(), -1);
   for (std::size_t i = 0; i < folded.pages.size(); ++i) {
     const PagePlace &page = folded.pages[i];
-    pages[page.front ? 0 : 1][static_cast<std::size_t>(page.row * folded.columns + page.column)] =
-        static_cast<int>(i);
+    pages[page.front ? 0 : 1][folded.panel(page.column, page.row)] = static_cast<int>(i);
   }
   return pages;
 }
@@ -52,7 +51,7 @@ bool at_seam(const FoldedSheet &folded, const PagePlace &page, Toward way) {
 Meets met(const FoldedSheet &folded, const PagePlace &page, Toward way) {
   if (at_seam(folded, page, way))
     return Meets::sheet_edge;
-  const std::size_t panel = static_cast<std::size_t>(page.row * folded.columns + page.column);
+  const std::size_t panel = folded.panel(page.column, page.row);
   const PanelEdge edge = folded.edges[panel][static_cast<std::size_t>(way)];
   if (edge == PanelEdge::sheet)
     return Meets::sheet_edge;
@@ -90,7 +89,7 @@ std::vector<SideCell> cells_of(const FoldedSheet &folded, const StripPart &part,
       const int on_front = part.first_column + (x ? part.columns - 1 - column : column);
       const int down_front = part.first_row + (y ? part.rows - 1 - row : row);
       if (on_front < folded.columns && down_front < folded.rows)
-        cell.page = pages[static_cast<std::size_t>(down_front * folded.columns + on_front)];
+        cell.page = pages[folded.panel(on_front, down_front)];
       if (cell.page >= 0)
         describe(cell, folded, folded.pages[static_cast<std::size_t>(cell.page)], front);
       cells.push_back(cell);

@@ -151,3 +151,25 @@ TEST_CASE("every mark vanishes from the finished copy, on every side of every fo
           }
       }
 }
+
+TEST_CASE("sewing holes are marked on the first page where the needle goes, smaller than a hole") {
+  Desk desk(6, "stab-sewn");
+  const Imposition imposition = desk.impose();
+  std::vector<Spot> middles;
+  for (const MarkLine &line : marks_of(desk.edition, imposition, 0, SideName::front).lines) {
+    CHECK(line.kind == MarkLine::Kind::hole);
+    const bool across = line.start.y == line.end.y;
+    CHECK((across ? line.end.x - line.start.x : line.end.y - line.start.y) == Length::points(2));
+    if (across)
+      middles.push_back({line.start.x + Length::points(1), line.start.y});
+  }
+  // Four holes 3/8in from the spine, the outer ones 1/2in from head and foot: 10in in three steps.
+  REQUIRE(middles.size() == 4);
+  for (int i = 0; i < 4; ++i)
+    CHECK(middles[static_cast<std::size_t>(i)] ==
+          Spot{Length::inches(3, 8), Length::inches(1, 2) + Length::inches(10) * i / 3});
+  CHECK(marks_of(desk.edition, imposition, 0, SideName::back).lines.empty());
+  CHECK(marks_of(desk.edition, imposition, 1, SideName::front).lines.empty());
+  desk.edition.marks.value = false;
+  CHECK(marks_of(desk.edition, imposition, 0, SideName::front).lines.empty());
+}
