@@ -1,4 +1,5 @@
 #include "language/phrase.hpp"
+#include "problems/wrap.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -196,6 +197,21 @@ std::string inside_others(std::string_view word) {
   return text;
 }
 
+// Long lines go on below, as far in and two more.
+std::string in_columns(std::string_view text) {
+  std::string out;
+  while (!text.empty()) {
+    const std::size_t end = text.find('\n');
+    const std::string_view line = text.substr(0, end);
+    const std::size_t in = std::min(line.find_first_not_of(' '), line.size());
+    out += line.substr(0, in);
+    out += wrapped(line.substr(in), report_columns, static_cast<int>(in) + 2);
+    out += '\n';
+    text.remove_prefix(line.size() + 1);
+  }
+  return out;
+}
+
 } // namespace
 
 std::vector<const Entry *> entries_saying(std::string_view word) {
@@ -210,7 +226,7 @@ std::string explanation(std::string_view word) {
   std::string text;
   for (const Entry *entry : entries_named(word))
     text += (text.empty() ? "" : "\n") + on_one_page(*entry);
-  return text.empty() ? inside_others(word) : text;
+  return in_columns(text.empty() ? inside_others(word) : text);
 }
 
 std::string reference_page() {
