@@ -1,5 +1,4 @@
 #include "edition/element.hpp"
-#include "edition/finish.hpp"
 
 namespace bodkin {
 
@@ -33,22 +32,6 @@ std::string_view name_of(HandKind kind) {
     break;
   }
   return "other";
-}
-
-std::string_view name_of(StepKind kind) {
-  switch (kind) {
-  case StepKind::collate:
-    return "collate";
-  case StepKind::crease:
-    return "crease";
-  case StepKind::staple:
-    return "staple";
-  case StepKind::trim:
-    return "trim";
-  case StepKind::fold:
-    break;
-  }
-  return "fold";
 }
 
 } // namespace bodkin

@@ -17,13 +17,20 @@ When when_of(std::string_view word) {
 }
 
 StepKind step_of(std::string_view word) {
-  if (word == "collate")
-    return StepKind::collate;
-  if (word == "crease")
-    return StepKind::crease;
-  if (word == "staple")
-    return StepKind::staple;
-  return word == "trim" ? StepKind::trim : StepKind::fold;
+  for (const StepKind kind :
+       {StepKind::collate, StepKind::crease, StepKind::staple, StepKind::trim, StepKind::sew,
+        StepKind::punch, StepKind::cut, StepKind::glue, StepKind::round, StepKind::tie})
+    if (name_of(kind) == word)
+      return kind;
+  return StepKind::fold;
+}
+
+StepOn on_of(std::string_view word) {
+  for (const StepOn on : {StepOn::sheets, StepOn::slit, StepOn::folds, StepOn::window,
+                          StepOn::spine, StepOn::cover, StepOn::tabs, StepOn::other})
+    if (name_of(on) == word)
+      return on;
+  return StepOn::unsaid;
 }
 
 void take_staple(Reader &reader, FactLine line, FinishStep &step) {
@@ -37,6 +44,30 @@ void take_staple(Reader &reader, FactLine line, FinishStep &step) {
   }
   if (const auto place = length_in(reader, line, "place", true))
     step.from_head_and_foot = place->value;
+}
+
+void take_holes(Reader &reader, FactLine line, FinishStep &step) {
+  // So many in a line are a perforation, and no needle's work.
+  constexpr std::int64_t most = 200;
+  const bool sewn = step.kind == StepKind::sew;
+  if (const auto count = count_in(reader, line, "count", sewn ? 2 : 1,
+                                  sewn ? "a thread goes in at one hole and comes out at another"
+                                       : "a punch makes one hole at the least"))
+    step.holes = static_cast<int>(std::min(count->value, most));
+  if (const auto inset = length_in(reader, line, "inset", false))
+    step.from_spine = inset->value;
+  if (const auto place = length_in(reader, line, "place", false)) {
+    step.from_head_and_foot = place->value;
+    step.place_written = true;
+  }
+}
+
+void take_corners(Reader &reader, FactLine line, FinishStep &step) {
+  constexpr std::int64_t most = 4;
+  if (const auto count = count_in(reader, line, "count", 1, "a copy has four corners to round"))
+    step.corners = static_cast<int>(std::min(count->value, most));
+  if (const auto radius = length_in(reader, line, "radius", false))
+    step.radius = radius->value;
 }
 
 void take_trim(Reader &reader, FactLine line, FinishStep &step) {
@@ -59,6 +90,13 @@ FinishStep finish_step(Reader &reader, FactLine line) {
     take_staple(reader, line, step);
   if (step.kind == StepKind::trim)
     take_trim(reader, line, step);
+  if (step.kind == StepKind::sew || step.kind == StepKind::punch)
+    take_holes(reader, line, step);
+  if (step.kind == StepKind::round)
+    take_corners(reader, line, step);
+  if (step.kind == StepKind::cut || step.kind == StepKind::glue)
+    step.on = on_of(line.words("what"));
+  step.text = line.words("text");
   step.work = work_of(reader, Facts(line));
   return step;
 }

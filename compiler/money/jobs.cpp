@@ -115,7 +115,7 @@ struct Making {
     Job job;
     job.what = name_of(step.kind);
     job.group = Group::finish;
-    job.covered_by_bids = true;
+    job.covered_by_bids = comes_with_a_bid(step.kind);
     job.sheets = step.all ? static_cast<std::int64_t>(imposition.sheets.size()) : 1;
     job.sides = 2 * job.sheets;
     work(job, step.work, false);

@@ -15,6 +15,7 @@ void check_overlaps(const Inspection &inspection, Problems &problems);
 void check_machines(const Inspection &inspection, Problems &problems);
 void check_folds(const Inspection &inspection, Problems &problems);
 void check_staples(const Inspection &inspection, Problems &problems);
+void check_holes(const Inspection &inspection, Problems &problems);
 void check_order(const Inspection &inspection, Problems &problems);
 void check_colour(const Inspection &inspection, Problems &problems);
 void check_unnamed(const Inspection &inspection, Problems &problems);

@@ -13,6 +13,7 @@ void preflight(const Inspection &inspection, Problems &problems) {
   check_machines(inspection, problems);
   check_folds(inspection, problems);
   check_staples(inspection, problems);
+  check_holes(inspection, problems);
   check_order(inspection, problems);
   check_colour(inspection, problems);
   check_unnamed(inspection, problems);

@@ -4,6 +4,15 @@ namespace bodkin {
 namespace {
 
 constexpr Check table[] = {
+    {"hole-through-words", Kind::warning, "A punched hole goes through words",
+     "A punch goes through every leaf at the same distance from the spine. An ordinary office "
+     "punch takes a quarter of an inch out, an eighth to each side of the hole's middle, and "
+     "whatever was printed there falls into the box.",
+     "Give the pages a wider inner margin, move the words, or punch nearer to the spine.",
+     "edition \"Bus Notes\"\n"
+     "  margins    inner 3/4in, outer 1/2in, head 1/2in, foot 1/2in\n"
+     "finish\n"
+     "  punch      2 holes, 3/8in from spine, 2 7/8in from head and foot\n"},
     {"long-staple", Kind::note, "The staple is too long for the pile",
      "The legs of a staple meet in the middle when they bend over. Legs that are much longer "
      "than the pile is thick cross each other, stand up from the centre pages and scratch the "
@@ -11,17 +20,38 @@ constexpr Check table[] = {
      "Take staples with shorter legs.",
      "finish\n"
      "  staple     2, leg 1/4in, 2 1/8in from head and foot\n"},
+    {"off-the-copy", Kind::error, "A staple, hole or corner has no room on the copy",
+     "Staples and holes are told by how far the outer ones are from head and foot. On a copy of 8 "
+     "1/2 inches, places 5 inches from both would pass each other in the middle. A hole must lie "
+     "between spine and fore-edge, and a rounded corner may take half of an edge at the most, "
+     "since there is another at its other end. The copy is as high as it is when the line's turn "
+     "comes: after the trims that stand above it.",
+     "Put them nearer to head and foot, or nearer to the spine; a quarter of the height is usual "
+     "for two staples.",
+     "finish\n"
+     "  staple     2, leg 1/4in, 2 1/8in from head and foot\n"
+     "  round      2 corners, radius 1/4in\n"},
     {"order-of-finish", Kind::error, "This work cannot follow that work",
      "The lines under finish are done from the top down, on each copy. Some orders cannot be: "
      "a crease pressed after the fold is too late, what is stapled can no longer be gathered, "
-     "and what is cut before it is stapled will not be flush afterwards.",
-     "Put the lines in the order in which hands do them: collate, crease, fold, staple, trim.",
+     "and what is cut before it is stapled will not be flush afterwards. Holes are punched through "
+     "the folded copy, corners rounded after the knife, and what ties the copy comes last.",
+     "Put the lines in the order in which hands do them: collate, crease, fold, punch, staple or "
+     "sew or glue, trim, round, tie.",
      "finish\n"
      "  collate\n"
      "  crease     cover\n"
      "  fold       all\n"
      "  staple     2, leg 1/4in, 2 1/8in from head and foot\n"
      "  trim       fore-edge 1/8in\n"},
+    {"sewing-holes", Kind::error, "It is not clear where the needle goes",
+     "Sewing through the fold, a needle goes in at one place of the spine fold and out at another, "
+     "and each place is a hole: three or five for a booklet. A copy sewn through its side has its "
+     "holes in its folding, because its pages must keep clear of them. And what only folds to and "
+     "fro has no fold that leaves hang in, so there is nothing to sew.",
+     "Say how many holes and where, or leave it to the folding by writing sew alone.",
+     "finish\n"
+     "  sew        3 holes, 1in from head and foot\n"},
     {"weak-staple", Kind::error, "The staple is too short for the pile",
      "A staple's legs go through all the sheets at the fold, and then bend over on the inside. "
      "What bends needs length: with less than a sixteenth of an inch left the staple holds "

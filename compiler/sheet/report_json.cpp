@@ -1,5 +1,6 @@
 #include "sheet/report.hpp"
 
+#include "sheet/finish_text.hpp"
 #include "sheet/speech.hpp"
 
 #include <nlohmann/json.hpp>
@@ -57,6 +58,17 @@ Json side_json(const Side &side, const SideMode &mode, Json &passes) {
   return json;
 }
 
+Json finish_json(const SheetsReport &report) {
+  Json steps = Json::array();
+  for (const FinishTold &told : finish_told(report.edition, report.imposition)) {
+    Json down = Json::array();
+    for (const Length at : told.down)
+      down.push_back(points(at));
+    steps.push_back({{"says", told.says}, {"down", down}, {"cautions", told.cautions}});
+  }
+  return steps;
+}
+
 } // namespace
 
 std::string sheets_as_json(const SheetsReport &report) {
@@ -80,6 +92,7 @@ std::string sheets_as_json(const SheetsReport &report) {
       one["sides"].push_back(side_json(sheet.sides[s], report.modes[i][s], passes[i][s]));
     json["sheets"].push_back(std::move(one));
   }
+  json["finish"] = finish_json(report);
   return json.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

@@ -1,6 +1,7 @@
 #include "sheet/report.hpp"
 
 #include "measure/paper.hpp"
+#include "sheet/finish_text.hpp"
 #include "sheet/fold.hpp"
 #include "sheet/layout.hpp"
 #include "sheet/machine_of.hpp"
@@ -145,7 +146,8 @@ std::string sheets_as_text(const SheetsReport &report) {
   const PrintedBy printed = printed_by(report);
   for (std::size_t i = 0; i < imposition.sheets.size(); ++i)
     text += sheet_text(report, printed, i, width);
-  return text + folding_text(report.edition, imposition) + passes_text(report);
+  return text + folding_text(report.edition, imposition) + passes_text(report) +
+         finish_in_words(report.edition, imposition);
 }
 
 } // namespace bodkin

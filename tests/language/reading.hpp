@@ -56,8 +56,11 @@ inline std::string under(std::string_view parent, const std::string &line) {
     return "finish\n  " + text + "\n";
   if (parent == "spread" || parent == "page")
     return std::string(parent) + (parent == "page" ? " 2" : " 2-3") + "\n  " + text + "\n";
-  for (const std::string_view step : {"collate", "crease cover", "fold all", "trim fore-edge 1in",
-                                      "staple 2, leg 1/4in, 2in from head and foot"})
+  for (const std::string_view step :
+       {"collate", "crease cover", "fold all", "trim fore-edge 1in",
+        "staple 2, leg 1/4in, 2in from head and foot", "sew 3 holes, 1in from head and foot",
+        "punch 1 hole, 1in from spine", "cut slit", "glue spine", "round 2 corners, radius 1in",
+        "tie \"it\""})
     if (step.substr(0, step.find(' ')) == parent)
       return "finish\n  " + std::string(step) + "\n    " + text + "\n";
   for (const std::string_view element :

@@ -48,6 +48,24 @@ TEST_CASE("a bid for all copies needs no spares, and what stays the maker's coun
   CHECK(estimate.bids[0].still_yours == std::vector<std::string>{"sticker moon: $1.00"});
 }
 
+TEST_CASE("collating, creasing, folding, stapling and trimming come with a bid, other steps stay") {
+  Shop shop(1, 10);
+  shop.edition.bids = {offer({{1, rate("2", Per::copy), {}}})};
+  for (const StepKind kind : {StepKind::collate, StepKind::crease, StepKind::fold, StepKind::staple,
+                              StepKind::trim, StepKind::sew, StepKind::punch, StepKind::cut,
+                              StepKind::glue, StepKind::round, StepKind::tie}) {
+    FinishStep step;
+    step.kind = kind;
+    step.work.costs = {{rate("0.10", Per::copy), {}}};
+    shop.edition.finish.push_back(step);
+  }
+  const Estimate estimate = shop.priced();
+  CHECK(estimate.bids[0].still_yours == std::vector<std::string>{"sew: $1.00", "punch: $1.00",
+                                                                 "cut: $1.00", "glue: $1.00",
+                                                                 "round: $1.00", "tie: $1.00"});
+  CHECK(*estimate.bids[0].like_for_like == Exact(26));
+}
+
 TEST_CASE("a bid in black only is listed for a colour edition and crosses nothing") {
   Shop shop(1, 10);
   shop.colour(1, 0);

@@ -1,0 +1,138 @@
+#include "sheet/finish_text.hpp"
+
+#include "problems/characters.hpp"
+#include "problems/wrap.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+std::string listed_lengths(const std::vector<Length> &lengths, Ruler ruler) {
+  std::string text;
+  for (std::size_t i = 0; i < lengths.size(); ++i)
+    text += fmt::format("{}{}",
+                        i == 0                    ? ""
+                        : i + 1 == lengths.size() ? " and "
+                                                  : ", ",
+                        written(lengths[i], ruler));
+  return text;
+}
+
+std::string counted(int count, std::string_view one, std::string_view more) {
+  return fmt::format("{} {}", count, count == 1 ? one : more);
+}
+
+std::string trim_words(const FinishStep &step, Ruler ruler) {
+  std::string text;
+  const auto add = [&](std::string_view edge, Length width) {
+    if (width > Length{})
+      text += fmt::format("{}{} {}", text.empty() ? "" : ", ", edge, written(width, ruler));
+  };
+  add("fore-edge", step.fore_edge);
+  add("head", step.head);
+  add("foot", step.foot);
+  return text;
+}
+
+int holes_of(const FinishStep &step, const Edition &edition) {
+  return step.holes > 0 || !edition.folding->holes ? step.holes : edition.folding->holes->count;
+}
+
+std::string sewing_words(const FinishStep &step, const Edition &edition) {
+  const auto &holes = edition.folding->holes;
+  const std::string through =
+      holes ? fmt::format("the side, {} from the spine", written(holes->from_spine, edition.ruler))
+            : "the fold";
+  const int count = holes_of(step, edition);
+  return count == 0 ? "through " + through
+                    : fmt::format("{} through {}", counted(count, "hole", "holes"), through);
+}
+
+std::string details(const FinishStep &step, const Edition &edition, const Imposition &imposition) {
+  const Ruler ruler = edition.ruler;
+  switch (step.kind) {
+  case StepKind::collate:
+    return imposition.sheets.size() == 1
+               ? "one sheet makes a copy"
+               : fmt::format("{} sheets make a copy", imposition.sheets.size());
+  case StepKind::crease:
+  case StepKind::fold:
+    return step.all ? "all sheets" : "the cover";
+  case StepKind::staple:
+    return fmt::format("{}, leg {}", step.staples, written(step.leg, ruler));
+  case StepKind::trim:
+    return trim_words(step, ruler);
+  case StepKind::sew:
+    return sewing_words(step, edition);
+  case StepKind::punch:
+    return fmt::format("{}, {} from the spine", counted(step.holes, "hole", "holes"),
+                       written(step.from_spine, ruler));
+  case StepKind::round:
+    return fmt::format("{}, radius {}", counted(step.corners, "corner", "corners"),
+                       written(step.radius, ruler));
+  case StepKind::cut:
+  case StepKind::glue:
+  case StepKind::tie:
+    break;
+  }
+  return harmless(step.text);
+}
+
+std::vector<Length> places_of(const Edition &edition, std::size_t index) {
+  const FinishStep &step = edition.finish[index];
+  const Length height = height_at(edition.finish, index, edition.size->height);
+  const auto &holes = edition.folding->holes;
+  if (step.kind == StepKind::staple)
+    return places_down(step, step.staples, height);
+  if (step.kind == StepKind::sew && step.holes == 0 && holes) {
+    FinishStep of_folding = step;
+    of_folding.from_head_and_foot = holes->from_head_and_foot;
+    return places_down(of_folding, holes->count, height);
+  }
+  return step.holes > 0 ? places_down(step, step.holes, height) : std::vector<Length>{};
+}
+
+} // namespace
+
+std::vector<FinishTold> finish_told(const Edition &edition, const Imposition &imposition) {
+  std::vector<FinishTold> all;
+  for (std::size_t i = 0; i < edition.finish.size(); ++i) {
+    const FinishStep &step = edition.finish[i];
+    FinishTold told;
+    told.down = places_of(edition, i);
+    const std::string more = details(step, edition, imposition);
+    told.says = fmt::format("{}{}{}", name_of(step), more.empty() ? "" : ": ", more);
+    if (!told.down.empty())
+      told.says += fmt::format(", at {} from the head", listed_lengths(told.down, edition.ruler));
+    if (step.work.caution)
+      told.cautions.push_back(harmless(**step.work.caution));
+    if (const std::string_view usual = usual_caution(step.kind); !usual.empty())
+      told.cautions.emplace_back(usual);
+    all.push_back(std::move(told));
+  }
+  return all;
+}
+
+std::string finish_in_words(const Edition &edition, const Imposition &imposition) {
+  const std::vector<FinishTold> all = finish_told(edition, imposition);
+  if (all.empty())
+    return "";
+  std::string text = "\nAfter printing, on each copy, in this order:\n";
+  std::vector<std::string> said; // each usual caution once
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    text += fmt::format("  {}. {}\n", i + 1, wrapped(all[i].says, report_columns, 5));
+    for (const std::string &caution : all[i].cautions) {
+      if (std::find(said.begin(), said.end(), caution) != said.end())
+        continue;
+      said.push_back(caution);
+      text += fmt::format("     {}\n", wrapped("Take care: " + caution, report_columns, 5));
+    }
+  }
+  if (!said.empty())
+    text += "  Rules of the place where you work come first.\n";
+  return text;
+}
+
+} // namespace bodkin

@@ -1,0 +1,66 @@
+#include "sheet/finish_text.hpp"
+
+#include "sheet/paper.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace bodkin;
+using test::Desk;
+
+namespace {
+
+FinishStep step(StepKind kind) {
+  FinishStep step;
+  step.kind = kind;
+  return step;
+}
+
+} // namespace
+
+TEST_CASE("an edition without finish tells nothing") {
+  Desk desk(8);
+  CHECK(finish_in_words(desk.edition, desk.impose()) == "");
+}
+
+TEST_CASE("finish is told in order, with places from the head and each caution once") {
+  Desk desk(8);
+  FinishStep trim = step(StepKind::trim), punch = step(StepKind::punch);
+  trim.fore_edge = trim.head = Length::inches(1, 4);
+  trim.work.caution = Known<std::string>{"The blade is new.", {}};
+  punch.holes = 2;
+  punch.from_spine = Length::inches(3, 8);
+  punch.from_head_and_foot = Length::inches(2);
+  punch.place_written = true;
+  desk.edition.finish = {step(StepKind::collate), step(StepKind::fold), trim, trim, punch};
+  CHECK(
+      finish_in_words(desk.edition, desk.impose()) ==
+      "\n"
+      "After printing, on each copy, in this order:\n"
+      "  1. collate: 2 sheets make a copy\n"
+      "  2. fold: all sheets\n"
+      "  3. trim: fore-edge 1/4in, head 1/4in\n"
+      "     Take care: The blade is new.\n"
+      "     Take care: Cut with a sharp blade along a steel edge, on a mat, fingers behind the "
+      "edge "
+      "and off\n"
+      "     the line; several light cuts, a few sheets at a time; the blade is covered when it is "
+      "laid\n"
+      "     down.\n"
+      "  4. trim: fore-edge 1/4in, head 1/4in\n"
+      "  5. punch: 2 holes, 3/8in from the spine, at 2in and 6in from the head\n"
+      "     Take care: Keep fingers out of the punch's mouth; a hollow punch is struck on a soft "
+      "board,\n"
+      "     with goggles.\n"
+      "  Rules of the place where you work come first.\n");
+}
+
+TEST_CASE("a folding's own holes are told with their places") {
+  Desk desk(8);
+  desk.edition.folding.value.holes = Holes{3, Length::inches(3, 8), Length::inches(1, 4), Range{}};
+  desk.edition.finish = {step(StepKind::sew)};
+  const std::vector<FinishTold> told = finish_told(desk.edition, desk.impose());
+  REQUIRE(told.size() == 1);
+  CHECK(told[0].says ==
+        "sew: 3 holes through the side, 3/8in from the spine, at 1/4in, 4 1/4in and 8 1/4in from "
+        "the head");
+}
