@@ -6,6 +6,7 @@
 #include "type/set.hpp"
 
 #include <map>
+#include <string>
 #include <utility>
 #include <vector>
 
@@ -15,10 +16,16 @@ class Fonts {
 public:
   cairo_scaled_font_t *at(const FaceCut &cut, Length size);
 
-  // Where the glyphs of a run are laid ready for Cairo, again and again.
+  // Where glyphs are laid ready for Cairo, again and again.
   struct Tray {
+    std::string text;
     std::vector<cairo_glyph_t> glyphs;
     std::vector<cairo_text_cluster_t> clusters;
+    void clear() {
+      text.clear();
+      glyphs.clear();
+      clusters.clear();
+    }
   };
   Tray &tray() { return tray_; }
 

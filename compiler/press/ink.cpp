@@ -25,29 +25,62 @@ void rectangle(cairo_t *cairo, const Box &box, double inset = 0) {
                   box.width.in_points() - 2 * inset, box.height.in_points() - 2 * inset);
 }
 
-void draw_run(cairo_t *cairo, const GlyphRun &run, Fonts &fonts) {
-  if (run.glyphs.empty() || !run.cut)
-    return;
-  set_paint(cairo, run.paint.colour);
-  cairo_set_scaled_font(cairo, fonts.at(*run.cut, run.size));
-  auto &[glyphs, clusters] = fonts.tray();
-  glyphs.clear();
-  for (const Glyph &glyph : run.glyphs)
-    glyphs.push_back({glyph.id, glyph.x, glyph.y});
-  clusters.clear();
-  for (const Cluster &cluster : run.clusters)
-    clusters.push_back({cluster.bytes, cluster.glyphs});
-  cairo_show_text_glyphs(
-      cairo, run.text.data(), static_cast<int>(run.text.size()), glyphs.data(),
-      static_cast<int>(glyphs.size()), clusters.data(), static_cast<int>(clusters.size()),
-      run.backward ? CAIRO_TEXT_CLUSTER_FLAG_BACKWARD : static_cast<cairo_text_cluster_flags_t>(0));
-}
+// Runs of one face, size, paint and direction go to Cairo together, whole columns at a time: what
+// it does for each call costs more than a line's glyphs.
+class RunDrawer {
+public:
+  RunDrawer(cairo_t *cairo, Fonts &fonts) : cairo_(cairo), fonts_(fonts), tray_(fonts.tray()) {}
+
+  void take(const GlyphRun &run) {
+    if (run.glyphs.empty() || !run.cut)
+      return;
+    if (first_ && !alike(*first_, run))
+      draw();
+    if (!first_) {
+      first_ = &run;
+      tray_.clear();
+    }
+    tray_.text += run.text;
+    for (const Glyph &glyph : run.glyphs)
+      tray_.glyphs.push_back({glyph.id, glyph.x, glyph.y});
+    for (const Cluster &cluster : run.clusters)
+      tray_.clusters.push_back({cluster.bytes, cluster.glyphs});
+    if (run.backward) // its clusters run against its glyphs, and the next run's would too
+      draw();
+  }
+
+  void draw() {
+    if (!first_)
+      return;
+    set_paint(cairo_, first_->paint.colour);
+    cairo_set_scaled_font(cairo_, fonts_.at(*first_->cut, first_->size));
+    cairo_show_text_glyphs(
+        cairo_, tray_.text.data(), static_cast<int>(tray_.text.size()), tray_.glyphs.data(),
+        static_cast<int>(tray_.glyphs.size()), tray_.clusters.data(),
+        static_cast<int>(tray_.clusters.size()),
+        first_->backward ? CAIRO_TEXT_CLUSTER_FLAG_BACKWARD
+                         : static_cast<cairo_text_cluster_flags_t>(0));
+    first_ = nullptr;
+  }
+
+private:
+  static bool alike(const GlyphRun &a, const GlyphRun &b) {
+    return a.cut == b.cut && a.size == b.size && a.paint == b.paint && a.backward == b.backward;
+  }
+
+  cairo_t *cairo_;
+  Fonts &fonts_;
+  Fonts::Tray &tray_;
+  const GlyphRun *first_ = nullptr;
+};
 
 void draw_what(cairo_t *cairo, const SetWords &words, const Item &item, Fonts &fonts) {
   cairo_translate(cairo, item.place.x.in_points(), item.place.y.in_points());
+  RunDrawer drawer(cairo, fonts);
   for (const Line &line : words.lines)
     for (const GlyphRun &run : line.runs)
-      draw_run(cairo, run, fonts);
+      drawer.take(run);
+  drawer.draw();
 }
 
 void draw_what(cairo_t *cairo, const SetFill &fill, const Item &item, Fonts &) {
