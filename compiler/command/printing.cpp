@@ -21,13 +21,13 @@ press::Imprint imprint_of(const Edition &edition, const std::string &digest) {
 PrintRoom::PrintRoom(WayThrough &way, const std::string &digest, Progress &progress)
     : way_(way), progress_(progress), job_{way.edition(),
                                            way.imposition,
+                                           way.parts,
                                            way.drawings,
                                            way.modes,
                                            way.passes,
                                            *way.gallery,
                                            [&progress](int done, int of) {
-                                             progress.say("drawing page", done, of);
-                                           }},
+                                             progress.say("drawing page", done, of); }},
       plates_(job_), outputs_(plates_, imprint_of(way.edition(), digest)) {}
 
 void PrintRoom::sheets(Delivery &delivery) {

@@ -48,7 +48,7 @@ int sheets(const Options &options, const Desk &desk) {
   progress.clear();
   if (!way->reading.has_edition)
     return report(*way, options, desk, {});
-  const SheetsReport of{way->edition(), way->imposition, way->modes, way->passes};
+  const SheetsReport of{way->edition(), way->imposition, way->modes, way->passes, way->parts};
   return report(*way, options, desk,
                 options.json  ? sheets_as_json(of)
                 : options.svg ? sheets_as_svg(of)

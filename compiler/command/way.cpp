@@ -5,7 +5,7 @@
 #include "money/more_sheets.hpp"
 #include "preflight/preflight.hpp"
 #include "problems/render.hpp"
-#include "sheet/impose.hpp"
+#include "sheet/parts.hpp"
 
 #include <algorithm>
 #include <filesystem>
@@ -17,17 +17,23 @@ void add(Problems &problems, Problems more) {
   std::move(more.begin(), more.end(), std::back_inserter(problems));
 }
 
-std::vector<PageInk> inks_of(const Edition &edition, const Drawings &drawings) {
-  std::vector<PageInk> inks(drawings.pages.size());
-  for (std::size_t page = 1; page < inks.size(); ++page)
-    inks[page] = {drawings.pages[page].draws, *edition.pages[page].mode};
+// Index 0 is unused; pages are numbered on through the parts.
+void add_inks(std::vector<PageInk> &inks, const CopyPart &part, const Drawings &drawings) {
+  for (std::size_t page = 1; page < drawings.pages.size(); ++page)
+    inks.push_back({drawings.pages[page].draws, *part.edition->pages[page].mode});
+}
+
+std::vector<PageInk> inks_of(const WayThrough &way) {
+  std::vector<PageInk> inks(1);
+  for (std::size_t i = 0; i < way.parts.size(); ++i)
+    add_inks(inks, way.parts[i], way.drawings[i]);
   return inks;
 }
 
-std::vector<bool> draws_of(const Drawings &drawings) {
+std::vector<bool> draws_of(const WayThrough &way) {
   std::vector<bool> draws;
-  for (const PageDrawing &page : drawings.pages)
-    draws.push_back(page.draws);
+  for (const PageInk &ink : inks_of(way))
+    draws.push_back(ink.draws);
   return draws;
 }
 
@@ -68,8 +74,10 @@ void set_pages(WayThrough &way) {
   add(way.problems, std::move(way.faces->problems));
   way.gallery.emplace(*way.disk.files);
   way.compositor.emplace(way.edition(), way.faces->faces);
-  way.drawings = compose(
-      {way.edition(), way.imposition, way.sources, *way.gallery, *way.compositor}, way.problems);
+  for (const CopyPart &part : way.parts)
+    way.drawings.push_back(
+        compose({*part.edition, part.imposition, way.sources, *way.gallery, *way.compositor},
+                way.problems));
   add(way.problems, way.compositor->problems());
 }
 
@@ -78,24 +86,33 @@ void count_money(WayThrough &way, bool anyway) {
   way.estimate = estimate(way.edition(), way.imposition, way.sides);
   add(way.problems,
       price_problems(way.edition(), way.imposition, way.sides, way.estimate, way.sources));
-  price_more_sheets(way.edition(), way.imposition, way.sides, draws_of(way.drawings), way.sources,
+  price_more_sheets(way.edition(), way.imposition, way.sides, draws_of(way), way.sources,
                     way.problems);
   add(way.problems, over_budget(way.edition(), way.imposition, way.sides, way.estimate,
-                                draws_of(way.drawings), way.sources, anyway));
+                                draws_of(way), way.sources, anyway));
+}
+
+void look_over(WayThrough &way, const CopyPart &part, const Drawings &drawings) {
+  const auto first = way.modes.begin() + part.sheets_before;
+  const std::vector<SheetModes> modes(
+      first, first + static_cast<std::ptrdiff_t>(part.imposition.sheets.size()));
+  preflight({*part.edition, part.imposition, drawings, modes, *way.gallery, way.sources},
+            way.problems);
 }
 
 void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   progress.say("laying sheets");
-  way.imposition = impose(way.edition(), way.sources, way.problems);
+  way.parts = impose_parts(way.edition(), way.sources, way.problems);
+  way.imposition = joined(way.parts);
   progress.say("setting words and looking at pictures");
   set_pages(way);
-  way.modes = modes_of(way.imposition, inks_of(way.edition(), way.drawings));
+  way.modes = modes_of(way.imposition, inks_of(way));
   way.passes = passes_of(way.edition(), way.imposition, way.modes, way.sources, way.problems);
   progress.say("counting money");
   count_money(way, anyway);
   progress.say("checking");
-  preflight({way.edition(), way.imposition, way.drawings, way.modes, *way.gallery, way.sources},
-            way.problems);
+  for (std::size_t i = 0; i < way.parts.size(); ++i)
+    look_over(way, way.parts[i], way.drawings[i]);
 }
 
 } // namespace

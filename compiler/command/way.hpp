@@ -9,7 +9,7 @@
 #include "money/estimate.hpp"
 #include "page/compose.hpp"
 #include "problems/sources.hpp"
-#include "sheet/imposition.hpp"
+#include "sheet/parts.hpp"
 #include "sheet/passes.hpp"
 #include "type/compositor.hpp"
 #include "type/faces.hpp"
@@ -28,12 +28,13 @@ struct WayThrough {
   Sources sources;
   Problems problems; // of all rooms, in order of place
   Reading reading;
-  Imposition imposition;
+  std::vector<CopyPart> parts; // of a copy: the book, then its pieces
+  Imposition imposition;       // of all of them
   std::unique_ptr<SystemFaces> system;
   std::optional<FacesOpened> faces;
   std::optional<art::Gallery> gallery;
   std::optional<Compositor> compositor;
-  Drawings drawings;
+  std::vector<Drawings> drawings; // by part
   std::vector<SheetModes> modes;
   std::vector<Pass> passes;
   ChargedSides sides;

@@ -11,6 +11,7 @@
 #include "edition/source.hpp"
 #include "edition/stock.hpp"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -31,6 +32,8 @@ struct Budget {
 struct Run {
   std::int64_t copies = 0, spare = 0;
 };
+
+struct Piece;
 
 struct Edition {
   Known<std::string> title;
@@ -68,6 +71,8 @@ struct Edition {
   std::vector<Page> pages; // index 1..page_count; 0 is unused
   std::vector<Element> elements;
   std::vector<FinishStep> finish;
+  // The wrap first, then inserts as written.
+  std::vector<std::shared_ptr<const Piece>> pieces;
   Range finish_range;
 
   Ruler ruler = Ruler::inches; // what its own sizes are spoken in

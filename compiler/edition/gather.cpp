@@ -12,7 +12,8 @@ namespace bodkin {
 namespace {
 
 constexpr std::array<std::string_view, static_cast<std::size_t>(Family::count)> family_words{
-    "stock", "machine", "bid", "face", "style", "source", "text", "standing", "running", "folding"};
+    "stock", "machine",  "bid",     "face",    "style", "source",
+    "text",  "standing", "running", "folding", "insert"};
 
 std::optional<Family> family_of(std::string_view word) {
   for (std::size_t i = 0; i < family_words.size(); ++i)
@@ -57,7 +58,8 @@ void gather_thing(Reader &reader, Family family, FactLine line) {
 }
 
 bool for_the_edition_alone(std::string_view word) {
-  return word == "edition" || word == "page" || word == "spread" || word == "finish";
+  return word == "edition" || word == "page" || word == "spread" || word == "finish" ||
+         word == "insert" || word == "wrap";
 }
 
 Problem not_borrowed(FactLine line) {

@@ -22,6 +22,7 @@ enum class Family {
   standing,
   running,
   folding,
+  insert,
   count
 };
 std::string_view word_for(Family family); // the keyword that makes one

@@ -15,8 +15,8 @@ constexpr Length usual_margin = Length::inches(1, 2);
 
 Problem must_say(const Reader &reader, std::string_view fact, std::string why, std::string line) {
   return missing_fact(reader.edition_line.range(),
-                      fmt::format("this edition does not say its {}", fact), std::move(why),
-                      std::move(line));
+                      fmt::format("this {} does not say its {}", reader.edition_line.word(), fact),
+                      std::move(why), std::move(line));
 }
 
 void take_size(Reader &reader) {
@@ -188,6 +188,26 @@ void take_own_facts(Reader &reader) {
   take_margins(reader);
   take_grid(reader);
   take_money(reader);
+}
+
+void take_piece_facts(Reader &reader, const Edition &book) {
+  Edition &edition = reader.edition;
+  if (reader.wraps())
+    edition.size = book.size;
+  else
+    take_size(reader);
+  take_margins(reader);
+  take_grid(reader);
+  const Facts &facts = reader.edition_facts;
+  const auto asked = [&](std::string_view fact) {
+    return reader.wraps() ? reader.piece : facts.find(fact);
+  };
+  const auto stock = id_in<StockId>(reader, Family::stock, asked("paper"), "stock");
+  edition.paper = stock ? *stock : book.paper;
+  const auto mode = mode_in(asked("printing"), "mode");
+  edition.printing = mode ? *mode : book.printing;
+  const auto machine = id_in<MachineId>(reader, Family::machine, facts.find("machine"), "machine");
+  edition.machine = machine ? *machine : book.machine;
 }
 
 void take_own_supplies(Reader &reader) {

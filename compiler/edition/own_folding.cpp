@@ -9,7 +9,15 @@
 namespace bodkin {
 namespace {
 
-constexpr std::string_view usual_folding = "saddle-stitch";
+// Of the book, of a wrap and of an insert.
+std::string_view usual_folding(const Reader &reader) {
+  if (!reader.piece)
+    return "saddle-stitch";
+  if (reader.wraps())
+    return "single-fold";
+  const Size &page = *reader.edition.size;
+  return page.width > page.height ? "flat-across" : "flat";
+}
 
 // The shelf keeps one folding a file, named as itself.
 FactLine from_shelf(Reader &reader, std::string_view name) {
@@ -79,7 +87,7 @@ void take_folding(Reader &reader) {
       reader.report(unknown_folding(reader, asked));
   }
   if (!folding)
-    folding = find_folding(reader, usual_folding);
+    folding = find_folding(reader, usual_folding(reader));
   if (folding)
     reader.edition.folding =
         known(folding_of(reader, folding), asked ? asked.range("folding") : Range{});

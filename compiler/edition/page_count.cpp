@@ -30,12 +30,14 @@ Problem too_many_pages(const Reader &reader, FactLine line, Range where) {
 }
 
 Problem no_pages(const Reader &reader) {
-  return missing_fact(reader.edition_line.range(), "this edition has no page",
-                      "an edition has as many pages as its highest page number, or as `pages` says",
-                      "page 1");
+  return missing_fact(
+      reader.edition_line.range(), fmt::format("this {} has no page", reader.edition_line.word()),
+      "it has as many pages as its highest page number, or as `pages` says", "page 1");
 }
 
 std::optional<Known<int>> written_count(Reader &reader) {
+  if (reader.wraps())
+    return known(4, reader.piece.range());
   const FactLine line = reader.edition_facts.find("pages");
   const auto count = count_in(reader, line, "count", 1, "an edition has a page at the least");
   if (!count)
@@ -70,9 +72,7 @@ void count_pages(Reader &reader) {
   PageScope scope{.count = written ? written->value : 0, .count_written = written.has_value()};
   int highest = 0;
   Range from;
-  each_line(*reader.strongest_first.front(), [&](FactLine line) {
-    if (line.word() != "page" && line.word() != "spread")
-      return;
+  reader.each_page_line([&](FactLine line) {
     const PageList list = pages_foreseen(reader, line, "pages", scope);
     if (list.pages.empty())
       return;
@@ -84,6 +84,9 @@ void count_pages(Reader &reader) {
       from = line.range("pages");
     }
   });
+  // A sheet has a back, named or not.
+  if (reader.piece && highest == 1)
+    highest = 2;
   reader.edition.page_count = written ? *written : known(highest, from);
   if (highest == 0 && !written && reader.edition_line)
     reader.report(no_pages(reader));

@@ -84,7 +84,7 @@ public:
   explicit Opening(Reader &reader) : reader_(reader), edition_(reader.edition) {
     edition_.pages.resize(static_cast<std::size_t>(*edition_.page_count) + 1);
     scope_.count = std::max(*edition_.page_count, 1);
-    scope_.count_written = static_cast<bool>(reader.edition_facts.find("pages"));
+    scope_.count_written = reader.wraps() || reader.edition_facts.find("pages");
   }
 
   void open(FactLine line) {
@@ -225,10 +225,7 @@ private:
 
 void open_pages(Reader &reader) {
   Opening opening(reader);
-  each_line(*reader.strongest_first.front(), [&](FactLine line) {
-    if (line.word() == "page" || line.word() == "spread")
-      opening.open(line);
-  });
+  reader.each_page_line([&](FactLine line) { opening.open(line); });
 }
 
 void settle_pages(Reader &reader) {

@@ -19,6 +19,10 @@ std::string there_is(Reader &reader, Family family) {
                      list_of(names, reader.things(family).all.size()));
 }
 
+std::string one(Family family) {
+  return fmt::format("{} {}", family == Family::insert ? "an" : "a", spoken(family));
+}
+
 } // namespace
 
 std::string typed(const Reader &reader, Range line, Range part, std::string_view instead) {
@@ -128,7 +132,7 @@ Problem duplicate_name(const Reader &reader, Family family, FactLine first, Fact
   const std::string_view name = second.words("name");
   return {.check = "duplicate-name",
           .range = second.range("name"),
-          .message = fmt::format("a {} called {} is already made on {}", spoken(family), name,
+          .message = fmt::format("{} called {} is already made on {}", one(family), name,
                                  place_words(reader, first.range(), second.range().file)),
           .why = "a name stands for one thing of its kind, and a line that asks for this one could "
                  "mean either; this often comes of a merge",
@@ -153,8 +157,8 @@ Problem later_borrow(const Reader &reader, Family family, FactLine winner, FactL
   return {.kind = Kind::note,
           .check = "later-borrow",
           .range = winner.range("name"),
-          .message = fmt::format("two borrowed files hold a {} called {}; this one counts, not {}",
-                                 spoken(family), winner.words("name"),
+          .message = fmt::format("two borrowed files hold {} called {}; this one counts, not {}",
+                                 one(family), winner.words("name"),
                                  place_words(reader, loser.range(), winner.range().file)),
           .why = "of two borrowed things of one name, that of the file borrowed later counts",
           .related = {{loser.range("name"), "this one is left out"}}};

@@ -6,6 +6,7 @@
 #include "edition/own_facts.hpp"
 #include "edition/own_folding.hpp"
 #include "edition/pages.hpp"
+#include "edition/pieces.hpp"
 #include "edition/supplies.hpp"
 #include "edition/texts.hpp"
 #include "edition/unused.hpp"
@@ -59,6 +60,7 @@ Reading read_edition(std::string_view path, const Files &files, Sources &sources
   take_runnings(reader);
   settle_pages(reader);
   take_finish(reader);
+  take_pieces(reader);
   settle_currency(reader);
   note_unused(reader);
   return reading;

@@ -40,6 +40,7 @@ public:
   Names names;
   FactLine edition_line; // empty where there is none
   Facts edition_facts;
+  FactLine piece; // the insert or wrap now read as an edition in little; empty: the book
   std::unordered_map<std::string_view, Every> every;   // by the element's keyword
   std::map<std::string_view, int> called;              // pages by their name
   std::unordered_map<std::string, FileId> words_taken; // files of prose by path
@@ -47,6 +48,20 @@ public:
   Things &things(Family family) { return names[static_cast<std::size_t>(family)]; }
   std::map<Family, ShelfIndex> shelves; // made when a name is not found
   const Things &things(Family family) const { return names[static_cast<std::size_t>(family)]; }
+  // The lines that may open pages of what is now read.
+  template <typename Visit>
+  void each_page_line(Visit visit) const {
+    const auto opens = [&](FactLine line) {
+      if (line.word() == "page" || line.word() == "spread")
+        visit(line);
+    };
+    if (piece)
+      piece.each_child(opens);
+    else
+      each_line(*strongest_first.front(), opens);
+  }
+  // A wrap has four pages, whatever is written.
+  bool wraps() const { return piece && piece.word() == "wrap"; }
   std::vector<bool> claimed; // pages that some line opens, known before any is opened
   // Counted against limits.hpp.
   std::size_t pages_listed = 0, elements_laid = 0, prose_read = 0, prose_lines = 0, suggestions = 0;

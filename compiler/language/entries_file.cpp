@@ -87,7 +87,7 @@ constexpr std::array entries{
           .example = "running folios",
           .many = true},
     Entry{.word = "page",
-          .under = "file",
+          .under = "file insert wrap",
           .phrase =
               "pages:pages [called called:name] [in mode:mode] [on stock:name] [by machine:name]",
           .meaning =
@@ -97,7 +97,7 @@ constexpr std::array entries{
           .many = true},
     Entry{
         .word = "spread",
-        .under = "file",
+        .under = "file insert wrap",
         .phrase =
             "pages:pages [called called:name] [in mode:mode] [on stock:name] [by machine:name]",
         .meaning =

@@ -1,5 +1,6 @@
 #include "money/bids.hpp"
 
+#include "edition/piece.hpp"
 #include "measure/limits.hpp"
 
 #include <algorithm>
@@ -56,7 +57,8 @@ bool coloured(Colour tint) {
 std::vector<StockId> stocks_used(const Imposition &imposition) {
   std::vector<StockId> used;
   for (const Sheet &sheet : imposition.sheets)
-    if (sheet.stock != StockId::none && std::ranges::find(used, sheet.stock) == used.end())
+    if (sheet.piece.empty() && sheet.stock != StockId::none &&
+        std::ranges::find(used, sheet.stock) == used.end())
       used.push_back(sheet.stock);
   return used;
 }
@@ -74,6 +76,13 @@ std::string listed(std::vector<std::string> names) {
   const std::string last = names.back();
   names.pop_back();
   return fmt::format("{} and {}", fmt::join(names, ", "), last);
+}
+
+std::vector<std::string> names_of(const std::vector<std::shared_ptr<const Piece>> &pieces) {
+  std::vector<std::string> names;
+  for (const auto &piece : pieces)
+    names.push_back(piece->name);
+  return names;
 }
 
 std::vector<std::string> cannot_do(const Edition &edition, const Imposition &imposition,
@@ -94,6 +103,8 @@ std::vector<std::string> cannot_do(const Edition &edition, const Imposition &imp
                                  listed(papers)));
   if (!tinted.empty())
     cannot.push_back("coloured stock: " + listed(tinted));
+  if (!edition.pieces.empty())
+    cannot.push_back("beside the book: " + listed(names_of(edition.pieces)));
   if (!by_hand.empty())
     cannot.push_back("hand work: " + listed(by_hand));
   return cannot;
@@ -110,6 +121,18 @@ std::string still_yours(const Job &job, Currency currency, std::int64_t copies) 
   return parts.empty() ? job.what : fmt::format("{}: {}", job.what, fmt::join(parts, ", "));
 }
 
+// A bid needs no spares, so pieces are made for good copies alone there.
+void add_pieces(Stretch &stretch, const Edition &edition, const Bill &bill, std::int64_t copies) {
+  if (bill.sides_of_pieces.printed.empty() && bill.sides_of_pieces.blank.empty())
+    return;
+  const Printing priced = printing(edition, bill.sides_of_pieces, copies);
+  const Amount mine{bill.papers_of_pieces.printed + sum(priced.charges).printed +
+                        sum(priced.taxes).printed,
+                    0, 0};
+  stretch.each += mine.printed;
+  stretch.last = std::min(stretch.last, priced.holds_to);
+}
+
 BidFigures figures(const Edition &edition, const Imposition &imposition, const Bill &bill,
                    const Bid &bid) {
   const std::int64_t copies = edition.run->copies;
@@ -122,10 +145,16 @@ BidFigures figures(const Edition &edition, const Imposition &imposition, const B
   for (const Job &job : bill.jobs)
     if (!job.covered_by_bids)
       out.still_yours.push_back(still_yours(job, currency, copies));
+  if (!edition.pieces.empty()) {
+    Stretch pieces{{}, {}, std::numeric_limits<std::int64_t>::max(), true};
+    add_pieces(pieces, edition, bill, copies);
+    out.still_yours.push_back(fmt::format("{}: {}", listed(names_of(edition.pieces)),
+                                          shown(pieces.at(copies), currency)));
+  }
   if (const Stretch bare = bare_way(bid, currency).at(copies); bare.offered) {
     out.run_total = bare.at(copies);
     out.per_copy = *out.run_total / Exact(copies);
-    out.like_for_like = like_for_like_way(bid, currency, bill).at(copies).at(copies);
+    out.like_for_like = like_for_like_way(edition, bid, bill).at(copies).at(copies);
   }
   return out;
 }
@@ -141,9 +170,10 @@ Way bare_way(const Bid &bid, Currency currency) {
           [&bid, currency](std::int64_t copies) { return bare_stretch(bid, currency, copies); }};
 }
 
-Way like_for_like_way(const Bid &bid, Currency currency, const Bill &bill) {
-  return {bid.name, [&bid, currency, &bill](std::int64_t copies) {
-            Stretch stretch = bare_stretch(bid, currency, copies);
+Way like_for_like_way(const Edition &edition, const Bid &bid, const Bill &bill) {
+  return {bid.name, [&edition, &bid, &bill](std::int64_t copies) {
+            Stretch stretch = bare_stretch(bid, *edition.currency, copies);
+            add_pieces(stretch, edition, bill, copies);
             for (const Job &job : bill.jobs)
               if (!job.covered_by_bids) {
                 const Amount mine = sum(job.charges);

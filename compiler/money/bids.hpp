@@ -18,7 +18,7 @@ std::span<const Bid> compared_bids(const Edition &edition);
 Way bare_way(const Bid &bid, Currency currency);
 
 // That and what stays the maker's, on good copies only. Refers to the bid and the bill.
-Way like_for_like_way(const Bid &bid, Currency currency, const Bill &bill);
+Way like_for_like_way(const Edition &edition, const Bid &bid, const Bill &bill);
 
 std::vector<BidFigures> bid_figures(const Edition &edition, const Imposition &imposition,
                                     const Bill &bill);

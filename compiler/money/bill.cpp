@@ -14,43 +14,49 @@ Amount operator+(Amount a, const Amount &b) {
 }
 
 // Stocks with their sheets of one copy, as first met.
-std::vector<std::pair<StockId, std::int64_t>> sheets_by_stock(const Imposition &imposition) {
-  std::vector<std::pair<StockId, std::int64_t>> counts;
+std::vector<std::pair<StockId, Exact>> sheets_by_stock(const Imposition &imposition, Whose whose) {
+  std::vector<std::pair<StockId, Exact>> counts;
   for (const Sheet &sheet : imposition.sheets) {
+    if (whose == Whose::pieces && sheet.piece.empty())
+      continue;
     const auto same = [&](const auto &count) { return count.first == sheet.stock; };
     const auto known = std::ranges::find_if(counts, same);
     if (known != counts.end())
-      ++known->second;
+      known->second += Exact::ratio(sheet.in_a_copy, sheet.up);
     else if (sheet.stock != StockId::none)
-      counts.emplace_back(sheet.stock, 1);
+      counts.emplace_back(sheet.stock, Exact::ratio(sheet.in_a_copy, sheet.up));
   }
   return counts;
 }
 
-void add_papers(Bill &bill, const Edition &edition, const Imposition &imposition) {
+std::vector<Charge> papers_of(const Edition &edition, const Imposition &imposition, Whose whose,
+                              std::vector<Unpriced> &unpriced) {
+  std::vector<Charge> papers;
   const std::int64_t printed_copies = edition.run->copies + edition.run->spare;
-  for (const auto &[id, sheets] : sheets_by_stock(imposition)) {
+  for (const auto &[id, sheets] : sheets_by_stock(imposition, whose)) {
     const Stock &stock = edition[id];
     const std::string what = stock.name + " sheets";
+    const Exact run_sheets = sheets * Exact(printed_copies);
+    const Exact to_whole = Exact(run_sheets.ceiling()) - run_sheets;
     if (stock.included)
       continue;
     if (!stock.costs || !same_money(*edition.currency, (*stock.costs)->price.currency)) {
       const auto reason =
           stock.costs ? Unpriced::Reason::other_currency : Unpriced::Reason::no_price;
-      bill.unpriced_papers.push_back(
-          {reason, id, MachineId::none, Mode::black, what, sheets * printed_copies});
+      unpriced.push_back({reason, id, MachineId::none, Mode::black, what, run_sheets.ceiling()});
       continue;
     }
     const Known<Rate> &rate = *stock.costs;
     const bool packed = rate->per == Per::sheets && rate->count > 0;
-    bill.papers.push_back({what,
-                           Group::paper,
-                           {sheets, 0, 0},
-                           price_of_one(*rate),
-                           rate.from,
-                           packed ? rate->count : 0,
-                           Exact(rate->price.amount)});
+    papers.push_back({what,
+                      Group::paper,
+                      {sheets, 0, to_whole},
+                      price_of_one(*rate),
+                      rate.from,
+                      packed ? rate->count : 0,
+                      Exact(rate->price.amount)});
   }
+  return papers;
 }
 
 } // namespace
@@ -59,7 +65,10 @@ Bill bill(const Edition &edition, const Imposition &imposition, const ChargedSid
           std::vector<Job> jobs_of_it) {
   Bill bill;
   bill.sides = count_sides(edition, imposition, sides);
-  add_papers(bill, edition, imposition);
+  bill.papers = papers_of(edition, imposition, Whose::all, bill.unpriced_papers);
+  std::vector<Unpriced> said_above;
+  bill.sides_of_pieces = count_sides(edition, imposition, sides, Whose::pieces);
+  bill.papers_of_pieces = sum(papers_of(edition, imposition, Whose::pieces, said_above));
   bill.jobs = std::move(jobs_of_it);
   bill.beside_printing = sum(bill.papers);
   for (const Job &job : bill.jobs)

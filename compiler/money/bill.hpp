@@ -15,6 +15,9 @@ struct Bill {
   std::vector<Unpriced> unpriced_papers;
   std::vector<Job> jobs;
   Amount beside_printing; // money for papers and jobs
+  // Of wrap and inserts alone: no bid covers them.
+  SideCounts sides_of_pieces;
+  Amount papers_of_pieces;
 };
 
 // `jobs_of_it` are the edition's jobs(), which no change of paper, ink or run alters.

@@ -1,6 +1,6 @@
 #include "money/charged.hpp"
 
-#include "sheet/impose.hpp"
+#include "sheet/parts.hpp"
 
 #include <algorithm>
 #include <map>
@@ -50,10 +50,13 @@ ChargedSides charged_sides(const Imposition &imposition, std::span<const SheetMo
 
 Laid lay(const Edition &edition, const std::vector<bool> &draws, const Sources &sources) {
   Problems said_before;
-  Laid laid{impose(edition, sources, said_before), {}};
-  std::vector<PageInk> inks(edition.pages.size());
-  for (std::size_t page = 1; page < inks.size(); ++page)
-    inks[page] = {page < draws.size() && draws[page], *edition.pages[page].mode};
+  const std::vector<CopyPart> parts = impose_parts(edition, sources, said_before);
+  Laid laid{joined(parts), {}};
+  std::vector<PageInk> inks(1);
+  for (const CopyPart &part : parts)
+    for (int page = 1; page <= part.imposition.page_count; ++page)
+      inks.push_back({inks.size() < draws.size() && draws[inks.size()],
+                      *part.edition->pages[static_cast<std::size_t>(page)].mode});
   const std::vector<SheetModes> modes = modes_of(laid.imposition, inks);
   const std::vector<Pass> passes = passes_of(edition, laid.imposition, modes, sources, said_before);
   laid.sides = charged_sides(laid.imposition, modes, passes);

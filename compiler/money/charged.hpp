@@ -34,8 +34,9 @@ struct Laid {
   ChargedSides sides;
 };
 
-// Folds and counts an edition anew; each page that draws asks for its own mode. `draws` is by page,
-// index 1..page_count. Problems of the sheets are not said again here.
+// Folds and counts an edition anew, its pieces too; each page that draws asks for its own mode.
+// `draws` is by page, numbered on through book and pieces from 1. Problems of the sheets are not
+// said again here.
 Laid lay(const Edition &edition, const std::vector<bool> &draws, const Sources &sources);
 
 } // namespace bodkin

@@ -74,7 +74,7 @@ Comparison compared(const Edition &edition, const Bill &bill, const Estimate &es
   std::vector<Way> ways{own_way(edition, bill)};
   for (std::size_t i = 0; i < estimate.bids.size(); ++i)
     if (!estimate.bids[i].lacks_a_mode)
-      ways.push_back(like_for_like_way(edition.bids[i], *edition.currency, bill));
+      ways.push_back(like_for_like_way(edition, edition.bids[i], bill));
   return compare(ways);
 }
 

@@ -140,7 +140,7 @@ std::vector<Job> jobs(const Edition &edition, const Imposition &imposition) {
   Making making{edition, imposition};
   std::map<std::size_t, std::vector<int>> pages_of_sources;
   std::vector<std::size_t> used;
-  for (const StandingCharge &stands : where_work_stands(edition)) {
+  for (const StandingCharge &stands : where_work_stands_in_all(edition)) {
     making.matter(stands);
     const auto &source = edition[stands.element].source;
     if (!source || **source == SourceId::none || !edition.sources[at(**source)].costs)

@@ -17,9 +17,17 @@ int pages_without(const Edition &edition, const Imposition &imposition) {
 
 Exact cost_with(Edition edition, int pages, const std::vector<bool> &draws,
                 const Sources &sources) {
+  // What pieces draw is numbered on after the book's own pages.
+  std::vector<bool> kept(draws.begin(),
+                         draws.begin() + std::min<std::ptrdiff_t>(
+                                             pages + 1, static_cast<std::ptrdiff_t>(draws.size())));
+  kept.resize(static_cast<std::size_t>(pages) + 1);
+  const auto book = static_cast<std::size_t>(*edition.page_count) + 1;
+  if (draws.size() > book)
+    kept.insert(kept.end(), draws.begin() + static_cast<std::ptrdiff_t>(book), draws.end());
   edition.page_count.value = pages;
   edition.pages.resize(static_cast<std::size_t>(pages) + 1);
-  const Laid laid = lay(edition, draws, sources);
+  const Laid laid = lay(edition, kept, sources);
   return estimate(edition, laid.imposition, laid.sides).per_copy;
 }
 

@@ -22,7 +22,7 @@ std::span<const SidePrice> steps_of(const Machine &machine) {
 std::string_view name_of(Mode mode) { return mode == Mode::colour ? "colour" : "black"; }
 
 void add(std::vector<SideCount> &counts, MachineId machine, const Size &size, Mode mode,
-         std::int64_t sides) {
+         const Exact &sides) {
   for (SideCount &count : counts)
     if (count.machine == machine && count.size == size && count.mode == mode) {
       count.sides += sides;
@@ -53,23 +53,28 @@ const SidePrice *step_reached(const Machine &machine, Mode mode, const Size &siz
   return reached;
 }
 
-std::int64_t sides_of(const std::vector<SideCount> &counts, MachineId machine, Mode mode) {
-  std::int64_t sides = 0;
+Exact sides_of(const std::vector<SideCount> &counts, MachineId machine, Mode mode) {
+  Exact sides;
   for (const SideCount &count : counts)
     if (count.machine == machine && count.mode == mode)
       sides += count.sides;
   return sides;
 }
 
+// Whole sides of a run.
+std::int64_t run_of(const Exact &sides_a_copy, std::int64_t printed_copies) {
+  return (sides_a_copy * Exact(printed_copies)).ceiling();
+}
+
 // The last number of printed copies before a further step of this machine's ink is reached.
-std::int64_t before_next_step(const Machine &machine, Mode mode, std::int64_t sides_a_copy,
+std::int64_t before_next_step(const Machine &machine, Mode mode, const Exact &sides_a_copy,
                               std::int64_t printed_copies) {
   std::int64_t last = without_end;
-  if (sides_a_copy <= 0)
+  if (sides_a_copy <= Exact())
     return last;
   for (const SidePrice &price : steps_of(machine))
-    if (price.mode == mode && price.from_sides > sides_a_copy * printed_copies)
-      last = std::min(last, (price.from_sides - 1) / sides_a_copy);
+    if (price.mode == mode && price.from_sides > run_of(sides_a_copy, printed_copies))
+      last = std::min(last, (Exact(price.from_sides - 1) / sides_a_copy).floor());
   return last;
 }
 
@@ -78,7 +83,7 @@ struct Pricing {
   std::int64_t printed_copies;
   Printing out{};
 
-  void hold(MachineId machine, Mode mode, std::int64_t sides_a_copy) {
+  void hold(MachineId machine, Mode mode, const Exact &sides_a_copy) {
     out.holds_to = std::min(out.holds_to,
                             before_next_step(edition[machine], mode, sides_a_copy, printed_copies));
   }
@@ -88,10 +93,10 @@ struct Pricing {
     Mode best = Mode::black;
     std::optional<Exact> least;
     for (const Mode mode : {Mode::black, Mode::colour}) {
-      const std::int64_t sides = sides_of(counts.printed, machine, mode);
+      const Exact sides = sides_of(counts.printed, machine, mode);
       hold(machine, mode, sides);
-      const SidePrice *price = step_reached(edition[machine], mode, size,
-                                            std::max<std::int64_t>(sides * printed_copies, 1));
+      const SidePrice *price = step_reached(
+          edition[machine], mode, size, std::max<std::int64_t>(run_of(sides, printed_copies), 1));
       if (price && (!least || price_of_one(price->rate) < *least)) {
         least = price_of_one(price->rate);
         best = mode;
@@ -107,23 +112,31 @@ struct Pricing {
     return all;
   }
 
-  void charge(const SideCount &count, std::int64_t sides_of_ink) {
+  void charge(const SideCount &count, const Exact &sides_of_ink) {
     const Machine &machine = edition[count.machine];
     const bool by_size = priced_by_size(machine, count.mode, count.size);
     std::string what = fmt::format("{} sides at {}", name_of(count.mode), machine.name);
     if (by_size)
       what += " on " + written(count.size, edition.ruler);
     const SidePrice *price =
-        step_reached(machine, count.mode, count.size, sides_of_ink * printed_copies);
+        step_reached(machine, count.mode, count.size, run_of(sides_of_ink, printed_copies));
     if (!price || !same_money(*edition.currency, price->rate.price.currency))
       return leave_out(count, what, price != nullptr);
     const Exact rate = price_of_one(price->rate);
     for (Charge &line : out.charges)
       if (line.what == what && line.rate == rate) {
-        line.amount.printed += Exact(count.sides);
+        line.amount.printed += count.sides;
         return;
       }
     out.charges.push_back({what, Group::printing, {count.sides, 0, 0}, rate, price->range, 0, {}});
+  }
+
+  // The last sheet of a run is printed whole, though not all that is cut out of it is wanted.
+  void fill_sheets(std::size_t first_charge) {
+    for (std::size_t i = first_charge; i < out.charges.size(); ++i) {
+      const Exact sides = out.charges[i].amount.printed * Exact(printed_copies);
+      out.charges[i].amount.once += Exact(sides.ceiling()) - sides;
+    }
   }
 
   void leave_out(const SideCount &count, const std::string &what, bool has_price) {
@@ -132,8 +145,8 @@ struct Pricing {
     const auto reason = has_price   ? Unpriced::Reason::other_currency
                         : has_steps ? Unpriced::Reason::below_least_step
                                     : Unpriced::Reason::no_price;
-    out.unpriced.push_back(
-        {reason, StockId::none, count.machine, count.mode, what, count.sides * printed_copies});
+    out.unpriced.push_back({reason, StockId::none, count.machine, count.mode, what,
+                            run_of(count.sides, printed_copies)});
   }
 
   void tax(MachineId machine, std::size_t first_charge) {
@@ -161,19 +174,24 @@ std::vector<MachineId> machines_of(const std::vector<SideCount> &counts) {
   return machines;
 }
 
+Exact in_a_copy(const Sheet &sheet) { return Exact::ratio(sheet.in_a_copy, sheet.up); }
+
 } // namespace
 
 SideCounts count_sides(const Edition &edition, const Imposition &imposition,
-                       const ChargedSides &sides) {
+                       const ChargedSides &sides, Whose whose) {
   SideCounts counts;
   for (const ChargedSide &side : sides) {
     if (side.machine == MachineId::none)
       continue;
-    const Size size = upright(imposition.sheets[static_cast<std::size_t>(side.sheet)].size);
+    const Sheet &sheet = imposition.sheets[static_cast<std::size_t>(side.sheet)];
+    if (whose == Whose::pieces && sheet.piece.empty())
+      continue;
+    const Size size = upright(sheet.size);
     if (side.printed)
-      add(counts.printed, side.machine, size, side.mode, 1);
+      add(counts.printed, side.machine, size, side.mode, in_a_copy(sheet));
     else if (*edition[side.machine].blank_charged && side.fed_both)
-      add(counts.blank, side.machine, size, Mode::black, 1);
+      add(counts.blank, side.machine, size, Mode::black, in_a_copy(sheet));
   }
   return counts;
 }
@@ -185,12 +203,13 @@ Printing printing(const Edition &edition, const SideCounts &counts, std::int64_t
   for (const MachineId machine : machines_of(all)) {
     const std::size_t first = pricing.out.charges.size();
     for (const Mode mode : {Mode::colour, Mode::black}) {
-      const std::int64_t sides_of_ink = sides_of(all, machine, mode);
+      const Exact sides_of_ink = sides_of(all, machine, mode);
       pricing.hold(machine, mode, sides_of_ink);
       for (const SideCount &count : all)
         if (count.machine == machine && count.mode == mode)
           pricing.charge(count, sides_of_ink);
     }
+    pricing.fill_sheets(first);
     pricing.tax(machine, first);
   }
   return std::move(pricing.out);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "money/charge.hpp"
+#include "money/exact.hpp"
 
 #include <vector>
 
@@ -12,7 +13,7 @@ struct SideCount {
   MachineId machine = MachineId::none;
   Size size; // upright
   Mode mode = Mode::black;
-  std::int64_t sides = 0;
+  Exact sides; // of one copy; a part of one where several are cut out of a sheet
 };
 
 struct SideCounts {
@@ -20,8 +21,10 @@ struct SideCounts {
   std::vector<SideCount> blank; // charged blank sides; their mode is settled by price
 };
 
+// Of all that a copy holds, or of what lies beside the book: wrap and inserts.
+enum class Whose { all, pieces };
 SideCounts count_sides(const Edition &edition, const Imposition &imposition,
-                       const ChargedSides &sides);
+                       const ChargedSides &sides, Whose whose = Whose::all);
 
 // The charges of a run of `printed_copies` (copies and spares), by machine as first met, the
 // dearest mode first, each machine's tax after them. They hold up to `holds_to` printed copies,

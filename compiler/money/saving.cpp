@@ -234,6 +234,7 @@ Edition without_matter(const Edition &edition) {
   light.stocks = edition.stocks;
   light.machines = edition.machines;
   light.finish = edition.finish;
+  light.pieces = edition.pieces;
   light.finish_range = edition.finish_range;
   light.ruler = edition.ruler;
   light.pages.resize(edition.pages.size());

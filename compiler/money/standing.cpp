@@ -1,5 +1,6 @@
 #include "money/standing.hpp"
 
+#include "edition/piece.hpp"
 #include "measure/limits.hpp"
 
 #include <map>
@@ -71,6 +72,22 @@ std::vector<StandingCharge> where_work_stands(const Edition &edition) {
   for (std::size_t number = 1; number < edition.pages.size(); ++number)
     walk.page(static_cast<int>(number));
   return std::move(walk.found);
+}
+
+std::vector<StandingCharge> where_work_stands_in_all(const Edition &edition) {
+  std::vector<StandingCharge> all = where_work_stands(edition);
+  int before = *edition.page_count;
+  for (const auto &piece : edition.pieces) {
+    for (StandingCharge stands : where_work_stands(piece->edition)) {
+      std::vector<int> pages;
+      for (std::int64_t i = 0; i < *piece->count; ++i)
+        for (const int page : stands.pages)
+          pages.push_back(page + before);
+      all.push_back({stands.element, std::move(pages)});
+    }
+    before += *piece->edition.page_count;
+  }
+  return all;
 }
 
 } // namespace bodkin

@@ -16,5 +16,7 @@ struct StandingCharge {
 // In order of first appearance. Only hand matter, elements that take time or cost money, and
 // elements with a source: nothing else concerns the estimate.
 std::vector<StandingCharge> where_work_stands(const Edition &edition);
+// In the pieces too, whose pages are numbered on; once for each of a piece that a copy holds.
+std::vector<StandingCharge> where_work_stands_in_all(const Edition &edition);
 
 } // namespace bodkin

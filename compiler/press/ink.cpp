@@ -54,12 +54,11 @@ public:
       return;
     set_paint(cairo_, first_->paint.colour);
     cairo_set_scaled_font(cairo_, fonts_.at(*first_->cut, first_->size));
-    cairo_show_text_glyphs(
-        cairo_, tray_.text.data(), static_cast<int>(tray_.text.size()), tray_.glyphs.data(),
-        static_cast<int>(tray_.glyphs.size()), tray_.clusters.data(),
-        static_cast<int>(tray_.clusters.size()),
-        first_->backward ? CAIRO_TEXT_CLUSTER_FLAG_BACKWARD
-                         : static_cast<cairo_text_cluster_flags_t>(0));
+    cairo_show_text_glyphs(cairo_, tray_.text.data(), static_cast<int>(tray_.text.size()),
+                           tray_.glyphs.data(), static_cast<int>(tray_.glyphs.size()),
+                           tray_.clusters.data(), static_cast<int>(tray_.clusters.size()),
+                           first_->backward ? CAIRO_TEXT_CLUSTER_FLAG_BACKWARD
+                                            : static_cast<cairo_text_cluster_flags_t>(0));
     first_ = nullptr;
   }
 

@@ -95,11 +95,10 @@ void Outputs::draw_side(Contents &contents, int sheet, int side) {
   const Side &here =
       job.imposition.sheets[static_cast<std::size_t>(sheet)].sides[static_cast<std::size_t>(side)];
   for (const Place &place : here.places) {
-    if (place.page == 0 || place.page > job.imposition.page_count ||
-        plates_.page(place.page).empty())
+    if (place.page == 0 || place.page > job.pages() || plates_.page(place.page).empty())
       continue;
     contents.save();
-    const Size page = job.imposition.size_of(place.page);
+    const Size page = job.size_of(place.page);
     contents.matrix(page_to_sheet(place, page, size));
     for (const Layer &layer : plates_.page(place.page)) {
       contents.save();
@@ -151,13 +150,13 @@ void Outputs::draw_on_paper(Contents &contents, int page) {
   if (plates_.page(page).empty())
     return;
   contents.save();
-  if (black_only(plates_.job().drawings[page])) {
+  if (black_only(plates_.job().drawing(page))) {
     contents.matrix({.xx = 1,
                      .yx = 0,
                      .xy = 0,
                      .yy = -1,
                      .x0 = 0,
-                     .y0 = plates_.job().imposition.page_size.height.in_points()});
+                     .y0 = plates_.job().size_of(page).height.in_points()});
     draw_layers(contents, plates_.page(page));
   } else {
     contents.state(multiplying_);
@@ -169,7 +168,7 @@ void Outputs::draw_on_paper(Contents &contents, int page) {
 // All of a page as one group, so that white matter hides what lies below it and the whole is then
 // laid on the paper's colour.
 QPDFObjectHandle Outputs::page_group(int page) {
-  const Size &size = plates_.job().imposition.page_size;
+  const Size size = plates_.job().size_of(page);
   const double height = size.height.in_points();
   Contents contents;
   contents.save();
@@ -183,8 +182,7 @@ QPDFObjectHandle Outputs::page_group(int page) {
 }
 
 QPDFObjectHandle Outputs::proof_page(const ProofSpread &spread) {
-  const ProofLayout layout = proof_layout(plates_.job());
-  const double height = plates_.job().imposition.page_size.height.in_points();
+  const ProofLayout layout = proof_layout(plates_.job(), spread);
   Contents contents;
   contents.draw(draw_frame(plates_.job(), spread));
   for (const auto &[page, x] :
@@ -192,6 +190,7 @@ QPDFObjectHandle Outputs::proof_page(const ProofSpread &spread) {
     if (page == 0)
       continue;
     contents.save();
+    const double height = plates_.job().size_of(page).height.in_points();
     contents.matrix(
         {.xx = 1, .yx = 0, .xy = 0, .yy = 1, .x0 = x, .y0 = layout.height - layout.y - height});
     draw_on_paper(contents, page);

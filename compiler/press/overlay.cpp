@@ -123,10 +123,10 @@ bool only_on_proofs(const Item &item) {
 }
 
 std::optional<Strokes> draw_overlay(const PrintJob &job, int page) {
-  const std::vector<Item> &items = job.drawings[page].items;
+  const std::vector<Item> &items = job.drawing(page).items;
   if (std::none_of(items.begin(), items.end(), only_on_proofs))
     return std::nullopt;
-  Strokes drawn(job.imposition.page_size.height.in_points());
+  Strokes drawn(job.size_of(page).height.in_points());
   for (const Item &item : items)
     if (only_on_proofs(item))
       draw_on_proof(drawn, item);

@@ -41,7 +41,7 @@ cairo_t *PageParter::open(bool shifted) {
   if (open_.cairo && open_.shifted != shifted)
     close();
   if (!open_.cairo) {
-    const Size size = job_.imposition.page_size;
+    const Size size = size_;
     const double beside = shifted ? 0 : past_fold.in_points();
     open_ = {vectors_.begin(size.width.in_points() + 2 * beside, size.height.in_points()), shifted};
     cairo_translate(open_.cairo, beside, 0);
@@ -88,7 +88,7 @@ void PageParter::drawing_alone(const Item &item, const SetPicture &set, const Pi
   if (!drawing)
     return;
   close();
-  const Size size = job_.imposition.page_size;
+  const Size size = size_;
   cairo_t *cairo =
       vectors_.begin(size.width.in_points() * enlarged, size.height.in_points() * enlarged);
   const Transform larger = Transform::scaled(enlarged, enlarged);
@@ -118,9 +118,10 @@ void PageParter::picture_item(const Item &item) {
 }
 
 std::vector<PlannedLayer> PageParter::part(int page) {
-  grey_ = *job_.edition.pages[static_cast<std::size_t>(page)].mode == Mode::black;
+  grey_ = job_.mode_of(page) == Mode::black;
+  size_ = job_.size_of(page);
   planned_.clear();
-  for (const Item &item : job_.drawings[page].items) {
+  for (const Item &item : job_.drawing(page).items) {
     if (only_on_proofs(item))
       continue;
     if (is_picture(item))

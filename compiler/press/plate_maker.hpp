@@ -58,7 +58,8 @@ private:
   Vectors &vectors_;
   Fonts &fonts_;
   std::map<std::string, std::optional<art::SvgDrawing>> svgs_;
-  bool grey_ = true;
+  bool grey_ = true; // of the page at hand
+  Size size_;
   Open open_;
   std::vector<PlannedLayer> planned_;
 };

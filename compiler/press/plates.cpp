@@ -33,13 +33,23 @@ void forget(QPDF &pdf, QPDFObjectHandle object) {
 
 } // namespace
 
+const PageDrawing &PrintJob::drawing(int page) const {
+  const CopyPart &part = part_of(page);
+  return drawings[static_cast<std::size_t>(&part - parts.data())][page - part.pages_before];
+}
+
+Mode PrintJob::mode_of(int page) const {
+  const CopyPart &part = part_of(page);
+  return *part.edition->pages[static_cast<std::size_t>(page - part.pages_before)].mode;
+}
+
 class PlateMaker {
 public:
   PlateMaker(Plates &plates, const PrintJob &job)
       : plates_(plates), job_(job), images_(plates.pdf_, job.gallery), foreigners_(plates.pdf_) {}
 
   void make() {
-    const int pages = *job_.edition.page_count;
+    const int pages = job_.pages();
     planned_.resize(static_cast<std::size_t>(pages) + 1);
     draw(pages);
     plates_.vectors_ = vectors_.finish();
@@ -105,7 +115,9 @@ private:
 
   void finish_page(std::size_t page) {
     for (const PlannedLayer &planned : planned_[page]) {
-      if (auto layer = std::visit([&](const auto &what) { return finished(what); }, planned.what)) {
+      if (auto layer =
+              std::visit([&](const auto &what) { return finished(what, static_cast<int>(page)); },
+                         planned.what)) {
         layer->shifted = planned.shifted;
         plates_.pages_[page].push_back(std::move(*layer));
       }
@@ -113,8 +125,8 @@ private:
     planned_[page] = {};
   }
 
-  std::optional<Layer> finished(const DrawnLayer &drawn) {
-    const double height = job_.imposition.page_size.height.in_points();
+  std::optional<Layer> finished(const DrawnLayer &drawn, int page) {
+    const double height = job_.size_of(page).height.in_points();
     const Transform upright{.xx = 1 / drawn.scale,
                             .yx = 0,
                             .xy = 0,
@@ -124,7 +136,7 @@ private:
     return Layer{forms_[static_cast<std::size_t>(drawn.vector_page)], upright, {}, true};
   }
 
-  std::optional<Layer> finished(const PictureLayer &layer) {
+  std::optional<Layer> finished(const PictureLayer &layer, int) {
     const auto &picture = std::get<Picture>(job_.edition[layer.element].what);
     const Transform unit =
         layer.to_page * Transform::moved(layer.whole.x, layer.whole.y) *

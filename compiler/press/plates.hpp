@@ -5,6 +5,7 @@
 #include "page/drawing.hpp"
 #include "press/images.hpp"
 #include "sheet/marks.hpp"
+#include "sheet/parts.hpp"
 #include "sheet/passes.hpp"
 #include "type/faces.hpp"
 
@@ -18,12 +19,20 @@ namespace bodkin::press {
 
 struct PrintJob {
   const Edition &edition;
-  const Imposition &imposition;
-  const Drawings &drawings;
+  const Imposition &imposition; // of all parts of a copy, as joined()
+  const std::vector<CopyPart> &parts;
+  const std::vector<Drawings> &drawings; // by part
   const std::vector<SheetModes> &modes;
   const std::vector<Pass> &passes;
   art::Gallery &gallery;
   std::function<void(int done, int of)> progress; // pages drawn; may be empty
+
+  // Pages are numbered on through all parts.
+  int pages() const { return static_cast<int>(imposition.where.size()) - 1; }
+  Size size_of(int page) const { return imposition.size_of(page); }
+  const CopyPart &part_of(int page) const { return part_of_page(parts, page); }
+  const PageDrawing &drawing(int page) const;
+  Mode mode_of(int page) const;
 };
 
 // One object of a page, in the page's own frame (points, y down from its top left).

@@ -12,7 +12,7 @@ namespace {
 constexpr double around = 20, under = 22, label_height = 5;
 
 void draw_paper(Strokes &drawn, const PrintJob &job, int page, double x, double y) {
-  const Size size = job.imposition.size_of(page);
+  const Size size = job.size_of(page);
   const StockId stock = job.imposition.sheet_of(page).stock;
   const Colour tint = stock == StockId::none ? Colour{255, 255, 255} : *job.edition[stock].tint;
   drawn.colour(0.55, 0.55, 0.55);
@@ -23,9 +23,9 @@ void draw_paper(Strokes &drawn, const PrintJob &job, int page, double x, double 
 }
 
 // Where the knife will go, as ticks outside the page: the page itself stays as it will look.
-void draw_cut_ticks(Strokes &drawn, const PrintJob &job, bool left, double x, double y) {
-  const Trims trims = trims_of(job.edition);
-  const Size &size = job.imposition.page_size;
+void draw_cut_ticks(Strokes &drawn, const PrintJob &job, int page, bool left, double x, double y) {
+  const Trims trims = trims_of(*job.part_of(page).edition);
+  const Size size = job.size_of(page);
   const double w = size.width.in_points(), h = size.height.in_points(), tick = 7, off = 2;
   const double fore = trims.fore_edge.in_points();
   const double outer = left ? x + fore : x + w - fore, edge = left ? x : x + w;
@@ -48,12 +48,14 @@ void draw_cut_ticks(Strokes &drawn, const PrintJob &job, bool left, double x, do
 }
 
 void draw_label(Strokes &drawn, const PrintJob &job, int page, bool left, double x, double y) {
-  const Size &size = job.imposition.page_size;
+  const Size size = job.size_of(page);
   const StockId stock = job.imposition.sheet_of(page).stock;
-  std::string text = "page " + std::to_string(page);
+  const CopyPart &part = job.part_of(page);
+  std::string text = part.piece ? part.piece->name + " " : "page ";
+  text += std::to_string(page - part.pages_before);
   if (stock != StockId::none)
     text += "  " + job.edition[stock].name;
-  const bool colour = *job.edition.pages[static_cast<std::size_t>(page)].mode == Mode::colour;
+  const bool colour = job.mode_of(page) == Mode::colour;
   text += colour ? "  colour" : "  black";
   const double at = left ? x : x + size.width.in_points() - letters_width(text, label_height);
   drawn.colour(0.35, 0.35, 0.35);
@@ -64,28 +66,34 @@ void draw_page(Strokes &drawn, const PrintJob &job, int page, bool left, double 
   if (page == 0)
     return;
   draw_paper(drawn, job, page, x, y);
-  draw_cut_ticks(drawn, job, left, x, y);
+  draw_cut_ticks(drawn, job, page, left, x, y);
   draw_label(drawn, job, page, left, x, y);
 }
 
 } // namespace
 
 std::vector<ProofSpread> proof_spreads(const PrintJob &job) {
-  const int pages = *job.edition.page_count;
-  std::vector<ProofSpread> spreads{{0, std::min(pages, 1)}};
-  for (int left = 2; left <= pages; left += 2)
-    spreads.push_back({left, left + 1 <= pages ? left + 1 : 0});
+  std::vector<ProofSpread> spreads;
+  for (const CopyPart &part : job.parts) {
+    const int before = part.pages_before, pages = part.imposition.page_count;
+    spreads.push_back({0, pages > 0 ? before + 1 : 0});
+    for (int left = 2; left <= pages; left += 2)
+      spreads.push_back({before + left, left + 1 <= pages ? before + left + 1 : 0});
+  }
   return spreads;
 }
 
-ProofLayout proof_layout(const PrintJob &job) {
-  const double w = job.imposition.page_size.width.in_points();
-  const double h = job.imposition.page_size.height.in_points();
-  return {2 * w + 2 * around, h + around + under + 6, around, around + w, around};
+ProofLayout proof_layout(const PrintJob &job, const ProofSpread &spread) {
+  const auto size = [&](int page) { return page > 0 ? job.size_of(page) : Size{}; };
+  const Size left = size(spread.left), right = size(spread.right);
+  const double l = (spread.left > 0 ? left : right).width.in_points();
+  const double r = (spread.right > 0 ? right : left).width.in_points();
+  const double h = std::max(left.height, right.height).in_points();
+  return {l + r + 2 * around, h + around + under + 6, around, around + l, around};
 }
 
 Strokes draw_frame(const PrintJob &job, const ProofSpread &spread) {
-  const ProofLayout layout = proof_layout(job);
+  const ProofLayout layout = proof_layout(job, spread);
   Strokes drawn(layout.height);
   drawn.colour(1, 1, 1);
   drawn.rectangle(0, 0, layout.width, layout.height);

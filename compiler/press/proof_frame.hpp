@@ -20,7 +20,7 @@ struct ProofLayout {
   double width = 0, height = 0;
   double left_x = 0, right_x = 0, y = 0;
 };
-ProofLayout proof_layout(const PrintJob &job);
+ProofLayout proof_layout(const PrintJob &job, const ProofSpread &spread);
 
 // Papers, edges and words of one spread.
 Strokes draw_frame(const PrintJob &job, const ProofSpread &spread);

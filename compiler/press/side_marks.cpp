@@ -37,8 +37,9 @@ void draw_text(Strokes &drawn, const MarkText &text) {
 } // namespace
 
 std::optional<Strokes> draw_marks(const PrintJob &job, int sheet, int side) {
-  const Marks marks =
-      marks_of(job.edition, job.imposition, sheet, side == 0 ? SideName::front : SideName::back);
+  const CopyPart &part = part_of_sheet(job.parts, sheet);
+  const Marks marks = marks_of(*part.edition, part.imposition, sheet - part.sheets_before,
+                               side == 0 ? SideName::front : SideName::back);
   if (marks.lines.empty() && marks.texts.empty())
     return std::nullopt;
   const Size &size = job.imposition.sheets[static_cast<std::size_t>(sheet)].size;

@@ -4,6 +4,15 @@ namespace bodkin {
 namespace {
 
 constexpr Check table[] = {
+    {"does-not-go-up", Kind::error, "So many do not go on one sheet",
+     "A piece laid several up is printed that many times on each sheet and cut apart afterwards, "
+     "in even columns and rows so that a guillotine goes straight through. The compiler tries "
+     "every "
+     "number of columns, with the paper upright and lying across.",
+     "Lay fewer of them on a sheet, make the piece smaller, or choose a paper with larger sheets.",
+     "insert slip\n"
+     "  size       4.25in x 5.5in\n"
+     "  up         4\n"},
     {"leaf-not-held", Kind::error, "A leaf would fall out of the book",
      "Leaves that turn about a spine must hang in it: at the crease of the last fold, or at the "
      "edge that \"spine\" names when they are stapled, sewn or glued there. The compiler folds the "
@@ -64,6 +73,14 @@ constexpr Check table[] = {
      "  cut        between rows 1 and 2, columns 2 to 3\n"
      "  fold       top under bottom\n"
      "  push       ends together\n"},
+    {"piece-too-large", Kind::error, "A piece stands out of the copy",
+     "What is laid loose into a copy, gathered into it or tipped in after the knife has to be no "
+     "larger than the trimmed page, or it is bent in the first bag. What goes at the centre, or "
+     "round the book, is bound in before the knife comes and cut with it.",
+     "Make the piece smaller, fold it once more, or let it go at the centre.",
+     "insert map\n"
+     "  size       half-letter\n"
+     "  goes       loose\n"},
     {"sheet-too-small", Kind::error, "The sheet is too small for its panels",
      "A tab takes its width off each sheet before the panels are parted, and a narrower column or "
      "row gives up its width to the others. On this sheet nothing is left for a panel.",

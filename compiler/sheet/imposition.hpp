@@ -5,6 +5,7 @@
 #include "measure/box.hpp"
 
 #include <array>
+#include <string>
 #include <vector>
 
 namespace bodkin {
@@ -63,7 +64,14 @@ struct Sheet {
   };
   std::vector<FoldLine> folds;
   std::vector<FoldLine> slits; // cut before folding, likewise
+  std::vector<FoldLine> cuts;  // that part what is laid on it several up, in order of cutting
   Edges tabs;                  // strips of the front, as seen, that hold no page
+  // Of a wrap or an insert, where all sheets of a copy stand together: its name, how many of it a
+  // copy holds, and how many pages are numbered before its own first.
+  std::string piece;
+  std::int64_t in_a_copy = 1;
+  int up = 1; // so many alike are cut out of it
+  int pages_before = 0;
 };
 
 struct Spotted {
@@ -73,7 +81,7 @@ struct Spotted {
 };
 
 struct Imposition {
-  int page_count = 0; // of the edition; every one of its pages has a place
+  int page_count = 0; // of the book; every one of its pages has a place
   int folds_into = 0; // pages that the sheets carry: more than page_count where it does not fold
   int pages_a_sheet = 0;
   Size page_size;          // of the largest page

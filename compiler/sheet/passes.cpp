@@ -39,7 +39,8 @@ std::string suffix(const Edition &edition, const std::vector<PassPrinting> &pass
                    const PassPrinting &pass) {
   const auto differs = [&](auto same_so_far, auto differ) {
     return std::any_of(passes.begin(), passes.end(), [&](const PassPrinting &other) {
-      return other.stock == pass.stock && same_so_far(other) && differ(other);
+      return other.stock == pass.stock && other.piece == pass.piece && same_so_far(other) &&
+             differ(other);
     });
   };
   const auto same_mode = [&](const PassPrinting &other) { return other.mode == pass.mode; };
@@ -47,6 +48,8 @@ std::string suffix(const Edition &edition, const std::vector<PassPrinting> &pass
     return same_mode(other) && other.sides == pass.sides;
   };
   std::string text;
+  if (!pass.piece.empty())
+    text += "-" + pass.piece;
   if (differs([](const PassPrinting &) { return true; },
               [&](const PassPrinting &other) { return !same_mode(other); }))
     text += fmt::format("-{}", spoken::mode_name(pass.mode));

@@ -19,25 +19,29 @@ void add_side(PassPrinting &run, int sheet, int side, Mode mode) {
 
 std::vector<PassPrinting> gather(const Edition &edition, const Imposition &imposition,
                                  std::span<const SheetModes> modes) {
-  using Key = std::tuple<StockId, MachineId, int>;
+  using Key = std::tuple<StockId, std::string, MachineId, int>;
   std::map<Key, std::size_t> known;
-  std::map<StockId, int> stock_order;
+  std::map<std::pair<StockId, std::string>, int> stock_order;
   std::vector<PassPrinting> runs;
   for (std::size_t i = 0; i < imposition.sheets.size(); ++i) {
     const Sheet &sheet = imposition.sheets[i];
     const int order =
-        stock_order.emplace(sheet.stock, static_cast<int>(stock_order.size())).first->second;
+        stock_order
+            .emplace(std::pair(sheet.stock, sheet.piece), static_cast<int>(stock_order.size()))
+            .first->second;
     for (int side = 0; side < 2; ++side) {
       const SideMode &mode = modes[i][static_cast<std::size_t>(side)];
       if (!mode)
         continue;
       const MachineId machine = sheet.sides[static_cast<std::size_t>(side)].machine;
       const int apart = *machine_of(edition, machine).modes_apart ? static_cast<int>(*mode) : -1;
-      const auto [entry, fresh] = known.emplace(Key{sheet.stock, machine, apart}, runs.size());
+      const auto [entry, fresh] =
+          known.emplace(Key{sheet.stock, sheet.piece, machine, apart}, runs.size());
       if (fresh) {
         PassPrinting run;
         run.stock_order = order;
         run.stock = sheet.stock;
+        run.piece = sheet.piece;
         run.machine = machine;
         runs.push_back(std::move(run));
       }

@@ -10,7 +10,8 @@ namespace bodkin {
 
 // One stock through one machine, in one mode where its modes are apart.
 struct PassPrinting {
-  int stock_order = 0;
+  int stock_order = 0; // of stock and piece
+  std::string piece;   // empty: the book
   StockId stock = StockId::none;
   MachineId machine = MachineId::none;
   Mode mode = Mode::black; // the dearest

@@ -4,6 +4,7 @@
 
 #include "edition/edition.hpp"
 #include "sheet/imposition.hpp"
+#include "sheet/parts.hpp"
 #include "sheet/passes.hpp"
 
 #include <span>
@@ -16,6 +17,7 @@ struct SheetsReport {
   const Imposition &imposition;
   std::span<const SheetModes> modes;
   std::span<const Pass> passes;
+  std::span<const CopyPart> parts{}; // of a copy; may be left out where it is a book alone
 };
 
 std::string sheets_as_text(const SheetsReport &report);

@@ -51,7 +51,7 @@ void draw_side(SvgPage &page, const Frame &frame, const Sheet &sheet, std::size_
              box.height.in_points() * frame.scale, "page");
     if (place.page > 0)
       page.number(frame.across(box.x + box.width / 2), frame.down(box.y + box.height / 2),
-                  std::to_string(place.page), place.turn);
+                  std::to_string(place.page - sheet.pages_before), place.turn);
   }
   draw_lines(page, frame, sheet, side == 0, sheet.folds, false);
   draw_lines(page, frame, sheet, side == 0, sheet.slits, true);
@@ -63,7 +63,10 @@ double draw_sheet(SvgPage &page, const SheetsReport &report, const Sheet &sheet,
       side_width / std::max(sheet.size.width.in_points(), sheet.size.height.in_points());
   const std::string stock =
       sheet.stock == StockId::none ? "no stock" : report.edition[sheet.stock].name;
-  page.words_from(margin, y + 10, fmt::format("sheet {}, {}", sheet.number, stock), "title");
+  page.words_from(margin, y + 10,
+                  fmt::format("sheet {}, {}{}{}", sheet.number, stock,
+                              sheet.piece.empty() ? "" : ", ", sheet.piece),
+                  "title");
   for (std::size_t side = 0; side < 2; ++side) {
     const double x = margin + static_cast<double>(side) * (side_width + gap);
     page.words_from(x, y + 24, side == 0 ? "front" : "back, turned like a leaf", "small");

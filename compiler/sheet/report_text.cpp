@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <array>
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 #include <map>
 
 namespace bodkin {
@@ -23,19 +24,19 @@ std::string_view pointing(int turn) {
   return turn == 90 ? ">" : turn == 180 ? "v" : turn == 270 ? "<" : "";
 }
 
-std::string page_at(const Place &place, std::size_t width) {
+std::string page_at(const Place &place, int pages_before, std::size_t width) {
   const std::string text =
-      place.page > 0 ? fmt::format("{}{}", place.page, pointing(place.turn)) : "-";
+      place.page > 0 ? fmt::format("{}{}", place.page - pages_before, pointing(place.turn)) : "-";
   return fmt::format("{:>{}}", text, width);
 }
 
 // One line of text for each row of places.
-std::string drawn(const Side &side, std::size_t width) {
+std::string drawn(const Side &side, int pages_before, std::size_t width) {
   std::string text;
   for (std::size_t i = 0; i < side.places.size(); ++i) {
     const bool new_row = i == 0 || side.places[i].box.y != side.places[i - 1].box.y;
     text += new_row ? (i == 0 ? "    " : "\n    ") : " | ";
-    text += page_at(side.places[i], width);
+    text += page_at(side.places[i], pages_before, width);
   }
   return text + "\n";
 }
@@ -62,7 +63,7 @@ std::string narrower_pages(const SheetsReport &report, const Sheet &sheet) {
     for (const Place &place : side.places)
       if (place.page > 0)
         if (const Size size = report.imposition.size_of(place.page);
-            size != report.imposition.page_size)
+            sheet.piece.empty() && size != report.imposition.page_size)
           by_size[size].push_back(place.page);
   std::string text;
   for (auto &[size, pages] : by_size) {
@@ -73,13 +74,39 @@ std::string narrower_pages(const SheetsReport &report, const Sheet &sheet) {
   return text;
 }
 
+// "  cut 4 out of it: across at 5 1/2in from the head, then ..."
+std::string cuts_text(const SheetsReport &report, const Sheet &sheet) {
+  if (sheet.up <= 1)
+    return {};
+  std::vector<std::string> across, down;
+  for (const Sheet::FoldLine &cut : sheet.cuts) {
+    const bool upright = cut.start.x == cut.end.x;
+    (upright ? down : across)
+        .push_back(written(upright ? cut.start.x : cut.start.y, report.edition.ruler));
+  }
+  std::string text = fmt::format("  cut {} out of it, as its front lies:", sheet.up);
+  if (!across.empty())
+    text += fmt::format(" across, {} from the head", fmt::join(across, ", "));
+  if (!down.empty())
+    text += fmt::format("{} down, {} from the left", across.empty() ? "" : "; then each strip",
+                        fmt::join(down, ", "));
+  return text + "\n";
+}
+
+std::string piece_words(const Sheet &sheet) {
+  if (sheet.piece.empty())
+    return {};
+  return sheet.in_a_copy == 1 ? fmt::format(" ({})", sheet.piece)
+                              : fmt::format(" ({}, {} in a copy)", sheet.piece, sheet.in_a_copy);
+}
+
 std::string sheet_text(const SheetsReport &report, const PrintedBy &printed, std::size_t index,
                        std::size_t width) {
   const Sheet &sheet = report.imposition.sheets[index];
   const Edition &edition = report.edition;
   std::string text = fmt::format(
-      "\nsheet {} of {}: {}, {}, creep {}\n", sheet.number, report.imposition.sheets.size(),
-      sheet.stock == StockId::none ? "no stock" : edition[sheet.stock].name,
+      "\nsheet {} of {}{}: {}, {}, creep {}\n", sheet.number, report.imposition.sheets.size(),
+      piece_words(sheet), sheet.stock == StockId::none ? "no stock" : edition[sheet.stock].name,
       spoken::named_and_measured(sheet.size, ruler_of(sheet.size)),
       written(sheet.creep, edition.ruler));
   for (std::size_t s = 0; s < 2; ++s) {
@@ -88,9 +115,20 @@ std::string sheet_text(const SheetsReport &report, const PrintedBy &printed, std
     text += fmt::format("  {:<5}  {:<6}  {}\n", side_name(side.name),
                         mode ? spoken::mode_name(*mode) : "blank",
                         printed[index][s].empty() ? "not printed" : printed[index][s]);
-    text += side.places.empty() ? "    no pages\n" : drawn(side, width);
+    text += side.places.empty() ? "    no pages\n" : drawn(side, sheet.pages_before, width);
   }
-  return text + narrower_pages(report, sheet);
+  return text + narrower_pages(report, sheet) + cuts_text(report, sheet);
+}
+
+// Where each piece goes, and how it is folded.
+std::string pieces_text(const SheetsReport &report) {
+  std::string text;
+  for (const CopyPart &part : report.parts)
+    if (part.piece)
+      text += fmt::format("\n{}: {}, {}\n", part.piece->name,
+                          spoken::measures(*part.edition->size, report.edition.ruler),
+                          goes_in_words(*part.piece));
+  return text;
 }
 
 std::string folding_text(const Edition &edition, const Imposition &imposition) {
@@ -146,8 +184,8 @@ std::string sheets_as_text(const SheetsReport &report) {
   const PrintedBy printed = printed_by(report);
   for (std::size_t i = 0; i < imposition.sheets.size(); ++i)
     text += sheet_text(report, printed, i, width);
-  return text + folding_text(report.edition, imposition) + passes_text(report) +
-         finish_in_words(report.edition, imposition);
+  return text + folding_text(report.edition, imposition) + pieces_text(report) +
+         passes_text(report) + finish_in_words(report.edition, imposition);
 }
 
 } // namespace bodkin

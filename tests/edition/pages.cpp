@@ -47,9 +47,9 @@ TEST_CASE("page lists name the pages that they say") {
       {"back-cover", "12 "},
       {"next", "1 "},
   };
-  for (const auto &[list, pages] : rows) {
-    CAPTURE(list);
-    CHECK(ruled(list) == pages);
+  for (const auto &row : rows) {
+    CAPTURE(row.first);
+    CHECK(ruled(row.first) == row.second);
   }
 }
 

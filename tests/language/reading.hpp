@@ -67,6 +67,8 @@ inline std::string under(std::string_view parent, const std::string &line) {
        {"picture \"a.png\"", "words in body", "patch", "qr \"x\"", "hand stamp", "folio in label"})
     if (element.substr(0, element.find(' ')) == parent)
       return "page 2\n  " + std::string(element) + "\n    " + text + "\n";
+  if (parent == "wrap")
+    return "wrap on board\n  " + text + "\n";
   if (parent == "face")
     return "face book from \"EB Garamond\"\n  " + text + "\n";
   return std::string(parent) + " some\n  " + text + "\n";

@@ -34,7 +34,7 @@ TEST_CASE("any number of bytes in any pieces has the digest that sha256sum gives
   std::string bytes;
   for (int i = 0; i < 300; ++i)
     bytes += static_cast<char>(i * 7 + i / 9);
-  for (const std::size_t size : {1, 55, 56, 63, 64, 65, 119, 120, 127, 128, 300}) {
+  for (const std::size_t size : {1U, 55U, 56U, 63U, 64U, 65U, 119U, 120U, 127U, 128U, 300U}) {
     CAPTURE(size);
     const std::string some = bytes.substr(0, size);
     const std::string right = by_sha256sum(some);

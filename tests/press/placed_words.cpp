@@ -80,13 +80,11 @@ bool same(const Word &asked, const Found &word) {
 }
 
 std::string sheets_of(const Composed &pages) {
-  const press::PrintJob job{pages.edition(),
-                            pages.imposition,
-                            pages.drawings,
-                            pages.modes,
-                            pages.passes,
-                            *pages.gallery,
-                            {}};
+  Problems told;
+  const std::vector<CopyPart> parts = impose_parts(pages.edition(), *pages.read.sources, told);
+  const std::vector<Drawings> drawings{pages.drawings};
+  const press::PrintJob job{pages.edition(), pages.imposition, parts,          drawings,
+                            pages.modes,     pages.passes,     *pages.gallery, {}};
   press::Plates plates(job);
   press::Outputs outputs(plates, {"Test", "", {}, "Bodkin", "0"});
   std::string pdf;

@@ -1,0 +1,109 @@
+// Wraps and inserts on their sheets, and several of a piece on one.
+#include "sheet/parts.hpp"
+
+#include "edition/reading.hpp"
+#include "problems/render.hpp"
+
+#include <doctest/doctest.h>
+#include <map>
+
+using namespace bodkin;
+using bodkin::tests::read;
+using bodkin::tests::small_edition;
+
+namespace {
+
+tests::Read with(const std::string &pieces, const std::string &facts = "") {
+  return read(small_edition(facts, "\nface book from \"EB Garamond\"\nstyle body\n  face book 11\n"
+                                   "page 1-8\n  words \"x\" in body\n" +
+                                       pieces));
+}
+
+} // namespace
+
+TEST_CASE("sheets and pages of pieces are numbered on after the book's") {
+  const tests::Read made = with("wrap on plain\n  page all\n    blank\n"
+                                "insert map\n  size letter\n  goes centre\n  page 1\n    blank\n");
+  Problems problems;
+  const std::vector<CopyPart> parts = impose_parts(made.edition(), *made.sources, problems);
+  CHECK(as_text(problems, *made.sources, false) == "");
+  REQUIRE(parts.size() == 3);
+  CHECK(parts[1].pages_before == 8);
+  CHECK(parts[2].pages_before == 12);
+  const Imposition whole = joined(parts);
+  REQUIRE(whole.sheets.size() == 4);
+  CHECK(whole.sheets[2].number == 3);
+  CHECK(whole.sheets[2].piece == "wrap");
+  CHECK(whole.sheets[3].piece == "map");
+  CHECK(whole.page_count == 8);
+  CHECK(whole.where.size() == 15);
+  // N + 1 of the wrap's four, from page 9 on.
+  CHECK(whole.sheets[2].sides[0].places[0].page + whole.sheets[2].sides[0].places[1].page ==
+        5 + 2 * 8);
+  CHECK(&part_of_page(parts, 8) == &parts[0]);
+  CHECK(&part_of_page(parts, 9) == &parts[1]);
+  CHECK(&part_of_page(parts, 14) == &parts[2]);
+  CHECK(&part_of_sheet(parts, 1) == &parts[0]);
+  CHECK(&part_of_sheet(parts, 2) == &parts[1]);
+  CHECK(whole.size_of(13) == *parts[2].edition->size);
+}
+
+TEST_CASE("four quarters fill a letter sheet, and each edge counts as the sheet's edge") {
+  const tests::Read made =
+      with("insert slip\n  size quarter-letter\n  up 4\n  page 1\n    blank\n");
+  Problems problems;
+  const std::vector<CopyPart> parts = impose_parts(made.edition(), *made.sources, problems);
+  CHECK(as_text(problems, *made.sources, false) == "");
+  const Sheet &sheet = parts[1].imposition.sheets.front();
+  CHECK(sheet.up == 4);
+  CHECK(sheet.size == Size{Length::inches(17, 2), Length::inches(11)});
+  REQUIRE(sheet.sides[0].places.size() == 4);
+  REQUIRE(sheet.cuts.size() == 2);
+  CHECK(sheet.cuts[0].start.y == Length::inches(11, 2));
+  CHECK(sheet.cuts[1].start.x == Length::inches(17, 4));
+  const Place &place = sheet.sides[0].places.front();
+  for (const Length slack :
+       {place.slack.left, place.slack.top, place.slack.right, place.slack.bottom})
+    CHECK(slack == Length{});
+  CHECK(place.right == Meets::sheet_edge);
+}
+
+// The front's pile of a cut stack must have its own back behind it: seen through the sheet, the
+// back's place lies where the front's is, mirrored about the axis that the sheet turns about.
+TEST_CASE("each slip cut out has page 2 behind its page 1") {
+  const tests::Read made = with("insert slip\n  size 3in x 5in\n  up 4\n  page 1\n    blank\n");
+  Problems problems;
+  const std::vector<CopyPart> parts = impose_parts(made.edition(), *made.sources, problems);
+  const Sheet &sheet = parts[1].imposition.sheets.front();
+  std::map<std::pair<Length, Length>, int> behind;
+  for (const Place &place : sheet.sides[1].places) {
+    const Length x = sheet.turns_upright ? sheet.size.width - place.box.right() : place.box.x;
+    const Length y = sheet.turns_upright ? place.box.y : sheet.size.height - place.box.foot();
+    behind[{x, y}] = place.page;
+  }
+  REQUIRE(sheet.sides[0].places.size() == 4);
+  for (const Place &place : sheet.sides[0].places) {
+    CHECK(place.page == 1);
+    CHECK(behind[{place.box.x, place.box.y}] == 2);
+  }
+}
+
+TEST_CASE("what goes in after the knife is no larger than the trimmed copy") {
+  const std::string slip = "insert slip\n  size half-letter\n  page 1\n    blank\n";
+  const std::string knife = "finish\n  fold all\n  trim fore-edge 1/8in\n";
+  const auto told = [](const std::string &pieces) {
+    const tests::Read made = with(pieces);
+    Problems problems;
+    impose_parts(made.edition(), *made.sources, problems);
+    std::string text;
+    for (const Problem &problem : problems)
+      if (problem.check == "piece-too-large")
+        text += problem.message + "; " + problem.type.front().line;
+    return text;
+  };
+  CHECK(told(slip) == "");
+  CHECK(told(slip + knife) == "slip is half-letter folded, larger than the copy it goes into; "
+                              "size       5 3/8in x 8 1/2in");
+  CHECK(told("insert slip\n  size half-letter\n  goes centre\n  page 1\n    blank\n" + knife) ==
+        "");
+}
