@@ -75,7 +75,7 @@ void lay_spread(const Composing &composing, const Spread &spread) {
   lay_elements(spread.elements, {.ground = ground, .page = spread.left}, composing.workshop, laid,
                composing.problems);
   std::vector<std::vector<TextBox::Shown>> shown(laid.items.size());
-  const Length width = composing.edition().size->width;
+  const Length width = composing.workshop.imposition.size_of(spread.left).width;
   for (std::size_t i = 0; i < laid.items.size(); ++i) {
     Item &item = laid.items[i];
     const Reach reach = reach_of(item, width.in_points());

@@ -73,6 +73,16 @@ TEST_CASE("a spread is one area, and what crosses its fold stands on both pages"
   CHECK_FALSE(pages->drawings[2].items[1].crosses_fold);
 }
 
+// A double gate of letter: 11in is two flaps and two panels a sixteenth wider, so that the flaps
+// are (11in - 1/8in) / 4 = 195.75 points wide, and the fold of pages 4 and 5 lies there.
+TEST_CASE("a spread's fold lies where its left page ends, however narrow that is") {
+  const auto pages = composed("size 2.78125in x 8 1/2in\nfolding double-gate\npages 8",
+                              "spread 4-5\n" + patch("at 2in 1in, 2in x 1in"));
+  const auto right = extent_of(pages->drawings[5].items[0]);
+  REQUIRE(right);
+  CHECK(right->left == doctest::Approx(144 - 195.75));
+}
+
 // A square of 72 turned by 45 degrees is 72 × √2 = 101.82 across.
 TEST_CASE("matter is turned about the middle of its place") {
   const auto pages =
