@@ -31,6 +31,10 @@ public:
     if (rate)
       see(rate->value.price.currency, rate->from);
   }
+  void see(const Machine &machine) {
+    for (const SidePrice &price : machine.prints)
+      see(price.rate.price.currency, price.range);
+  }
   const std::optional<Known<Currency>> &found() const { return found_; }
 
 private:
@@ -64,11 +68,15 @@ void settle_currency(Reader &reader) {
     first.see(edition.budget->value.limit.currency, edition.budget->from);
   if (edition.price)
     first.see(edition.price->value.currency, edition.price->from);
+  // A borrowed shelf may price papers of several countries: those that print this edition speak.
+  if (*edition.paper != StockId::none)
+    first.see(edition[*edition.paper].costs);
+  if (*edition.machine != MachineId::none)
+    first.see(edition[*edition.machine]);
   for (const Stock &stock : edition.stocks)
     first.see(stock.costs);
   for (const Machine &machine : edition.machines)
-    for (const SidePrice &price : machine.prints)
-      first.see(price.rate.price.currency, price.range);
+    first.see(machine);
   for (const Bid &bid : edition.bids)
     for (const BidStep &step : bid.steps)
       first.see(step.rate.price.currency, step.range);

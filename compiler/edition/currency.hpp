@@ -10,8 +10,8 @@ namespace bodkin {
 Currency currency_meant(Currency read, std::string_view written, Currency of_edition);
 // Before anything else is read: the `currency` line.
 void take_written_currency(Reader &reader);
-// After everything else: that of the budget, else of the price, else of the first stock, machine,
-// bid or work that has one.
+// After everything else: that of the budget, else of the price, else of the edition's paper or
+// machine, else of the first stock, machine, bid or work that has one.
 void settle_currency(Reader &reader);
 
 } // namespace bodkin

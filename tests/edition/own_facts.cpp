@@ -50,6 +50,14 @@ TEST_CASE("without a currency, the budget's counts, then the price's, then the f
   CHECK(read(small_edition("", "page 1\n")).edition().currency->code() == "USD");
 }
 
+TEST_CASE("a paper that the edition is not printed on does not say what it counts in") {
+  std::string text = small_edition("", "stock metric\n  weight 80 gsm\n  sheet a4, grain long\n"
+                                       "  costs £4 per 500 sheets\npage 1\n");
+  constexpr std::string_view paper = "paper plain";
+  text.replace(text.find(paper), paper.size(), "paper metric");
+  CHECK(read(text).edition().currency->code() == "GBP");
+}
+
 TEST_CASE("a budget is for a copy or for the run") {
   const Read r = read(small_edition("budget $60 a run", "page 1\n"));
   CHECK(r.found().empty());
