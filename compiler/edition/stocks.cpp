@@ -3,6 +3,7 @@
 #include "edition/supplies.hpp"
 #include "edition/values.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace bodkin {
@@ -50,6 +51,44 @@ void take_caliper(Reader &reader, const Facts &facts, Stock &stock) {
   stock.caliper = known(stock.weight ? estimated_caliper(stock.weight->value) : office_caliper, {});
 }
 
+// More than this many small sheets are confetti.
+constexpr std::int64_t most_out = 10'000;
+
+void take_purchase(Reader &reader, const Facts &facts, Stock &stock) {
+  const FactLine costs = facts.find("costs");
+  stock.included = costs && costs.has("included");
+  stock.costs = rate_in(reader, costs, "costs");
+  stock.have =
+      count_in(reader, facts.find("have"), "count", 0, "a pile has no less than no sheets");
+  const FactLine cut = facts.find("cut-from");
+  const auto parent = value_in<Size>(cut, "parent");
+  const auto out =
+      count_in(reader, cut, "out", 1, "at least one sheet is cut out of each larger one");
+  if (parent && out)
+    stock.cut_from =
+        known(CutFrom{upright(parent->value), static_cast<int>(std::min(out->value, most_out))},
+              cut.range());
+}
+
+Problem one_or_two_sides(FactLine line) {
+  return {.check = "number-too-big",
+          .range = line.range("count"),
+          .message = "a sheet has two sides to print on",
+          .why = "paper that takes print on one side only, as labels do, says 1",
+          .type = {{"sides      1", {}}}};
+}
+
+void take_sides(Reader &reader, const Facts &facts, Stock &stock) {
+  const FactLine opacity = facts.find("opacity");
+  stock.opacity = value_in<Share>(opacity, "opacity");
+  const FactLine sides = facts.find("sides");
+  const auto count = count_in(reader, sides, "count", 1, "paper with no side takes no print");
+  if (count && count->value > 2)
+    reader.report(one_or_two_sides(sides));
+  if (count && count->value == 1)
+    stock.one_side = known(true, sides.range());
+}
+
 Stock stock_of(Reader &reader, const Named &named, const Facts &facts) {
   Stock stock;
   stock.name = named.name;
@@ -61,9 +100,8 @@ Stock stock_of(Reader &reader, const Named &named, const Facts &facts) {
       tint && tint->value.name.empty())
     stock.tint = known(tint->value.colour, tint->from);
   take_caliper(reader, facts, stock);
-  const FactLine costs = facts.find("costs");
-  stock.included = costs && costs.has("included");
-  stock.costs = rate_in(reader, costs, "costs");
+  take_purchase(reader, facts, stock);
+  take_sides(reader, facts, stock);
   return stock;
 }
 

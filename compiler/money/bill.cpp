@@ -1,5 +1,7 @@
 #include "money/bill.hpp"
 
+#include "measure/paper.hpp"
+
 #include <algorithm>
 #include <utility>
 
@@ -29,6 +31,20 @@ std::vector<std::pair<StockId, Exact>> sheets_by_stock(const Imposition &imposit
   return counts;
 }
 
+int out_of_one(const Stock &stock) { return stock.cut_from ? (*stock.cut_from)->out : 1; }
+
+StockOrder order_of(const Stock &stock) {
+  StockOrder order;
+  order.have = stock.have ? **stock.have : 0;
+  order.out = out_of_one(stock);
+  if (stock.cut_from)
+    order.parent = written((*stock.cut_from)->parent, ruler_of((*stock.cut_from)->parent));
+  const Rate &rate = **stock.costs;
+  order.pack = rate.per == Per::sheets ? std::max<std::int64_t>(rate.count, 0) : 0;
+  order.price = order.pack > 0 ? Exact(rate.price.amount) : price_of_one(rate);
+  return order;
+}
+
 std::vector<Charge> papers_of(const Edition &edition, const Imposition &imposition, Whose whose,
                               std::vector<Unpriced> &unpriced) {
   std::vector<Charge> papers;
@@ -47,14 +63,12 @@ std::vector<Charge> papers_of(const Edition &edition, const Imposition &impositi
       continue;
     }
     const Known<Rate> &rate = *stock.costs;
-    const bool packed = rate->per == Per::sheets && rate->count > 0;
     papers.push_back({what,
                       Group::paper,
                       {sheets, 0, to_whole},
-                      price_of_one(*rate),
+                      price_of_one(*rate) / Exact(out_of_one(stock)),
                       rate.from,
-                      packed ? rate->count : 0,
-                      Exact(rate->price.amount)});
+                      order_of(stock)});
   }
   return papers;
 }

@@ -23,8 +23,7 @@ struct Charge {
   Amount amount;
   Exact rate;
   Range from;
-  std::int64_t pack = 0;
-  Exact pack_price;
+  std::optional<StockOrder> order{}; // of paper
 };
 
 template <typename Thing>

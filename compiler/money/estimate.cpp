@@ -13,23 +13,30 @@ struct Adding {
   Estimate &out;
 
   void line(const Charge &charge) {
-    EstimateLine line{charge.what,
-                      charge.group,
-                      charge.amount.of(out.copies, out.spare),
-                      charge.rate,
-                      {},
-                      charge.from,
-                      charge.pack,
-                      charge.pack_price};
+    EstimateLine line{charge.what, charge.group, charge.amount.of(out.copies, out.spare),
+                      charge.rate, {},           charge.from};
     line.total = line.quantity * line.rate;
     out.run_total += line.total;
-    out.purse_total += line.pack > 0 ? bought(line) : line.total;
+    if (charge.order)
+      purchase(charge, line.quantity);
+    else
+      out.purse_total += line.total;
     out.lines.push_back(std::move(line));
   }
 
-  static Exact bought(const EstimateLine &line) {
-    const Exact packs((line.quantity / Exact(line.pack)).ceiling());
-    return packs * line.pack_price;
+  // A paper that several lines speak of is bought once.
+  void purchase(const Charge &charge, const Exact &quantity) {
+    const auto same = [&](const Purchase &other) { return other.what == charge.what; };
+    const auto known = std::ranges::find_if(out.purchases, same);
+    if (known != out.purchases.end())
+      known->needed += quantity;
+    else
+      out.purchases.push_back({charge.what, quantity, *charge.order});
+  }
+
+  void pay_for_papers() {
+    for (const Purchase &bought : out.purchases)
+      out.purse_total += bought.total();
   }
 
   void lines(const std::vector<Charge> &charges) {
@@ -80,6 +87,20 @@ Comparison compared(const Edition &edition, const Bill &bill, const Estimate &es
 
 } // namespace
 
+std::int64_t Purchase::missing() const {
+  return std::max<std::int64_t>(needed.ceiling() - order.have, 0);
+}
+
+std::int64_t Purchase::bought() const {
+  return (missing() + order.out - 1) / std::max(order.out, 1);
+}
+
+std::int64_t Purchase::packs() const {
+  return order.pack > 0 ? (bought() + order.pack - 1) / order.pack : 0;
+}
+
+Exact Purchase::total() const { return Exact(order.pack > 0 ? packs() : bought()) * order.price; }
+
 Estimate estimate(const Edition &edition, const Imposition &imposition, const ChargedSides &sides) {
   const Bill used = bill(edition, imposition, sides, jobs(edition, imposition));
   Estimate out;
@@ -93,6 +114,7 @@ Estimate estimate(const Edition &edition, const Imposition &imposition, const Ch
   adding.leave_out(printed.unpriced);
   adding.lines(used.papers);
   adding.leave_out(used.unpriced_papers);
+  adding.pay_for_papers();
   add_jobs(adding, used.jobs);
   out.per_copy = out.run_total / Exact(out.copies);
   out.one_more_copy = own_stretch(edition, used, out.copies).each;

@@ -20,15 +20,34 @@ namespace bodkin {
 enum class Group { printing, tax, paper, hand, finish, other };
 std::string_view name_of(Group group); // "printing"
 
+// How a paper is bought: sheets at hand, and how many are cut out of one bought sheet.
+struct StockOrder {
+  std::int64_t have = 0;
+  int out = 1;
+  std::string parent{};  // what is bought, where it is cut: "tabloid"
+  std::int64_t pack = 0; // sheets as bought; 0: by the sheet
+  Exact price;           // of a pack, else of one sheet as bought
+};
+
+// What leaves the purse for one paper, all its lines together.
+struct Purchase {
+  std::string what; // as its lines name it
+  Exact needed;     // sheets
+  StockOrder order;
+
+  std::int64_t missing() const; // sheets beyond those at hand
+  std::int64_t bought() const;  // larger sheets where it is cut from them, else sheets
+  std::int64_t packs() const;
+  Exact total() const;
+};
+
 struct EstimateLine {
   std::string what; // "colour sides at corner-copier"
   Group group = Group::other;
-  Exact quantity;        // a count; of a tax the money it is laid on
-  Exact rate;            // money each; of a tax the share
-  Exact total;           // quantity × rate
-  Range from;            // where the rate is written
-  std::int64_t pack = 0; // sheets of a pack, of paper sold so
-  Exact pack_price;
+  Exact quantity; // a count; of a tax the money it is laid on
+  Exact rate;     // money each; of a tax the share
+  Exact total;    // quantity × rate
+  Range from;     // where the rate is written
 };
 
 // Something used that no price is written for, or a price in another money: left out of the sums.
@@ -76,7 +95,8 @@ struct Estimate {
   Exact per_copy;      // run_total ÷ good copies
   Exact purse_total;   // paper in whole packs as bought
   Exact one_more_copy; // one further copy, the price steps reached held, nothing spread on it
-  Exact minutes;       // of work by hand, finish included
+  std::vector<Purchase> purchases;
+  Exact minutes; // of work by hand, finish included
   std::optional<BudgetHeld> budget;
   std::vector<BidFigures> bids; // as written
   std::string

@@ -79,7 +79,7 @@ struct Making {
                               amount.of(edition.run->copies, edition.run->spare).ceiling()});
       return;
     }
-    job.charges.push_back({job.what, job.group, amount, price_of_one(*rate), rate.from, 0, {}});
+    job.charges.push_back({job.what, job.group, amount, price_of_one(*rate), rate.from});
   }
 
   void work(Job &job, const Work &work, bool good_only) const {

@@ -128,7 +128,7 @@ struct Pricing {
         line.amount.printed += count.sides;
         return;
       }
-    out.charges.push_back({what, Group::printing, {count.sides, 0, 0}, rate, price->range, 0, {}});
+    out.charges.push_back({what, Group::printing, {count.sides, 0, 0}, rate, price->range});
   }
 
   // The last sheet of a run is printed whole, though not all that is cut out of it is wanted.
@@ -156,13 +156,8 @@ struct Pricing {
     const std::vector<Charge> taxed(out.charges.begin() + static_cast<std::ptrdiff_t>(first_charge),
                                     out.charges.end());
     if (!taxed.empty())
-      out.taxes.push_back({"tax at " + edition[machine].name,
-                           Group::tax,
-                           sum(taxed),
-                           Exact(**share),
-                           share->from,
-                           0,
-                           {}});
+      out.taxes.push_back(
+          {"tax at " + edition[machine].name, Group::tax, sum(taxed), Exact(**share), share->from});
   }
 };
 

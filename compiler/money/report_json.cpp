@@ -41,6 +41,13 @@ std::string line(const EstimateLine &of, const Sources &sources) {
                      of.from.somewhere() ? quoted(origin_words(of.from, sources)) : "null");
 }
 
+std::string purchase(const Purchase &of) {
+  return fmt::format("{{\"what\": {}, \"needed\": {}, \"at_hand\": {}, \"bought\": {}, "
+                     "\"cut_out_of_each\": {}, \"packs\": {}, \"total\": {}}}",
+                     quoted(of.what), of.needed.ceiling(), of.order.have, of.bought(), of.order.out,
+                     of.order.pack > 0 ? std::to_string(of.packs()) : "null", money(of.total()));
+}
+
 std::string budget(const std::optional<BudgetHeld> &held) {
   if (!held)
     return "null";
@@ -87,6 +94,7 @@ std::string estimate_as_json(const Estimate &estimate, const Sources &sources) {
   key("purse_total", money(estimate.purse_total));
   key("minutes", quoted(estimate.minutes.rounded(1)));
   key("lines", tall_list(estimate.lines, [&](const auto &of) { return line(of, sources); }));
+  key("purchases", tall_list(estimate.purchases, purchase));
   key("budget", budget(estimate.budget));
   key("bids", tall_list(estimate.bids, bid));
   key("crossings", tall_list(estimate.crossings, crossing), true);

@@ -86,13 +86,26 @@ struct Report {
   }
 
   void packs() {
-    for (const EstimateLine &paper : estimate.lines) {
-      if (paper.pack == 0)
-        continue;
-      const std::int64_t packs = (paper.quantity / Exact(paper.pack)).ceiling();
-      prose(6, fmt::format("{}: {} pack{} of {} at {}", harmless(paper.what), packs,
-                           packs == 1 ? "" : "s", paper.pack, money(paper.pack_price)));
-    }
+    for (const Purchase &paper : estimate.purchases)
+      if (paper.order.pack > 0 || paper.order.have > 0 || paper.order.out > 1)
+        prose(6, fmt::format("{}: {}", harmless(paper.what), purchase(paper)));
+  }
+
+  // "140 at hand, 19 missing; 10 sheets of tabloid, 2 cut out of each: 1 pack of 100 at $9.00"
+  std::string purchase(const Purchase &paper) const {
+    const StockOrder &order = paper.order;
+    std::string text;
+    if (order.have > 0 && paper.missing() == 0)
+      return fmt::format("all {} at hand, of {}", paper.needed.ceiling(), order.have);
+    if (order.have > 0)
+      text = fmt::format("{} at hand, {} missing; ", order.have, paper.missing());
+    if (order.out > 1)
+      text += fmt::format("{} sheet{} of {}, {} cut out of each: ", paper.bought(),
+                          paper.bought() == 1 ? "" : "s", order.parent, order.out);
+    if (order.pack == 0)
+      return text + fmt::format("{} at {}", paper.bought(), money(order.price));
+    return text + fmt::format("{} pack{} of {} at {}", paper.packs(), paper.packs() == 1 ? "" : "s",
+                              order.pack, money(order.price));
   }
 
   void sums() {

@@ -11,6 +11,8 @@ void preflight(const Inspection &inspection, Problems &problems) {
   check_ground(inspection, problems);
   check_overlaps(inspection, problems);
   check_machines(inspection, problems);
+  check_stocks(inspection, problems);
+  check_show_through(inspection, problems);
   check_folds(inspection, problems);
   check_staples(inspection, problems);
   check_holes(inspection, problems);

@@ -12,6 +12,15 @@ constexpr Check table[] = {
      "Ask the merchant for the same paper \"grain short\", or crease before folding.",
      "stock cream\n"
      "  sheet      letter, grain short\n"},
+    {"cut-the-sheets", Kind::note, "This paper is cut out of larger sheets",
+     "Merchants sell many papers in large sheets only. How the small sheets lie on the large one "
+     "decides where the guillotine goes, what is left over, and which way the grain runs: a sheet "
+     "that lies across the large one has its grain the other way.",
+     "Nothing needs mending: the note says where to cut and which grain to ask for.",
+     "stock cream\n"
+     "  sheet      letter, grain short\n"
+     "  cut-from   tabloid, 2 out\n"
+     "  costs      $0.19 a sheet\n"},
     {"does-not-fold", Kind::error, "The pages do not fill the folded sheets",
      "A sheet that is folded once carries four pages, two on each side. A booklet of such "
      "sheets therefore has 4, 8, 12, 16 … pages, and never 21: the 21st page would need a "
@@ -49,6 +58,33 @@ constexpr Check table[] = {
      "edition's machine print it.",
      "page 3 by corner-copier\n"
      "page 18 by corner-copier\n"},
+    {"not-out-of-it", Kind::error, "The larger sheet does not give so many",
+     "So many sheets are to be cut out of a larger one, but they do not fit on it side by side, "
+     "neither upright nor turned. Counting them nevertheless would make the paper too cheap.",
+     "Count how often the sheet goes into the larger one, or name the larger sheet that it is cut "
+     "from.",
+     "stock cream\n"
+     "  sheet      letter\n"
+     "  cut-from   tabloid, 2 out\n"},
+    {"one-sided-paper", Kind::error, "Paper for one side is printed on both",
+     "Labels, some coated cards and carbonless sheets take toner on one side only. On the other it "
+     "rubs off, or there is glue and a backing sheet that sticks to the machine's drum.",
+     "Leave the pages of one side empty, or print the sheet on paper with two sides.",
+     "stock labels\n"
+     "  weight     100 gsm\n"
+     "  sheet      letter\n"
+     "  sides      1\n"},
+    {"show-through", Kind::note, "A dark area is seen through behind words",
+     "Thin paper lets part of the light through, so that a black area on one side makes a grey one "
+     "on the other. Behind a picture nobody minds; behind words it tires the eye. Merchants state "
+     "a paper's opacity, the share of what is behind it that it hides; under about 90 percent "
+     "solid areas are seen.",
+     "Put words behind the light parts of the picture, lay a lighter tone, or take a heavier "
+     "paper.",
+     "stock airmail\n"
+     "  weight     60 gsm\n"
+     "  sheet      letter\n"
+     "  opacity    78%\n"},
     {"mixed-stock", Kind::error, "Two papers asked of one sheet",
      "Pages share sheets. In a stapled booklet of 20 pages, pages 5 and 16 are the two halves "
      "of one side, and pages 6 and 15 are on its back; one piece of paper carries all four. "

@@ -182,6 +182,33 @@ TEST_CASE("the model says what came from the shelf and what is a default") {
   CHECK(edition.marks.by_default());
 }
 
+TEST_CASE("a paper says what is at hand, what it is cut from, what it hides and its sides") {
+  const Read r = read(small_edition("pages 4", "page 1-4\n"
+                                               "stock large like plain\n"
+                                               "  have 140 sheets\n"
+                                               "  cut-from 17in x 11in, 2 out\n"
+                                               "  opacity 88%\n"
+                                               "  sides 1\n"));
+  const Stock &large = r.edition().stocks.back();
+  CHECK(**large.have == 140);
+  CHECK((*large.cut_from)->parent == Size{Length::inches(11), Length::inches(17)});
+  CHECK((*large.cut_from)->out == 2);
+  CHECK((*large.opacity)->millionths == 880'000);
+  CHECK(*large.one_side);
+  CHECK_FALSE(*r.edition().stocks.front().one_side);
+}
+
+TEST_CASE("paper has one side to print on or two") {
+  const auto sides = [](std::string_view count) {
+    return read(small_edition("pages 4", "page 1-4\nstock odd like plain\n  sides " +
+                                             std::string(count) + "\n"))
+        .found();
+  };
+  CHECK(sides("2").find("error") == std::string::npos);
+  CHECK(sides("3").find("number-too-big") != std::string::npos);
+  CHECK(sides("0").find("number-too-small") != std::string::npos);
+}
+
 TEST_CASE("a stock that is like another keeps what it does not replace") {
   const Read r = read_almanac();
   const Stock &rose = r.edition().stocks[1];

@@ -112,6 +112,10 @@ TEST_CASE("the sample's manuscript comes to the figures that were worked out on 
     {"what": "rose sheets", "group": "paper", "quantity": 53, "rate": "0.0238", "total": "1.26", "from": "almanac.bodkin:27"},
     {"what": "stamp lino moon", "group": "hand", "quantity": 1, "rate": "6.50", "total": "6.50", "from": "almanac.bodkin:60"}
   ],
+  "purchases": [
+    {"what": "board sheets", "needed": 53, "at_hand": 0, "bought": 53, "cut_out_of_each": 1, "packs": 1, "total": "14.75"},
+    {"what": "rose sheets", "needed": 53, "at_hand": 0, "bought": 53, "cut_out_of_each": 1, "packs": 1, "total": "11.90"}
+  ],
   "budget": {"limit": "1.40", "of": "copy", "over": false},
   "bids": [
     {"name": "mail-order", "run_total": "112.50", "per_copy": "2.25", "like_for_like": "119.00", "cannot": ["a second paper: one stock throughout, where this edition has board and rose", "coloured stock: rose", "hand work: stamp lino moon"], "still_yours": ["stamp lino moon: $6.50, 16.7 min"]}

@@ -43,6 +43,35 @@ TEST_CASE("paper sold by the sheet is bought by the sheet") {
   CHECK(shop.priced().purse_total == shop.priced().run_total);
 }
 
+TEST_CASE("only what is missing is bought, and what is used is charged all the same") {
+  Shop shop = free_printing(1, 159);
+  shop.paper().included = false;
+  shop.paper().costs = Known<Rate>{rate("4", Per::sheets, 10), {}};
+  shop.paper().have = Known<std::int64_t>{140, {}};
+  const Estimate estimate = shop.priced();
+  CHECK(estimate.run_total == Exact::ratio(636, 10));
+  REQUIRE(estimate.purchases.size() == 1);
+  CHECK(estimate.purchases[0].missing() == 19);
+  CHECK(estimate.purchases[0].packs() == 2);
+  CHECK(estimate.purse_total == Exact(8));
+  shop.paper().have = Known<std::int64_t>{200, {}};
+  CHECK(shop.priced().purse_total == Exact(0));
+  CHECK(shop.priced().run_total == Exact::ratio(636, 10));
+}
+
+TEST_CASE("a cut paper is charged its share of the larger sheet and bought in whole ones") {
+  Shop shop = free_printing(1, 5);
+  shop.paper().included = false;
+  shop.paper().costs = Known<Rate>{rate("0.30", Per::sheet), {}};
+  shop.paper().cut_from = Known<CutFrom>{CutFrom{*paper_named("tabloid"), 2}, {}};
+  CHECK(lines(shop.priced()) == "5 × 0.15 = 0.75 plain sheets (paper)\n");
+  CHECK(shop.priced().purchases[0].bought() == 3);
+  CHECK(shop.priced().purse_total == Exact::ratio(9, 10));
+  shop.paper().costs = Known<Rate>{rate("10", Per::sheets, 2), {}};
+  CHECK(shop.priced().run_total == Exact::ratio(25, 2));
+  CHECK(shop.priced().purse_total == Exact(20));
+}
+
 TEST_CASE("paper that the side's price includes makes no line") {
   CHECK(lines(free_printing(1, 10).priced()) == "");
 }

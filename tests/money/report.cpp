@@ -67,6 +67,7 @@ TEST_CASE("an edition without budget, bids or money has empty places for them") 
   "purse_total": "0.00",
   "minutes": "0.0",
   "lines": [],
+  "purchases": [],
   "budget": null,
   "bids": [],
   "crossings": []
