@@ -111,13 +111,24 @@ Problem order_of_finish(const Inspection &inspection, const FinishStep &late,
   return problem;
 }
 
+// Sheets folded more than once, or bound one after another, are folded one by one and gathered
+// then.
+bool folded_together(const Folding &folding) {
+  return *folding.gather == Gather::nested && folding.steps.size() == 1;
+}
+
+bool holds_for(const Order &rule, const Edition &edition) {
+  return rule.later.kind != StepKind::fold || rule.earlier.kind != StepKind::collate ||
+         folded_together(*edition.folding);
+}
+
 } // namespace
 
 void check_order(const Inspection &inspection, Problems &problems) {
   const auto &steps = inspection.edition.finish;
   for (std::size_t i = 0; i < steps.size(); ++i)
     for (const Order &rule : rules) {
-      if (!rule.earlier.met_by(steps[i]))
+      if (!rule.earlier.met_by(steps[i]) || !holds_for(rule, inspection.edition))
         continue;
       std::size_t before = 0;
       while (before < i && !rule.later.met_by(steps[before]))

@@ -71,3 +71,11 @@ finish
 )"));
   CHECK(it.found() == "");
 }
+
+TEST_CASE("sheets that are folded one by one may be gathered after it") {
+  const std::string pages = "page 1-16\n  words \"so\" in body\n    at 1in 1in, 1in x 1in\n"
+                            "finish\n  fold all\n  collate\n";
+  CHECK(
+      inspected(booklet("pages 16\nfolding double-leaves", pages)).told("order-of-finish").empty());
+  CHECK_FALSE(inspected(booklet("pages 16", pages)).told("order-of-finish").empty());
+}
