@@ -6,10 +6,10 @@
 
 namespace bodkin {
 
-enum class Goes { loose, centre, after_page, on_page, round_the_book };
+enum class Goes { loose, centre, after_page, on_page, round_the_book, behind };
 
 struct Piece {
-  std::string name; // "wrap" of a wrap
+  std::string name; // "wrap" of a wrap, "reverse" of a reverse
   std::string title;
   Range range;
   Known<Goes> goes;
@@ -18,6 +18,8 @@ struct Piece {
   Known<int> up{1, {}};             // on one sheet, cut apart after printing
   Edition edition;                  // its ids are those of the whole
   bool is_wrap() const { return *goes == Goes::round_the_book; }
+  // The back of the book's own sheet: no paper of its own.
+  bool is_reverse() const { return *goes == Goes::behind; }
 };
 
 } // namespace bodkin

@@ -1,5 +1,6 @@
 #include "edition/pieces.hpp"
 
+#include "edition/elements.hpp"
 #include "edition/own_facts.hpp"
 #include "edition/own_folding.hpp"
 #include "edition/page_list.hpp"
@@ -111,11 +112,43 @@ void read_pages(Reader &reader, FactLine line, Piece &piece) {
   settle_pages(reader);
 }
 
+Size lying_sheet(const Edition &book) {
+  const Size page = *book.size;
+  if (*book.paper == StockId::none || !book[*book.paper].sheet)
+    return page;
+  const Size sheet = **book[*book.paper].sheet;
+  const bool lies = sheet.width >= sheet.height;
+  return lies == book.folding->across ? sheet : sheet.turned();
+}
+
+// One page on the front of a flat sheet as large as the book's; its other side is the book.
+void read_reverse(Reader &reader, FactLine line, Piece &piece) {
+  ReadingPiece reading(reader, line, piece.edition);
+  const Edition &book = reading.book();
+  Edition &edition = reader.edition;
+  edition.size = known(lying_sheet(book), line.range());
+  edition.paper = book.paper;
+  edition.machine = book.machine;
+  const auto mode = mode_in(line, "mode");
+  edition.printing = mode ? *mode : book.printing;
+  edition.margins = book.margins;
+  take_folding(reader);
+  edition.page_count = known(2, line.range());
+  edition.pages.assign(3, Page{});
+  edition.pages[1].opened = edition.pages[2].opened = line.range();
+  edition.pages[1].elements = take_elements(reader, line, Stands::on_page);
+  edition.pages[2].blank = true;
+  settle_pages(reader);
+}
+
 std::shared_ptr<Piece> piece_of(Reader &reader, FactLine line) {
   auto piece = std::make_shared<Piece>();
   piece->range = line.range();
   const Facts facts(line);
-  if (line.word() == "wrap") {
+  if (line.word() == "reverse") {
+    piece->name = "reverse";
+    piece->goes = known(Goes::behind, line.range());
+  } else if (line.word() == "wrap") {
     piece->name = "wrap";
     piece->goes = known(Goes::round_the_book, {});
   } else {
@@ -131,7 +164,10 @@ std::shared_ptr<Piece> piece_of(Reader &reader, FactLine line) {
       piece->up = known(static_cast<int>(std::min(**up, most_up)), up->from);
   }
   piece->edition = shell_of(reader.edition);
-  read_pages(reader, line, *piece);
+  if (piece->is_reverse())
+    read_reverse(reader, line, *piece);
+  else
+    read_pages(reader, line, *piece);
   take_steps(reader.edition, *piece);
   return piece;
 }
@@ -143,6 +179,8 @@ void take_pieces(Reader &reader) {
   each_line(*reader.strongest_first.front(), [&](FactLine line) {
     if (line.word() == "wrap")
       pieces.insert(pieces.begin(), piece_of(reader, line));
+    else if (line.word() == "reverse")
+      pieces.push_back(piece_of(reader, line));
   });
   for (const Named &insert : reader.things(Family::insert).all)
     pieces.push_back(piece_of(reader, insert.line));

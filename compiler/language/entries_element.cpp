@@ -5,7 +5,7 @@
 namespace bodkin::language {
 namespace {
 
-constexpr std::string_view on_pages = "page spread standing running";
+constexpr std::string_view on_pages = "page spread reverse standing running";
 
 constexpr std::array entries{
     Entry{.word = "picture",

@@ -19,6 +19,12 @@ constexpr std::array entries{
           .meaning = "A cover of its own round the book: four more pages, front-cover, "
                      "inside-front, inside-back and back-cover, that the page count leaves out.",
           .example = "wrap on board in colour"},
+    Entry{.word = "reverse",
+          .under = "file",
+          .phrase = "[in mode:mode]",
+          .meaning = "The unfolded back of a sheet whose folding prints one side, as one page as "
+                     "large as the sheet: a poster behind the booklet.",
+          .example = "reverse in black"},
     Entry{.word = "goes",
           .under = "insert",
           .phrase = "( where:loose|centre / after after:page / on on:page )",

@@ -1,3 +1,4 @@
+#include "edition/piece.hpp"
 #include "preflight/about.hpp"
 #include "preflight/families.hpp"
 
@@ -10,12 +11,22 @@ namespace {
 constexpr Length no_clinch = Length::inches(1, 16), poor_clinch = Length::inches(1, 8);
 constexpr Length too_much = Length::inches(1, 4);
 
+// A wrap, and what goes at the centre, is stapled too.
+Length bound_in_with(const Edition &book) {
+  Length pile;
+  for (const auto &piece : book.pieces)
+    if ((piece->is_wrap() || *piece->goes == Goes::centre) &&
+        *piece->edition.paper != StockId::none)
+      pile += *book[*piece->edition.paper].caliper * *piece->count;
+  return pile;
+}
+
 Length pile_at_fold(const Inspection &inspection) {
   Length pile;
   for (const Sheet &sheet : inspection.imposition.sheets)
     if (sheet.stock != StockId::none)
       pile += *inspection.edition[sheet.stock].caliper;
-  return pile;
+  return pile + bound_in_with(inspection.edition);
 }
 
 // The shortest leg on sale, in eighths of an inch, that leaves enough to clinch.

@@ -26,6 +26,14 @@ constexpr Check table[] = {
      "  fold       right over left, 1 panel\n"
      "  fold       left over right\n"
      "  opens      fold by fold\n"},
+    {"no-reverse", Kind::error, "There is no reverse to print on",
+     "Foldings such as the mini from one sheet put all pages on one side; unfolded, the other side "
+     "is one large page, and \"reverse\" says what stands on it. A folding that prints both sides "
+     "has no such side left.",
+     "Choose a folding that prints one side, or make the poster an insert.",
+     "insert poster\n"
+     "  size       letter\n"
+     "  goes       loose\n"},
     {"page-claimed-twice", Kind::error, "Two panels cannot hold one page",
      "Where folding alone cannot say how the pages of a sheet are numbered, \"front\" and \"back\" "
      "tell them, row by row as you see each side. Every panel then holds one page and every page "

@@ -1,5 +1,6 @@
 #include "sheet/impose.hpp"
 
+#include "edition/piece.hpp"
 #include "sheet/creep.hpp"
 #include "sheet/geometry.hpp"
 #include "sheet/papers.hpp"
@@ -8,6 +9,7 @@
 #include "sheet/topology.hpp"
 
 #include <algorithm>
+#include <optional>
 
 namespace bodkin {
 namespace {
@@ -33,6 +35,25 @@ std::vector<Length> calipers_of(const Edition &edition, const Imposition &imposi
   return calipers;
 }
 
+// A wrap lies round nested sheets and pushes all of them out; round gathered sections it is glued.
+std::optional<Length> wrapped_in(const Edition &edition, const Imposition &imposition) {
+  const bool nested = imposition.sheets.back().section == imposition.sheets.front().section;
+  for (const auto &piece : edition.pieces)
+    if (nested && piece->is_wrap() && *piece->edition.paper != StockId::none)
+      return *edition[*piece->edition.paper].caliper;
+  return std::nullopt;
+}
+
+std::vector<Length> creep_within(std::vector<Length> calipers, std::optional<Length> wrap,
+                                 bool round) {
+  if (!wrap)
+    return creep_of(calipers, round);
+  calipers.insert(calipers.begin(), *wrap);
+  std::vector<Length> creep = creep_of(calipers, round);
+  creep.erase(creep.begin());
+  return creep;
+}
+
 // `pair` of a section from the outermost, for each leaf that a place shows.
 void push_out(const Edition &edition, const std::vector<SheetPattern> &patterns,
               const Layout &layout, Imposition &imposition) {
@@ -43,8 +64,8 @@ void push_out(const Edition &edition, const std::vector<SheetPattern> &patterns,
            imposition.sheets[end].section == imposition.sheets[first].section)
       ++end;
     const std::vector<Length> creep =
-        creep_of(calipers_of(edition, imposition, first, end, layout.leaves_a_sheet / 2),
-                 edition.folding->round);
+        creep_within(calipers_of(edition, imposition, first, end, layout.leaves_a_sheet / 2),
+                     wrapped_in(edition, imposition), edition.folding->round);
     for (; first < end; ++first) {
       Sheet &sheet = imposition.sheets[first];
       const SheetPattern &pattern = pattern_of(patterns, static_cast<int>(first));

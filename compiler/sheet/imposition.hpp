@@ -70,7 +70,8 @@ struct Sheet {
   // copy holds, and how many pages are numbered before its own first.
   std::string piece;
   std::int64_t in_a_copy = 1;
-  int up = 1; // so many alike are cut out of it
+  int up = 1;      // so many alike are cut out of it
+  int reverse = 0; // the page that its whole back is; 0: none
   int pages_before = 0;
 };
 

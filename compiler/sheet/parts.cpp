@@ -24,7 +24,7 @@ bool fits_in(const Size &inner, const Size &outer) {
 
 // What is laid or tipped into a copy after the knife must not stand out of it.
 void check_size(const Edition &book, const Piece &piece, Problems &problems) {
-  const bool cut_with_it = *piece.goes == Goes::centre || piece.is_wrap();
+  const bool cut_with_it = *piece.goes == Goes::centre || piece.is_wrap() || piece.is_reverse();
   const Size copy = trimmed(book);
   if (cut_with_it || fits_in(*piece.edition.size, copy))
     return;
@@ -41,6 +41,16 @@ void check_size(const Edition &book, const Piece &piece, Problems &problems) {
                    written(copy.height, book.ruler)),
        "or fold it once more, or let it go at the centre, where the knife cuts it too"}};
   problems.push_back(std::move(problem));
+}
+
+Problem no_reverse(const Edition &book, const Piece &piece) {
+  return {.check = "no-reverse",
+          .range = piece.range,
+          .message =
+              fmt::format("{} prints both sides of its sheets, so none is left for a reverse",
+                          book.folding->name),
+          .why = "a poster behind the booklet needs a folding whose pages all lie on one side",
+          .type = {{"folding    eight-page-mini", "in place of the folding of this edition"}}};
 }
 
 CopyPart part(const Edition &edition, const Piece *piece, const std::vector<CopyPart> &before,
@@ -60,12 +70,28 @@ CopyPart part(const Edition &edition, const Piece *piece, const std::vector<Copy
   if (!before.empty()) {
     const CopyPart &last = before.back();
     made.pages_before = last.pages_before + last.imposition.page_count;
-    made.sheets_before = last.sheets_before + static_cast<int>(last.imposition.sheets.size());
+    const bool no_sheets = last.piece && last.piece->is_reverse();
+    made.sheets_before =
+        last.sheets_before + (no_sheets ? 0 : static_cast<int>(last.imposition.sheets.size()));
   }
   return made;
 }
 
+// The page behind the book lies on the back of its first sheet.
+void take_reverse(Imposition &whole, const CopyPart &part) {
+  whole.sheets.front().reverse = part.pages_before + 1;
+  Side &back = whole.sheets.front().sides[1];
+  Place place = part.imposition.place_of(1);
+  place.page = part.pages_before + 1;
+  back.places = {place};
+  back.machine = *part.edition->machine;
+  whole.where.push_back({0, 1, 0});
+  whole.where.push_back({0, 1, 0}); // its own other side is the book
+}
+
 void take(Imposition &whole, const CopyPart &part) {
+  if (part.piece && part.piece->is_reverse())
+    return take_reverse(whole, part);
   const std::size_t first = whole.sheets.size();
   for (Sheet sheet : part.imposition.sheets) {
     sheet.number += part.sheets_before;
@@ -94,6 +120,10 @@ std::vector<CopyPart> impose_parts(const Edition &edition, const Sources &source
   parts.push_back(part(edition, nullptr, parts, sources, problems));
   for (const auto &piece : edition.pieces) {
     check_size(edition, *piece, problems);
+    if (piece->is_reverse() && !parts.front().imposition.one_side) {
+      problems.push_back(no_reverse(edition, *piece));
+      continue;
+    }
     parts.push_back(part(piece->edition, piece.get(), parts, sources, problems));
   }
   return parts;
@@ -116,6 +146,8 @@ std::string goes_in_words(const Piece &piece) {
     return fmt::format("is tipped in on page {}", piece.at_page);
   case Goes::round_the_book:
     return "goes round the book";
+  case Goes::behind:
+    return "is the unfolded back of sheet 1";
   case Goes::loose:
     break;
   }

@@ -17,9 +17,12 @@ Json points(Length length) {
   return length.in_points();
 }
 
-Json place_json(const Place &place, int pages_before) {
+Json place_json(const Place &place, const Sheet &sheet) {
   Json json;
-  json["page"] = place.page > 0 ? Json(place.page - pages_before) : Json(nullptr);
+  if (place.page > 0 && place.page == sheet.reverse)
+    json["page"] = "reverse";
+  else
+    json["page"] = place.page > 0 ? Json(place.page - sheet.pages_before) : Json(nullptr);
   json["x"] = points(place.box.x);
   json["y"] = points(place.box.y);
   json["width"] = points(place.box.width);
@@ -47,14 +50,14 @@ PassPages pass_pages(const SheetsReport &report) {
   return result;
 }
 
-Json side_json(const Side &side, const SideMode &mode, int pages_before, Json &passes) {
+Json side_json(const Side &side, const SideMode &mode, const Sheet &sheet, Json &passes) {
   Json json;
   json["side"] = side.name == SideName::front ? "front" : "back";
   json["mode"] = mode ? std::string(spoken::mode_name(*mode)) : "blank";
   json["passes"] = std::move(passes);
   json["places"] = Json::array();
   for (const Place &place : side.places)
-    json["places"].push_back(place_json(place, pages_before));
+    json["places"].push_back(place_json(place, sheet));
   return json;
 }
 
@@ -94,8 +97,7 @@ std::string sheets_as_json(const SheetsReport &report) {
     one["creep"] = sheet.creep.in_points();
     one["sides"] = Json::array();
     for (std::size_t s = 0; s < 2; ++s)
-      one["sides"].push_back(
-          side_json(sheet.sides[s], report.modes[i][s], sheet.pages_before, passes[i][s]));
+      one["sides"].push_back(side_json(sheet.sides[s], report.modes[i][s], sheet, passes[i][s]));
     json["sheets"].push_back(std::move(one));
   }
   json["finish"] = finish_json(report);

@@ -51,7 +51,9 @@ void draw_side(SvgPage &page, const Frame &frame, const Sheet &sheet, std::size_
              box.height.in_points() * frame.scale, "page");
     if (place.page > 0)
       page.number(frame.across(box.x + box.width / 2), frame.down(box.y + box.height / 2),
-                  std::to_string(place.page - sheet.pages_before), place.turn);
+                  place.page == sheet.reverse ? "reverse"
+                                              : std::to_string(place.page - sheet.pages_before),
+                  place.turn);
   }
   draw_lines(page, frame, sheet, side == 0, sheet.folds, false);
   draw_lines(page, frame, sheet, side == 0, sheet.slits, true);

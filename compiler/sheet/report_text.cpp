@@ -24,19 +24,22 @@ std::string_view pointing(int turn) {
   return turn == 90 ? ">" : turn == 180 ? "v" : turn == 270 ? "<" : "";
 }
 
-std::string page_at(const Place &place, int pages_before, std::size_t width) {
+std::string page_at(const Place &place, const Sheet &sheet, std::size_t width) {
+  if (place.page > 0 && place.page == sheet.reverse)
+    return "reverse";
   const std::string text =
-      place.page > 0 ? fmt::format("{}{}", place.page - pages_before, pointing(place.turn)) : "-";
+      place.page > 0 ? fmt::format("{}{}", place.page - sheet.pages_before, pointing(place.turn))
+                     : "-";
   return fmt::format("{:>{}}", text, width);
 }
 
 // One line of text for each row of places.
-std::string drawn(const Side &side, int pages_before, std::size_t width) {
+std::string drawn(const Side &side, const Sheet &sheet, std::size_t width) {
   std::string text;
   for (std::size_t i = 0; i < side.places.size(); ++i) {
     const bool new_row = i == 0 || side.places[i].box.y != side.places[i - 1].box.y;
     text += new_row ? (i == 0 ? "    " : "\n    ") : " | ";
-    text += page_at(side.places[i], pages_before, width);
+    text += page_at(side.places[i], sheet, width);
   }
   return text + "\n";
 }
@@ -63,7 +66,8 @@ std::string narrower_pages(const SheetsReport &report, const Sheet &sheet) {
     for (const Place &place : side.places)
       if (place.page > 0)
         if (const Size size = report.imposition.size_of(place.page);
-            sheet.piece.empty() && size != report.imposition.page_size)
+            sheet.piece.empty() && place.page != sheet.reverse &&
+            size != report.imposition.page_size)
           by_size[size].push_back(place.page);
   std::string text;
   for (auto &[size, pages] : by_size) {
@@ -115,7 +119,7 @@ std::string sheet_text(const SheetsReport &report, const PrintedBy &printed, std
     text += fmt::format("  {:<5}  {:<6}  {}\n", side_name(side.name),
                         mode ? spoken::mode_name(*mode) : "blank",
                         printed[index][s].empty() ? "not printed" : printed[index][s]);
-    text += side.places.empty() ? "    no pages\n" : drawn(side, sheet.pages_before, width);
+    text += side.places.empty() ? "    no pages\n" : drawn(side, sheet, width);
   }
   return text + narrower_pages(report, sheet) + cuts_text(report, sheet);
 }

@@ -69,6 +69,8 @@ inline std::string under(std::string_view parent, const std::string &line) {
       return "page 2\n  " + std::string(element) + "\n    " + text + "\n";
   if (parent == "wrap")
     return "wrap on board\n  " + text + "\n";
+  if (parent == "reverse")
+    return "reverse in black\n  " + text + "\n";
   if (parent == "face")
     return "face book from \"EB Garamond\"\n  " + text + "\n";
   return std::string(parent) + " some\n  " + text + "\n";

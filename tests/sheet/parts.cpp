@@ -107,3 +107,46 @@ TEST_CASE("what goes in after the knife is no larger than the trimmed copy") {
   CHECK(told("insert slip\n  size half-letter\n  goes centre\n  page 1\n    blank\n" + knife) ==
         "");
 }
+
+// The sum of the mean calipers of each two neighbours: 0.005 + (0.005 + 0.004) / 2 and so on.
+TEST_CASE("a wrap pushes the nested sheets out as one more sheet round them would") {
+  const auto creeps = [](const std::string &pieces) {
+    const tests::Read made =
+        with(pieces + "stock board\n  weight 65 lb cover\n  sheet letter, grain short\n"
+                      "  caliper 0.010in\n  costs $10 per 250 sheets\n");
+    Problems problems;
+    const std::vector<CopyPart> parts = impose_parts(made.edition(), *made.sources, problems);
+    std::string text;
+    for (const Sheet &sheet : parts.front().imposition.sheets)
+      text += written(sheet.creep, Ruler::inches) + " ";
+    return text;
+  };
+  CHECK(creeps("") == "0 0.0038in ");
+  CHECK(creeps("wrap on board\n  page all\n    blank\n") == "0.0069in 0.0107in ");
+}
+
+TEST_CASE(
+    "the reverse of a one-sided folding is one page as large as the sheet, and no other has one") {
+  const auto mini = [](const std::string &folding) {
+    tests::Read made = read(small_edition("  folding " + folding + "\n",
+                                          "\nface book from \"EB Garamond\"\nstyle body\n"
+                                          "  face book 11\npage 1-8\n  blank\n"
+                                          "reverse in black\n  words \"x\" in body\n"
+                                          "    at 1in 1in, 4in x 1in\n"));
+    Problems problems;
+    const std::vector<CopyPart> parts = impose_parts(made.edition(), *made.sources, problems);
+    std::string told;
+    for (const Problem &problem : problems)
+      if (problem.check == "no-reverse")
+        told = problem.message;
+    return std::pair(joined(parts), told);
+  };
+  const auto [poster, nothing] = mini("eight-page-mini");
+  CHECK(nothing == "");
+  REQUIRE(poster.sheets.size() == 1);
+  REQUIRE(poster.sheets[0].sides[1].places.size() == 1);
+  CHECK(poster.sheets[0].reverse == 9);
+  CHECK(poster.size_of(9) == Size{Length::inches(11), Length::inches(17, 2)});
+  CHECK(mini("saddle-stitch").second ==
+        "saddle-stitch prints both sides of its sheets, so none is left for a reverse");
+}
