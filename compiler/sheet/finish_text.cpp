@@ -2,6 +2,7 @@
 
 #include "problems/characters.hpp"
 #include "problems/wrap.hpp"
+#include "sheet/speech.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -94,6 +95,92 @@ std::vector<Length> places_of(const Edition &edition, std::size_t index) {
   return step.holes > 0 ? places_down(step, step.holes, height) : std::vector<Length>{};
 }
 
+Length cut_before(const Edition &edition, std::size_t index) {
+  Length cut;
+  for (std::size_t i = 0; i < index; ++i)
+    cut += edition.finish[i].fore_edge;
+  return cut;
+}
+
+Length pile_at_fold(const Edition &edition, const Imposition &imposition) {
+  Length pile;
+  for (const Sheet &sheet : imposition.sheets)
+    if (sheet.stock != StockId::none)
+      pile += *edition[sheet.stock].caliper;
+  return pile;
+}
+
+// A long-reach stapler's stop: from the edge that lies against it to the fold (derived).
+std::vector<std::string> staple_facts(const Edition &edition, const Imposition &imposition,
+                                      std::size_t index) {
+  const FinishStep &step = edition.finish[index];
+  const Length reach = edition.size->width - cut_before(edition, index);
+  std::vector<std::string> facts{
+      fmt::format("Set the stapler's stop {} from the staples: so far it is from the fore-edge to "
+                  "the fold.",
+                  written(reach, edition.ruler))};
+  const Length pile = pile_at_fold(edition, imposition);
+  if (pile > Length{} && step.leg > pile)
+    facts.push_back(fmt::format("The fold is {} of paper; {} of each leg is left to bend over.",
+                                rounded(pile, edition.ruler),
+                                rounded(step.leg - pile, edition.ruler)));
+  return facts;
+}
+
+// The pages whose matter is moved furthest towards the fold.
+std::vector<int> innermost(const Imposition &imposition, Length shift) {
+  std::vector<int> pages;
+  for (int page = 1; page <= imposition.page_count; ++page)
+    if (imposition.place_of(page).shift == shift)
+      pages.push_back(page);
+  return pages;
+}
+
+Length furthest(const Imposition &imposition) {
+  Length shift;
+  for (int page = 1; page <= imposition.page_count; ++page)
+    shift = std::max(shift, imposition.place_of(page).shift);
+  return shift;
+}
+
+std::vector<std::string> trim_facts(const Edition &edition, const Imposition &imposition,
+                                    std::size_t index) {
+  const FinishStep &step = edition.finish[index];
+  const Ruler ruler = edition.ruler;
+  Size copy = *edition.size;
+  for (std::size_t i = 0; i <= index; ++i) {
+    copy.width -= edition.finish[i].fore_edge;
+    copy.height -= edition.finish[i].head + edition.finish[i].foot;
+  }
+  std::vector<std::string> facts{fmt::format(
+      "The copy then measures {} x {}.", written(copy.width, ruler), written(copy.height, ruler))};
+  const Length left = edition.margins->outer - cut_before(edition, index) - step.fore_edge;
+  if (step.fore_edge > Length{} && left > Length{})
+    facts.push_back(fmt::format("Of the {} margin at the fore-edge {} is left.",
+                                written(edition.margins->outer, ruler), written(left, ruler)));
+  const auto end = edition.finish.begin() + static_cast<std::ptrdiff_t>(index);
+  const bool first = std::none_of(edition.finish.begin(), end, [](const FinishStep &earlier) {
+    return earlier.kind == StepKind::trim;
+  });
+  if (const Length shift = furthest(imposition); first && shift > Length{})
+    facts.push_back(fmt::format(
+        "Creep is made up for by moving matter towards the fold, most on {}: {} less inner margin.",
+        spoken::pages_listed(innermost(imposition, shift)), rounded(shift, ruler)));
+  return facts;
+}
+
+std::vector<std::string> facts_of(const Edition &edition, const Imposition &imposition,
+                                  std::size_t index) {
+  switch (edition.finish[index].kind) {
+  case StepKind::staple:
+    return staple_facts(edition, imposition, index);
+  case StepKind::trim:
+    return trim_facts(edition, imposition, index);
+  default:
+    return {};
+  }
+}
+
 } // namespace
 
 std::vector<FinishTold> finish_told(const Edition &edition, const Imposition &imposition) {
@@ -106,6 +193,7 @@ std::vector<FinishTold> finish_told(const Edition &edition, const Imposition &im
     told.says = fmt::format("{}{}{}", name_of(step), more.empty() ? "" : ": ", more);
     if (!told.down.empty())
       told.says += fmt::format(", at {} from the head", listed_lengths(told.down, edition.ruler));
+    told.facts = facts_of(edition, imposition, i);
     if (step.work.caution)
       told.cautions.push_back(harmless(**step.work.caution));
     if (const std::string_view usual = usual_caution(step.kind); !usual.empty())
@@ -123,6 +211,8 @@ std::string finish_in_words(const Edition &edition, const Imposition &imposition
   std::vector<std::string> said; // each usual caution once
   for (std::size_t i = 0; i < all.size(); ++i) {
     text += fmt::format("  {}. {}\n", i + 1, wrapped(all[i].says, report_columns, 5));
+    for (const std::string &fact : all[i].facts)
+      text += fmt::format("     {}\n", wrapped(fact, report_columns, 5));
     for (const std::string &caution : all[i].cautions) {
       if (std::find(said.begin(), said.end(), caution) != said.end())
         continue;

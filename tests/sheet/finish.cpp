@@ -39,6 +39,10 @@ TEST_CASE("finish is told in order, with places from the head and each caution o
       "  1. collate: 2 sheets make a copy\n"
       "  2. fold: all sheets\n"
       "  3. trim: fore-edge 1/4in, head 1/4in\n"
+      "     The copy then measures 5 1/4in x 8 1/4in.\n"
+      "     Creep is made up for by moving matter towards the fold, most on pages 3, 4, 5 and 6: "
+      "0.006in\n"
+      "     less inner margin.\n"
       "     Take care: The blade is new.\n"
       "     Take care: Cut with a sharp blade along a steel edge, on a mat, fingers behind the "
       "edge "
@@ -47,6 +51,7 @@ TEST_CASE("finish is told in order, with places from the head and each caution o
       "laid\n"
       "     down.\n"
       "  4. trim: fore-edge 1/4in, head 1/4in\n"
+      "     The copy then measures 5in x 8in.\n"
       "  5. punch: 2 holes, 3/8in from the spine, at 2in and 6in from the head\n"
       "     Take care: Keep fingers out of the punch's mouth; a hollow punch is struck on a soft "
       "board,\n"
@@ -63,4 +68,19 @@ TEST_CASE("a folding's own holes are told with their places") {
   CHECK(told[0].says ==
         "sew: 3 holes through the side, 3/8in from the spine, at 1/4in, 4 1/4in and 8 1/4in from "
         "the head");
+}
+
+// The stop of a long-reach stapler stands as far from the staples as the fore-edge from the fold
+// (derived); what the leg has beyond the paper bends over.
+TEST_CASE("a staple is told with the stapler's stop and the leg that is left") {
+  Desk desk(8);
+  FinishStep staple = step(StepKind::staple);
+  staple.staples = 2;
+  staple.leg = Length::inches(1, 4);
+  staple.from_head_and_foot = Length::inches(2);
+  desk.edition.finish = {step(StepKind::fold), staple};
+  const std::string told = finish_in_words(desk.edition, desk.impose());
+  CAPTURE(told);
+  CHECK(told.find("     Set the stapler's stop 5 1/2in from the staples: so far it is from the "
+                  "fore-edge to the fold.\n") != std::string::npos);
 }
