@@ -117,6 +117,13 @@ constexpr Check table[] = {
      "stock board\n"
      "  weight     65 lb cover\n"
      "  caliper    0.0095in\n"},
+    {"wrap-too-narrow", Kind::error, "The wrap does not reach round the book",
+     "A book that is gathered leaf by leaf or section by section has a back as thick as all its "
+     "leaves. A wrap needs that much paper between its two covers, and a fold on either side.",
+     "Wrap it in a paper with larger sheets, or make the pages of the book narrower.",
+     "wrap on board\n"
+     "  page front-cover\n"
+     "    blank\n"},
 };
 
 } // namespace

@@ -4,6 +4,7 @@
 #include "sheet/impose.hpp"
 #include "sheet/live.hpp"
 #include "sheet/several_up.hpp"
+#include "sheet/spine.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -64,8 +65,18 @@ CopyPart part(const Edition &edition, const Piece *piece, const std::vector<Copy
   } else {
     made.imposition = impose(edition, sources, problems);
   }
+  if (piece && piece->is_wrap() && !before.empty()) {
+    made.spine = spine_of(*before.front().edition, before.front().imposition);
+    // The spine and what the knife takes need paper beyond the pages: that is no wrong size.
+    if (made.spine > Length{})
+      problems.erase(std::remove_if(problems.begin() + static_cast<std::ptrdiff_t>(told),
+                                    problems.end(),
+                                    [](const Problem &p) { return p.check == "wrong-size"; }),
+                     problems.end());
+    open_for_spine(*piece, made.spine, made.imposition, problems);
+  }
   // A piece whose size is not written has been told so; what a guess leads to is not told.
-  if (piece && edition.size.by_default())
+  if (piece && !piece->is_wrap() && edition.size.by_default())
     problems.resize(told);
   if (!before.empty()) {
     const CopyPart &last = before.back();

@@ -17,6 +17,7 @@ struct CopyPart {
   const Edition *edition = nullptr;
   const Piece *piece = nullptr; // null: the book
   Imposition imposition;        // its own sheets and pages, each from 1
+  Length spine;                 // of the book, in a wrap round it; 0: it has a fold there
   int pages_before = 0;         // of the parts before it
   int sheets_before = 0;
   // Laid several up, the piece is folded from a part of the sheet: an edition without sheet sizes.

@@ -124,14 +124,20 @@ std::string sheet_text(const SheetsReport &report, const PrintedBy &printed, std
   return text + narrower_pages(report, sheet) + cuts_text(report, sheet);
 }
 
+std::string spine_words(const CopyPart &part, Ruler ruler) {
+  return part.spine > Length{} ? fmt::format("; its spine is {} wide, with a fold on either side",
+                                             rounded(part.spine, ruler))
+                               : std::string();
+}
+
 // Where each piece goes, and how it is folded.
 std::string pieces_text(const SheetsReport &report) {
   std::string text;
   for (const CopyPart &part : report.parts)
     if (part.piece)
-      text += fmt::format("\n{}: {}, {}\n", part.piece->name,
+      text += fmt::format("\n{}: {}, {}{}\n", part.piece->name,
                           spoken::measures(*part.edition->size, report.edition.ruler),
-                          goes_in_words(*part.piece));
+                          goes_in_words(*part.piece), spine_words(part, report.edition.ruler));
   return text;
 }
 

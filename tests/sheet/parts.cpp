@@ -150,3 +150,36 @@ TEST_CASE(
   CHECK(mini("saddle-stitch").second ==
         "saddle-stitch prints both sides of its sheets, so none is left for a reverse");
 }
+
+// Eight leaves of 0.0038in: two of each of four sheets, or one of each of eight.
+TEST_CASE("a wrap round a gathered book leaves room for its spine, a fold on either side") {
+  const auto wrapped = [](const std::string &size) {
+    const tests::Read made =
+        read("edition \"Test\"\n  size " + size +
+             "\n  run 10 copies\n  paper plain\n  machine copier\n  folding glued-spine\n"
+             "stock plain\n  weight 20 lb bond\n  caliper 0.0038in\n  costs included\n"
+             "stock board\n  weight 65 lb cover\n  sheet letter, grain short\n  costs included\n"
+             "machine copier\n  prints black at $0.10 a side\n"
+             "page 1-16\n  blank\nwrap on board\n  page all\n    blank\n");
+    Problems problems;
+    std::vector<CopyPart> parts = impose_parts(made.edition(), *made.sources, problems);
+    std::string told;
+    for (const Problem &problem : problems)
+      told += problem.check + ": " + problem.message + "\n";
+    return std::pair(std::move(parts), told);
+  };
+  const auto [parts, nothing] = wrapped("5in x 8in");
+  CHECK(nothing == "");
+  const Length spine = Length::inches(38, 10000) * 8;
+  CHECK(parts[1].spine == spine);
+  const Sheet &sheet = parts[1].imposition.sheets.front();
+  REQUIRE(sheet.folds.size() == 2);
+  CHECK(sheet.folds[1].start.x - sheet.folds[0].start.x == spine);
+  const std::vector<Place> &front = sheet.sides[0].places;
+  REQUIRE(front.size() == 2);
+  CHECK(front[1].box.x - front[0].box.right() == spine);
+  CHECK(front[0].slack.left == Length::inches(1, 2) - spine / 2);
+
+  CHECK(wrapped("half-letter").second ==
+        "wrap-too-narrow: a wrap round this spine is 11.03in wide, and board gives 11in\n");
+}
