@@ -19,7 +19,7 @@ std::string output_folder(const Options &options) {
 }
 
 bool of_sheets(const std::string &name) {
-  return name == "sheets.pdf" || name.starts_with("passes/");
+  return name == "sheets.pdf" || name == "originals.pdf" || name.starts_with("passes/");
 }
 
 Problem sheets_taken_away() {
@@ -94,6 +94,7 @@ int compile(const Options &options, const Desk &desk) {
     if (!stop) {
       printing.sheets(delivery);
       printing.passes(delivery);
+      printing.originals(delivery);
     }
     printing.proof(delivery);
   }

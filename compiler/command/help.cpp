@@ -35,7 +35,8 @@ constexpr About abouts[] = {
 Checks the edition, then writes sheets.pdf (every sheet, front then back), passes/ (one PDF for
 each trip through the machine), proof.pdf, estimate.txt, estimate.json and made-from.json into
 the folder NAME/ beside NAME.bodkin. Where the edition has errors only the proof and the
-estimate are made, and sheets of an earlier compile are taken away.
+estimate are made, and sheets of an earlier compile are taken away. Where something is glued
+by hand on a page's original (`paste-up`), originals.pdf is written as well.
 
   --into FOLDER     write there instead
   --anyway          make the sheets although the edition is over budget

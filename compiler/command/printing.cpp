@@ -1,6 +1,7 @@
 #include "command/printing.hpp"
 
 #include "command/help.hpp"
+#include "press/originals.hpp"
 #include "press/png.hpp"
 
 #include <fmt/format.h>
@@ -19,16 +20,17 @@ press::Imprint imprint_of(const Edition &edition, const std::string &digest) {
 } // namespace
 
 PrintRoom::PrintRoom(WayThrough &way, const std::string &digest, Progress &progress)
-    : way_(way), progress_(progress), job_{way.edition(),
-                                           way.imposition,
-                                           way.parts,
-                                           way.drawings,
-                                           way.modes,
-                                           way.passes,
-                                           *way.gallery,
-                                           [&progress](int done, int of) {
+    : imprint_(imprint_of(way.edition(), digest)), way_(way),
+      progress_(progress), job_{way.edition(),
+                                way.imposition,
+                                way.parts,
+                                way.drawings,
+                                way.modes,
+                                way.passes,
+                                *way.gallery,
+                                [&progress](int done, int of) {
                                              progress.say("drawing page", done, of); }},
-      plates_(job_), outputs_(plates_, imprint_of(way.edition(), digest)) {}
+      plates_(job_), outputs_(plates_, imprint_) {}
 
 void PrintRoom::sheets(Delivery &delivery) {
   progress_.say("writing sheets.pdf");
@@ -50,6 +52,19 @@ void PrintRoom::proof(Delivery &delivery) {
   progress_.say("writing proof.pdf");
   delivery.begin("proof.pdf");
   outputs_.proof([&](std::string_view bytes) { delivery.add(bytes); });
+  delivery.end();
+}
+
+void PrintRoom::originals(Delivery &delivery) {
+  if (!press::has_originals(job_))
+    return;
+  progress_.say("writing originals.pdf");
+  press::PrintJob black = job_;
+  black.all_black = true;
+  press::Plates plates(black);
+  press::Outputs outputs(plates, imprint_);
+  delivery.begin("originals.pdf");
+  outputs.originals([&](std::string_view bytes) { delivery.add(bytes); });
   delivery.end();
 }
 

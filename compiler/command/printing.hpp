@@ -17,10 +17,13 @@ public:
   void sheets(Delivery &delivery);
   void passes(Delivery &delivery);
   void proof(Delivery &delivery);
+  // Where something is glued on a page's original; else nothing is written.
+  void originals(Delivery &delivery);
   // Pictures of the proof and of the sheets.
   void pictures(Delivery &delivery, int dpi);
 
 private:
+  press::Imprint imprint_;
   WayThrough &way_;
   Progress &progress_;
   press::PrintJob job_;

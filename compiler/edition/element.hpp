@@ -115,6 +115,10 @@ struct Hand {
   HandKind kind = HandKind::other;
   std::string text;
 };
+// Something glued by hand on the page's original, and copied with it.
+struct PasteUp {
+  std::string text;
+};
 struct Folio {
   StyleId style = StyleId::none;
 };
@@ -136,7 +140,7 @@ struct Work {
 struct Element {
   Range range;   // its whole first line
   Range keyword; // the word that names it
-  std::variant<Picture, Words, Rule, Patch, Qr, Lay, Hand, Folio> what;
+  std::variant<Picture, Words, Rule, Patch, Qr, Lay, Hand, Folio, PasteUp> what;
   Placement placement;
   Known<Angle> turn;
   std::optional<Known<Outline>> outline;

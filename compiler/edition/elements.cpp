@@ -72,6 +72,8 @@ decltype(Element::what) matter_of(Reader &reader, FactLine line, const ElementFa
     return lay_of(reader, line);
   if (word == "hand")
     return Hand{hand_of(line.words("kind")), std::string(line.words("text"))};
+  if (word == "paste-up")
+    return PasteUp{std::string(line.words("text"))};
   if (word == "folio")
     return folio_of(reader, line);
   return Patch{};
@@ -104,14 +106,14 @@ Element element_of(Reader &reader, FactLine line, Stands stands) {
   take_looks(reader, facts, element);
   if (const auto turn = value_in<Angle>(line, "turn"))
     element.turn = *turn;
-  if (std::holds_alternative<Hand>(element.what))
+  if (std::holds_alternative<Hand>(element.what) || std::holds_alternative<PasteUp>(element.what))
     element.work = work_of(reader, facts.of({"takes", "costs", "caution", "when", "mass"}));
   return element;
 }
 
 bool is_element(std::string_view word) {
   for (const std::string_view one :
-       {"picture", "words", "rule", "patch", "qr", "lay", "hand", "folio"})
+       {"picture", "words", "rule", "patch", "qr", "lay", "hand", "folio", "paste-up"})
     if (word == one)
       return true;
   return false;

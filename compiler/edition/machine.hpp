@@ -26,6 +26,9 @@ struct SidePrice {
   Range range;
 };
 
+// A pale blue that copiers drop: common practice, no source. `bodkin dummy` prints others to try.
+inline constexpr Colour dropped_blue{0xa6, 0xd8, 0xf0};
+
 struct Machine {
   std::string name;
   std::string title;
@@ -42,6 +45,7 @@ struct Machine {
   Known<bool> modes_apart{false, {}};
   Known<bool> blank_charged{false, {}};
   std::optional<Known<Share>> tax;
+  Known<Colour> blue{dropped_blue, {}};
 };
 
 } // namespace bodkin

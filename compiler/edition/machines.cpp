@@ -59,6 +59,8 @@ void take_habits(Reader &reader, const Facts &facts, Machine &machine) {
     machine.modes_apart = known(modes->value == "apart", modes->from);
   if (const auto blank = text_in(facts.find("blank"), "blank"))
     machine.blank_charged = known(blank->value == "charged", blank->from);
+  if (const auto blue = paint_in(reader, facts.find("blue"), "colour"))
+    machine.blue = known(blue->value.colour, blue->from);
   machine.tax = value_in<Share>(facts.find("tax"), "tax");
 }
 

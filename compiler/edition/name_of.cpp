@@ -3,8 +3,8 @@
 namespace bodkin {
 
 std::string_view name_of(const Element &element) {
-  constexpr std::string_view names[] = {"picture", "words", "rule", "patch",
-                                        "qr",      "lay",   "hand", "folio"};
+  constexpr std::string_view names[] = {"picture", "words", "rule",  "patch",   "qr",
+                                        "lay",     "hand",  "folio", "paste-up"};
   return names[element.what.index()];
 }
 

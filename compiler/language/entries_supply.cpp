@@ -99,6 +99,13 @@ constexpr std::array entries{
           .fallback = "short",
           .meaning = "The edge that the sheet is turned over.",
           .example = "flip short"},
+    Entry{.word = "blue",
+          .under = "machine",
+          .phrase = "colour:colour",
+          .fallback = "#a6d8f0",
+          .meaning = "A pale blue that it does not see: what originals say to you and not to the "
+                     "copies is drawn in it.",
+          .example = "blue #b4e0f5"},
     Entry{.word = "resolution",
           .under = "machine",
           .phrase = "dpi:count dpi",

@@ -92,6 +92,8 @@ struct Making {
   static std::string name_of_matter(const Element &element, int page) {
     if (const auto *hand = std::get_if<Hand>(&element.what))
       return fmt::format("{} {}", name_of(hand->kind), hand->text);
+    if (const auto *glued = std::get_if<PasteUp>(&element.what))
+      return fmt::format("paste-up {}", glued->text);
     if (const auto *picture = std::get_if<Picture>(&element.what))
       return fmt::format("picture {}", *picture->path);
     return fmt::format("{} on page {}", name_of(element), page);
@@ -100,11 +102,12 @@ struct Making {
   void matter(const StandingCharge &stands) {
     const Element &element = edition[stands.element];
     const auto *hand = std::get_if<Hand>(&element.what);
-    if (!hand && !element.work.takes && element.work.costs.empty())
+    const bool glued = std::holds_alternative<PasteUp>(element.what);
+    if (!hand && !glued && !element.work.takes && element.work.costs.empty())
       return;
     Job job;
     job.what = name_of_matter(element, stands.pages.front());
-    job.group = hand ? Group::hand : Group::other;
+    job.group = hand || glued ? Group::hand : Group::other;
     stand_on(job, stands.pages);
     work(job, element.work,
          hand && (hand->kind == HandKind::signature || hand->kind == HandKind::number));

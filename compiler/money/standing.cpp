@@ -20,7 +20,8 @@ Line line_of(const Element &element, ElementId id) {
 }
 
 bool concerns_money(const Element &element) {
-  return std::holds_alternative<Hand>(element.what) || element.work.takes ||
+  return std::holds_alternative<Hand>(element.what) ||
+         std::holds_alternative<PasteUp>(element.what) || element.work.takes ||
          !element.work.costs.empty() || element.source;
 }
 

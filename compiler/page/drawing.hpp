@@ -55,6 +55,11 @@ struct SetHand {
   std::string text;
 };
 
+// A window for what is glued on the page's original.
+struct SetPasteUp {
+  std::string text;
+};
+
 // A thing that cannot be drawn: a dashed keyline with the reason, on proofs.
 struct SetMissing {
   std::string reason;
@@ -67,7 +72,9 @@ struct Item {
   bool crosses_fold = false; // of a spread and on both its pages: not shifted for creep
   Box place;
   Transform to_page;
-  std::variant<SetWords, SetPicture, SetFill, SetOutline, SetRule, SetQr, SetHand, SetMissing> what;
+  std::variant<SetWords, SetPicture, SetFill, SetOutline, SetRule, SetQr, SetHand, SetMissing,
+               SetPasteUp>
+      what;
 };
 
 struct PageDrawing {

@@ -130,6 +130,10 @@ void lay(const Hand &hand, const Bench &bench, ElementId id, const Box &place) {
   put(bench, id, place, place, SetHand{hand.kind, hand.text});
 }
 
+void lay(const PasteUp &paste_up, const Bench &bench, ElementId id, const Box &place) {
+  put(bench, id, place, place, SetPasteUp{paste_up.text});
+}
+
 // The folio's box where only its spot is written, or nothing at all.
 Box folio_box(const Bench &bench, const Element &element, Size size) {
   const Ground &ground = bench.laying.ground;

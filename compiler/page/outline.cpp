@@ -72,8 +72,8 @@ bool leaves_ink(const Item &item) {
           [](const SetOutline &line) { return !line.paint.is_white() && line.width > Length{}; },
           [](const SetRule &rule) { return !rule.paint.is_white() && rule.width > Length{}; },
           [](const SetQr &qr) { return !qr.paint.is_white(); },
-          [](const SetHand &) { return false; },
-          [](const SetMissing &) { return true; },
+          [](const SetHand &) { return false; }, [](const SetMissing &) { return true; },
+          [](const SetPasteUp &) { return true; }, // its copy carries what is glued
       },
       item.what);
 }
@@ -94,6 +94,7 @@ bool is_coloured(const Item &item) {
           [](const SetQr &qr) { return !grey(qr.paint.colour); },
           [](const SetHand &) { return false; },
           [](const SetMissing &) { return false; },
+          [](const SetPasteUp &) { return false; },
       },
       item.what);
 }

@@ -1,6 +1,7 @@
 #include "press/output.hpp"
 
 #include "press/contents.hpp"
+#include "press/originals.hpp"
 #include "press/overlay.hpp"
 #include "press/placing.hpp"
 #include "press/proof_frame.hpp"
@@ -128,22 +129,61 @@ void Outputs::sheets(const Sink &sink) {
   write(pages, "sheets", sink);
 }
 
+QPDFObjectHandle Outputs::pass_page(const PassPage &page, const Strokes *over) {
+  const Size size = size_of(plates_, page.sheet);
+  const double width = size.width.in_points(), height = size.height.in_points();
+  Contents contents;
+  if (page.prints) {
+    contents.save();
+    if (page.turned)
+      contents.matrix({.xx = -1, .yx = 0, .xy = 0, .yy = -1, .x0 = width, .y0 = height});
+    draw_side(contents, page.sheet, page.side == SideName::front ? 0 : 1);
+    contents.restore();
+  }
+  if (over != nullptr)
+    contents.draw(*over);
+  return contents.page(plates_.pdf(), box(width, height));
+}
+
 void Outputs::pass(const Pass &pass, const Sink &sink) {
   std::vector<QPDFObjectHandle> pages;
-  for (const PassPage &page : pass.pages) {
-    const Size size = size_of(plates_, page.sheet);
-    const double width = size.width.in_points(), height = size.height.in_points();
-    Contents contents;
-    if (page.prints) {
-      contents.save();
-      if (page.turned)
-        contents.matrix({.xx = -1, .yx = 0, .xy = 0, .yy = -1, .x0 = width, .y0 = height});
-      draw_side(contents, page.sheet, page.side == SideName::front ? 0 : 1);
-      contents.restore();
-    }
-    pages.push_back(contents.page(plates_.pdf(), box(width, height)));
-  }
+  for (const PassPage &page : pass.pages)
+    pages.push_back(pass_page(page, nullptr));
   write(pages, pass.file, sink);
+}
+
+QPDFObjectHandle Outputs::original_of_page(int page, int number, int of) {
+  const Size size = plates_.job().size_of(page);
+  const double width = size.width.in_points() + 2 * original_margin;
+  const double height = size.height.in_points() + 2 * original_margin;
+  Contents contents;
+  contents.save();
+  contents.matrix(
+      {.xx = 1, .yx = 0, .xy = 0, .yy = -1, .x0 = original_margin, .y0 = height - original_margin});
+  contents.clip(page_corners(size));
+  draw_layers(contents, plates_.page(page));
+  contents.restore();
+  contents.draw(blue_of_page(plates_.job(), page, number, of));
+  return contents.page(plates_.pdf(), box(width, height));
+}
+
+void Outputs::originals(const Sink &sink) {
+  const PrintJob &job = plates_.job();
+  const std::vector<PassPage> sides = sides_for_the_glass(job);
+  std::vector<int> drawn;
+  for (int page = 1; page <= job.pages(); ++page)
+    if (job.drawing(page).draws)
+      drawn.push_back(page);
+  const int of = static_cast<int>(drawn.size() + sides.size());
+  std::vector<QPDFObjectHandle> pages;
+  const auto number = [&] { return static_cast<int>(pages.size()) + 1; };
+  for (const int page : drawn)
+    pages.push_back(original_of_page(page, number(), of));
+  for (const PassPage &side : sides) {
+    const Strokes over = blue_of_side(job, side, number(), of);
+    pages.push_back(pass_page(side, &over));
+  }
+  write(pages, "originals", sink);
 }
 
 void Outputs::draw_on_paper(Contents &contents, int page) {

@@ -29,12 +29,17 @@ public:
   void sheets(const Sink &sink); // two pages a sheet, front and back, never turned
   void pass(const Pass &pass, const Sink &sink);
   void proof(const Sink &sink);
+  // Pages at size, then sides for the glass, with what is said to hands in pale blue. Black only
+  // where the plates are.
+  void originals(const Sink &sink);
 
 private:
   void draw_side(Contents &contents, int sheet, int side);
   void draw_on_paper(Contents &contents, int page);
   QPDFObjectHandle box(double width, double height);
   void write(const std::vector<QPDFObjectHandle> &pages, std::string_view kind, const Sink &sink);
+  QPDFObjectHandle pass_page(const PassPage &page, const Strokes *over);
+  QPDFObjectHandle original_of_page(int page, int number, int of);
   QPDFObjectHandle proof_page(const ProofSpread &spread);
   QPDFObjectHandle page_group(int page);
 

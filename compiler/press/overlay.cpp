@@ -1,6 +1,6 @@
 #include "press/overlay.hpp"
 
-#include "press/letters.hpp"
+#include "press/box_words.hpp"
 
 #include <algorithm>
 
@@ -13,7 +13,6 @@ struct Rgb {
 // A pencil's red and blue: no ink of an edition's is meant by them.
 constexpr Rgb hand_pencil{0.72, 0.22, 0.16};
 constexpr Rgb missing_pencil{0.24, 0.36, 0.62};
-constexpr double letter_height = 5.5;
 
 void pencil(Strokes &drawn, Rgb colour) { drawn.colour(colour.red, colour.green, colour.blue); }
 
@@ -39,49 +38,6 @@ void hatch(Strokes &drawn, double width, double height) {
   drawn.restore();
 }
 
-// Words broken to a width between blanks, at most as many lines as the height takes.
-void words_in(Strokes &drawn, std::string_view text, double width, double height) {
-  const double room = width - 8;
-  double y = 6 + letter_height;
-  while (!text.empty() && y < height) {
-    std::size_t end = text.size();
-    while (end > 0 && letters_width(text.substr(0, end), letter_height) > room) {
-      const std::size_t blank = text.rfind(' ', end - 1);
-      end = blank == std::string_view::npos || blank == 0 ? 0 : blank;
-    }
-    if (end == 0) { // one word wider than the place: as much of it as fits
-      while (end < text.size() && letters_width(text.substr(0, end + 1), letter_height) <= room)
-        ++end;
-      if (end == 0)
-        return;
-    }
-    drawn.letters(text.substr(0, end), 4, y, letter_height);
-    text.remove_prefix(std::min(text.size(), text.find_first_not_of(' ', end)));
-    y += letter_height * 1.6;
-  }
-}
-
-double longest_word(std::string_view text) {
-  double longest = 0;
-  while (!text.empty()) {
-    const std::size_t end = std::min(text.find(' '), text.size());
-    longest = std::max(longest, letters_width(text.substr(0, end), letter_height));
-    text.remove_prefix(std::min(end + 1, text.size()));
-  }
-  return longest;
-}
-
-// In a place too narrow for its words the note stands beside it.
-void note(Strokes &drawn, std::string_view text, double width, double height) {
-  constexpr double beside = 100;
-  if (longest_word(text) <= width - 8)
-    return words_in(drawn, text, width, height);
-  drawn.save();
-  drawn.map({.xx = 1, .yx = 0, .xy = 0, .yy = 1, .x0 = width, .y0 = 0});
-  words_in(drawn, text, beside, beside);
-  drawn.restore();
-}
-
 void draw_what(Strokes &drawn, const SetHand &hand, double width, double height) {
   pencil(drawn, hand_pencil);
   frame(drawn, width, height, 3);
@@ -92,6 +48,18 @@ void draw_what(Strokes &drawn, const SetHand &hand, double width, double height)
   const std::string text = hand.text.empty() ? std::string(name_of(hand.kind))
                                              : std::string(name_of(hand.kind)) + ": " + hand.text;
   note(drawn, text, width, height);
+}
+
+void draw_what(Strokes &drawn, const SetPasteUp &glued, double width, double height) {
+  pencil(drawn, hand_pencil);
+  frame(drawn, width, height, 3);
+  const double corner = std::min({width, height, 9.0});
+  for (const double x : {0.0, width}) {
+    drawn.move_to(x, height - corner);
+    drawn.line_to(x + (x > 0 ? -corner : corner), height);
+  }
+  drawn.stroke();
+  note(drawn, "paste-up: " + glued.text, width, height);
 }
 
 void draw_what(Strokes &drawn, const SetMissing &missing, double width, double height) {
@@ -119,7 +87,8 @@ void draw_on_proof(Strokes &drawn, const Item &item) {
 
 bool only_on_proofs(const Item &item) {
   return std::holds_alternative<SetHand>(item.what) ||
-         std::holds_alternative<SetMissing>(item.what);
+         std::holds_alternative<SetMissing>(item.what) ||
+         std::holds_alternative<SetPasteUp>(item.what);
 }
 
 std::optional<Strokes> draw_overlay(const PrintJob &job, int page) {

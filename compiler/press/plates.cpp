@@ -39,6 +39,8 @@ const PageDrawing &PrintJob::drawing(int page) const {
 }
 
 Mode PrintJob::mode_of(int page) const {
+  if (all_black)
+    return Mode::black;
   const CopyPart &part = part_of(page);
   return *part.edition->pages[static_cast<std::size_t>(page - part.pages_before)].mode;
 }

@@ -26,6 +26,7 @@ struct PrintJob {
   const std::vector<Pass> &passes;
   art::Gallery &gallery;
   std::function<void(int done, int of)> progress; // pages drawn; may be empty
+  bool all_black = false;                         // colour pages too are drawn in greys
 
   // Pages are numbered on through all parts.
   int pages() const { return static_cast<int>(imposition.where.size()) - 1; }

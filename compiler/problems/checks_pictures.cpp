@@ -4,6 +4,17 @@ namespace bodkin {
 namespace {
 
 constexpr Check table[] = {
+    {"glued-by-hand", Kind::note, "Something is glued on this page's original",
+     "A paste-up is not in any file: a ticket stub, a pressed leaf, a strip of typing is cut out "
+     "and glued on the page's black original, and the copier takes it along. Until then the page "
+     "is not whole, so its side is copied from its original and not printed from the passes. The "
+     "window's outline and its words are pale blue, which copiers do not see; thick or raised "
+     "pieces throw a shadow on the glass, and wet glue stays on it.",
+     "Nothing needs mending. Print originals.pdf at 100 %, glue, let it dry, and lay the sheets on "
+     "the glass in their order. Where your machine does see the blue, give it a paler one.",
+     "page 5\n"
+     "  paste-up \"ticket stub, glued by hand on the original\"\n"
+     "    at       1in 3in, 3.5in x 4in\n"},
     {"coarse-picture", Kind::warning, "A picture has too few dots for its size",
      "A picture is a grid of dots. Stretched over more paper, each dot grows: under 200 to the "
      "inch a photograph looks soft, under 100 one sees squares, and drawings in pure black and "

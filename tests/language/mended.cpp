@@ -95,7 +95,8 @@ TEST_CASE("a word that stands behind another is told which") {
         "[unknown-word]\n"
         "  stamp \"moon\"\n"
         "  ~~~~~\n"
-        "  why   under page stand: blank, picture, words, rule, patch, qr, lay, hand and folio\n"
+        "  why   under page stand: blank, picture, words, rule, patch, qr, lay, hand, paste-up and "
+        "folio\n"
         "  type  hand stamp \"moon\"\n");
 }
 

@@ -99,6 +99,18 @@ TEST_CASE("hand matter a copy counts copies and spares; signatures and numbers g
   CHECK(estimate.minutes == Exact(32));
 }
 
+TEST_CASE("a paste-up is work by hand on the original, once a run") {
+  Shop shop = free_printing(2, 10);
+  Element glued;
+  glued.what = PasteUp{"ticket stub"};
+  Element &stub = shop.on_page(3, glued);
+  stub.work.takes = Known<Takes>{takes(300, TimePer::once), {}};
+  stub.work.costs = {{rate("1", Per::once), {}}};
+  const Estimate estimate = shop.priced();
+  CHECK(lines(estimate) == "1 × 1.00 = 1.00 paste-up ticket stub (hand)\n");
+  CHECK(estimate.minutes == Exact(5));
+}
+
 TEST_CASE("what a page list repeats is bought once and put on every page") {
   Shop shop = free_printing(2, 10);
   Element &moon = shop.on_page(1, hand(HandKind::stamp, "moon"));

@@ -115,3 +115,16 @@ TEST_CASE("a code of too many words is an error, once for all its pages") {
   REQUIRE(problem);
   CHECK(problem->message == "2332 bytes are more than a code holds; 2331 are the most");
 }
+
+TEST_CASE("a page of a paste-up alone is printed in black, one of hand matter alone is not") {
+  const auto pages =
+      composed("pages 4", "page 1\n  paste-up \"ticket stub\"\n    at 1in 2in, 2in x 1in\n"
+                          "page 2\n  hand stamp \"moon\"\n    at 1in 2in, 2in x 1in\n");
+  CHECK(pages->drawings[1].draws);
+  CHECK_FALSE(pages->drawings[1].coloured);
+  CHECK_FALSE(pages->drawings[2].draws);
+  const auto extent = extent_of(pages->drawings[1].items[0]);
+  REQUIRE(extent);
+  CHECK(extent->left == doctest::Approx(72));
+  CHECK(extent->foot == doctest::Approx(216));
+}
