@@ -56,7 +56,9 @@ Problem no_reverse(const Edition &book, const Piece &piece) {
 
 CopyPart part(const Edition &edition, const Piece *piece, const std::vector<CopyPart> &before,
               const Sources &sources, Problems &problems) {
-  CopyPart made{&edition, piece, {}};
+  CopyPart made;
+  made.edition = &edition;
+  made.piece = piece;
   const std::size_t told = problems.size();
   if (piece && *piece->up > 1) {
     made.cut_out = std::make_shared<const Edition>(without_sheets(edition));

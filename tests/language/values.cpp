@@ -2,6 +2,7 @@
 #include "language/tree.hpp"
 #include "measure/paper.hpp"
 
+#include <deque>
 #include <doctest/doctest.h>
 
 using namespace bodkin;
@@ -9,10 +10,16 @@ using namespace bodkin::language;
 
 namespace {
 
+// Words of a value point into what was read, which lives as long as the tests.
+const Reading &kept(const std::string &text) {
+  static std::deque<Reading> all;
+  return all.emplace_back(text);
+}
+
 // The value that a line captures under a name; a line with a problem fails the test.
 template <typename T>
 T value(std::string_view parent, const std::string &line, std::string_view name) {
-  const Reading reading(under(parent, line));
+  const Reading &reading = kept(under(parent, line));
   CHECK_MESSAGE(reading.told() == "", line);
   const std::string_view word = std::string_view(line).substr(0, line.find(' '));
   const T *found = reading.tree.get<T>(reading.tree.statements.back(), name);
