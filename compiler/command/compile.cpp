@@ -13,11 +13,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-// NAME/ beside NAME.bodkin, unless --into says where.
-std::string output_folder(const Options &options) {
-  return options.into ? *options.into : fs::path(options.subject).replace_extension().string();
-}
-
 bool of_sheets(const std::string &name) {
   return name == "sheets.pdf" || name == "originals.pdf" || name.starts_with("passes/");
 }

@@ -14,6 +14,7 @@ and lays its pages on sheets that a copy shop can print.
   bodkin estimate FILE      what it costs: a copy, the run, and against the bids
   bodkin sheets FILE        where every page lands: sheet, side, place, turn, creep
   bodkin proof FILE         pictures of the pages in reading order
+  bodkin dummy FILE         a numbered blank to print and fold, to measure your machine by
   bodkin explain WORD       a keyword, a shelf file or a problem, with an example
 
 FILE is a manuscript ending in .bodkin. What compile makes of night-bus.bodkin goes into the
@@ -76,6 +77,16 @@ shown.
 
   --into FOLDER     write there instead of NAME/
   --png DPI         pictures of the proof and of the sheets as well, at so many dots an inch
+)"},
+    {"dummy", R"(bodkin dummy FILE
+
+Writes dummy.pdf into NAME/: every sheet of the edition with nothing on it but page numbers, to
+print and fold on your own machine. Flights of lines at its edges tell how wide an edge the machine
+leaves bare, scales on both sides how far backs drift off their fronts, the folded sheets how far
+they creep; greys, screens, lines, type and pale blues show what it can print and what it does not
+see. The last page says how to read it all and which lines to type.
+
+  --into FOLDER     write there instead of NAME/
 )"},
     {"explain", R"(bodkin explain WORD
 

@@ -45,6 +45,8 @@ int run(const Options &options, const Desk &desk) {
     return sheets(options, desk);
   case Verb::proof:
     return proof(options, desk);
+  case Verb::dummy:
+    return dummy(options, desk);
   case Verb::explain:
     return explain(options, desk);
   case Verb::start:

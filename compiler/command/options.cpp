@@ -20,15 +20,15 @@ struct VerbNamed {
 constexpr std::array verbs{
     VerbNamed{"compile", Verb::compile, "FILE"},   VerbNamed{"preflight", Verb::preflight, "FILE"},
     VerbNamed{"estimate", Verb::estimate, "FILE"}, VerbNamed{"sheets", Verb::sheets, "FILE"},
-    VerbNamed{"proof", Verb::proof, "FILE"},       VerbNamed{"explain", Verb::explain, "WORD"},
-    VerbNamed{"start", Verb::start, "FOLDER"}};
+    VerbNamed{"proof", Verb::proof, "FILE"},       VerbNamed{"dummy", Verb::dummy, "FILE"},
+    VerbNamed{"explain", Verb::explain, "WORD"},   VerbNamed{"start", Verb::start, "FOLDER"}};
 
 struct OptionNamed {
   std::string_view name;
   std::string_view verbs; // where it may stand
   std::string_view value; // what follows it; empty: nothing
 };
-constexpr std::array options{OptionNamed{"--into", "compile proof", "FOLDER"},
+constexpr std::array options{OptionNamed{"--into", "compile proof dummy", "FOLDER"},
                              OptionNamed{"--depfile", "compile", "FILE"},
                              OptionNamed{"--png", "proof", "DPI"},
                              OptionNamed{"--json", "compile preflight estimate sheets", ""},

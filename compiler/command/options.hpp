@@ -8,7 +8,7 @@
 
 namespace bodkin {
 
-enum class Verb { compile, preflight, estimate, sheets, proof, explain, start };
+enum class Verb { compile, preflight, estimate, sheets, proof, dummy, explain, start };
 
 struct Options {
   Verb verb = Verb::compile;

@@ -1,13 +1,15 @@
 #include "command/printing.hpp"
 
 #include "command/help.hpp"
+#include "command/made_from.hpp"
 #include "press/originals.hpp"
 #include "press/png.hpp"
 
+#include <algorithm>
+#include <filesystem>
 #include <fmt/format.h>
 
 namespace bodkin {
-namespace {
 
 press::Imprint imprint_of(const Edition &edition, const std::string &digest) {
   return {.title = *edition.title,
@@ -16,8 +18,6 @@ press::Imprint imprint_of(const Edition &edition, const std::string &digest) {
           .producer = "Bodkin " + version(),
           .digest = digest};
 }
-
-} // namespace
 
 PrintRoom::PrintRoom(WayThrough &way, const std::string &digest, Progress &progress)
     : imprint_(imprint_of(way.edition(), digest)), way_(way),
@@ -86,6 +86,23 @@ std::string digest_of(const std::vector<InputFile> &inputs) {
   for (const InputFile &input : inputs)
     sum.take(input.path + " " + input.digest + "\n");
   return written(sum.finish());
+}
+
+std::string output_folder(const Options &options) {
+  return options.into ? *options.into
+                      : std::filesystem::path(options.subject).replace_extension().string();
+}
+
+void finish_beside(Delivery &delivery, const WayThrough &way, const std::vector<InputFile> &inputs,
+                   bool keep_pictures) {
+  for (const std::string &name : delivery.earlier())
+    if (name != made_from_name && (keep_pictures || !name.starts_with("png/")))
+      delivery.keep(name);
+  std::vector<std::string> all = delivery.written();
+  std::sort(all.begin(), all.end());
+  all.erase(std::unique(all.begin(), all.end()), all.end());
+  delivery.write(made_from_name, made_from(*way.edition().title, inputs, all));
+  delivery.finish();
 }
 
 } // namespace bodkin

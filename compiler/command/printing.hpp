@@ -2,6 +2,7 @@
 #pragma once
 
 #include "command/delivery.hpp"
+#include "command/options.hpp"
 #include "command/way.hpp"
 #include "press/output.hpp"
 
@@ -30,6 +31,16 @@ private:
   press::Plates plates_;
   press::Outputs outputs_;
 };
+
+press::Imprint imprint_of(const Edition &edition, const std::string &digest);
+
+// NAME/ beside NAME.bodkin, unless --into says where.
+std::string output_folder(const Options &options);
+
+// Puts what was written beside the outputs of an earlier compile, which stay; of those, pictures
+// (png/) only where they are asked to.
+void finish_beside(Delivery &delivery, const WayThrough &way, const std::vector<InputFile> &inputs,
+                   bool keep_pictures);
 
 // Hashed from the inputs' digests: what the PDFs are identified by.
 std::string digest_of(const std::vector<InputFile> &inputs);

@@ -1,8 +1,6 @@
-#include "command/made_from.hpp"
 #include "command/printing.hpp"
 #include "command/telling.hpp"
 
-#include <algorithm>
 #include <filesystem>
 #include <fmt/format.h>
 
@@ -18,8 +16,7 @@ int proof(const Options &options, const Desk &desk) {
     tell_problems(*way, options, desk);
     return 1;
   }
-  const std::string folder =
-      options.into ? *options.into : fs::path(options.subject).replace_extension().string();
+  const std::string folder = output_folder(options);
   const std::vector<InputFile> inputs = inputs_of(*way, desk.shelf_root);
   Delivery delivery(folder);
   {
@@ -29,14 +26,7 @@ int proof(const Options &options, const Desk &desk) {
       printing.pictures(delivery, *options.png_dpi);
   }
   const std::vector<std::string> made = delivery.written();
-  for (const std::string &name : delivery.earlier())
-    if (!name.starts_with("png/") && name != made_from_name)
-      delivery.keep(name);
-  std::vector<std::string> all = delivery.written();
-  std::sort(all.begin(), all.end());
-  all.erase(std::unique(all.begin(), all.end()), all.end());
-  delivery.write(made_from_name, made_from(*way->edition().title, inputs, all));
-  delivery.finish();
+  finish_beside(delivery, *way, inputs, false);
   progress.clear();
   tell_problems(*way, options, desk);
   for (const std::string &name : made)

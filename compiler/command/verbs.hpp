@@ -19,6 +19,7 @@ int preflight(const Options &options, const Desk &desk);
 int estimate(const Options &options, const Desk &desk);
 int sheets(const Options &options, const Desk &desk);
 int proof(const Options &options, const Desk &desk);
+int dummy(const Options &options, const Desk &desk);
 int explain(const Options &options, const Desk &desk);
 int start(const Options &options, const Desk &desk);
 

@@ -53,6 +53,7 @@ struct Edition {
   Known<MachineId> machine{MachineId::none, {}};
   Known<Margins> margins;
   std::optional<Known<Grid>> grid;
+  std::optional<Known<Length>> creep; // measured: how far the innermost pages stand out
   std::optional<Known<Budget>> budget;
   std::optional<Known<Price>> price;
   Known<Currency> currency; // what its money is counted in; empty where it has no money

@@ -187,6 +187,7 @@ void take_own_facts(Reader &reader) {
   take_run(reader);
   take_margins(reader);
   take_grid(reader);
+  reader.edition.creep = length_in(reader, reader.edition_facts.find("creep"), "creep", true);
   take_money(reader);
 }
 

@@ -95,6 +95,14 @@ constexpr std::array entries{
           .phrase = "columns:count by rows:count [, gap gap:length]",
           .meaning = "Columns and rows inside the margins, for elements placed by `cells`.",
           .example = "grid 4 by 6, gap 1/8in"},
+    Entry{.word = "creep",
+          .under = "edition",
+          .phrase = "creep:length",
+          .fallback = "worked out from the thickness of the papers",
+          .meaning =
+              "How far the innermost pages of a folded dummy stand out past the outermost, as "
+              "measured; the sheets between are taken in proportion.",
+          .example = "creep 0.09in"},
     Entry{.word = "budget",
           .under = "edition",
           .phrase = "limit:rate",

@@ -18,4 +18,12 @@ std::vector<Length> creep_of(const std::vector<Length> &calipers, bool round) {
   return creep;
 }
 
+Length as_measured(Length creep, Length largest, Length measured) {
+  if (largest <= Length{})
+    return {};
+  if (creep == largest)
+    return measured;
+  return Length::nearest_points(creep.in_points() * measured.in_points() / largest.in_points());
+}
+
 } // namespace bodkin

@@ -15,4 +15,8 @@ namespace bodkin {
 // `calipers` of the pairs of one section, the outermost first; the first has none.
 std::vector<Length> creep_of(const std::vector<Length> &calipers, bool round = false);
 
+// What a measured dummy makes of one worked-out creep: the largest of all becomes what was
+// measured, the others in proportion, to the nearest unit.
+Length as_measured(Length creep, Length largest, Length measured);
+
 } // namespace bodkin

@@ -81,6 +81,18 @@ void push_out(const Edition &edition, const std::vector<SheetPattern> &patterns,
   }
 }
 
+void push_out_as_measured(Imposition &imposition, Length measured) {
+  Length largest;
+  for (const Sheet &sheet : imposition.sheets)
+    largest = std::max(largest, sheet.creep);
+  for (Sheet &sheet : imposition.sheets) {
+    sheet.creep = as_measured(sheet.creep, largest, measured);
+    for (Side &side : sheet.sides)
+      for (Place &place : side.places)
+        place.creep = place.shift = as_measured(place.creep, largest, measured);
+  }
+}
+
 } // namespace
 
 Imposition impose(const Edition &edition, const Sources &sources, Problems &problems) {
@@ -106,6 +118,8 @@ Imposition impose(const Edition &edition, const Sources &sources, Problems &prob
     check_sizes(edition, folded, imposition, problems);
   if (folded.creeps())
     push_out(edition, patterns, layout, imposition);
+  if (edition.creep)
+    push_out_as_measured(imposition, **edition.creep);
   if (as_asked)
     check_thickness(edition, folded, imposition, problems);
   return imposition;

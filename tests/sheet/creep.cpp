@@ -46,6 +46,28 @@ TEST_CASE("each nested sheet has the creep of its own and its outer papers") {
   }
 }
 
+TEST_CASE("a measured dummy gives the innermost creep, the other sheets are in proportion") {
+  Desk desk(12);
+  desk.edition.cover_stock = Known<StockId>{test::board, {}};
+  desk.on(5, test::rose);
+  desk.edition.creep = Known<Length>{thousandths(26), {}};
+  const Imposition imposition = desk.impose();
+  CHECK(imposition.sheets[0].creep == thousandths(0));
+  CHECK(imposition.sheets[1].creep == thousandths(16));
+  CHECK(imposition.sheets[2].creep == thousandths(26));
+  for (const int page : {5, 6, 7, 8})
+    CHECK(imposition.place_of(page).shift == thousandths(26));
+}
+
+TEST_CASE("a measured creep of nothing moves nothing, and one sheet has none to measure") {
+  Desk desk(12);
+  desk.edition.creep = Known<Length>{Length{}, {}};
+  CHECK(desk.impose().sheets[2].creep == Length{});
+  Desk single(4);
+  single.edition.creep = Known<Length>{thousandths(26), {}};
+  CHECK(single.impose().sheets[0].creep == Length{});
+}
+
 TEST_CASE("inside a folded section each pair of leaves is pushed out by those around it") {
   Desk desk(16, "section-16");
   const Imposition imposition = desk.impose();
