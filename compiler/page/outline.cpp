@@ -42,6 +42,16 @@ std::vector<Polygon> words_polygons(const SetWords &words, const Item &item) {
   return polygons;
 }
 
+// Of words that stand straight the ink's own box is enough, and they are most of a book.
+std::optional<Extent> extent_of_upright(const SetWords &words, const Item &item) {
+  const InkBox ink = leaves_ink(item) ? ink_of(words.lines) : InkBox{};
+  if (ink.empty())
+    return std::nullopt;
+  const Transform map = item.to_page * Transform::moved(item.place.x, item.place.y);
+  const Point a = map({ink.left, ink.top}), b = map({ink.right, ink.foot});
+  return Extent{std::min(a.x, b.x), std::min(a.y, b.y), std::max(a.x, b.x), std::max(a.y, b.y)};
+}
+
 } // namespace
 
 Polygon outline_of_line(const Line &line, const Box &place, const Transform &to_page) {
@@ -117,6 +127,8 @@ std::vector<Polygon> outlines_of(const Item &item) {
 }
 
 std::optional<Extent> extent_of(const Item &item) {
+  if (const auto *words = std::get_if<SetWords>(&item.what); words && item.to_page.upright())
+    return extent_of_upright(*words, item);
   std::optional<Extent> extent;
   for (const Polygon &polygon : outlines_of(item))
     for (const Point &p : polygon) {

@@ -107,7 +107,7 @@ int main() {
   Progress progress(false);
   const auto set = walk(folder / "book.bodkin", BODKIN_SOURCE_DIR, true, progress);
   std::size_t full = 0;
-  for (const PageDrawing &page : set->drawings.pages)
+  for (const PageDrawing &page : set->drawings.front().pages)
     full += page.draws ? 1 : 0;
   std::printf("%zu pages with words\n", full);
   bench::compare(
@@ -120,7 +120,7 @@ int main() {
         delivery.finish();
       },
       [&] {
-        if (floor_of(set->drawings) == 0)
+        if (floor_of(set->drawings.front()) == 0)
           std::abort();
       });
 }
