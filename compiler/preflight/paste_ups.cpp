@@ -15,21 +15,6 @@ struct Glued {
   std::vector<int> pages;
 };
 
-std::string sides_of(const Inspection &inspection, const std::vector<int> &pages) {
-  std::vector<std::string> sides;
-  for (const int page : pages) {
-    const std::string side =
-        fmt::format("sheet {}, {}", inspection.imposition.sheet_of(page).number,
-                    side_of(inspection, page).name == SideName::front ? "front" : "back");
-    if (std::find(sides.begin(), sides.end(), side) == sides.end())
-      sides.push_back(side);
-  }
-  std::string text;
-  for (const std::string &side : sides)
-    text += (text.empty() ? "" : "; ") + side;
-  return text;
-}
-
 Problem glued_by_hand(const Inspection &inspection, const Glued &glued) {
   Problem problem;
   problem.kind = Kind::note;
@@ -37,12 +22,9 @@ Problem glued_by_hand(const Inspection &inspection, const Glued &glued) {
   problem.range = element_of(inspection, *glued.item).range;
   problem.message = fmt::format("the original of {} is not whole until this is glued on it",
                                 spoken::pages_listed(glued.pages));
-  problem.why =
-      fmt::format("sheets and passes print the page without it; copy {} from originals.pdf "
-                  "instead, printed, glued and dry before it lies on the glass; cut with "
-                  "a sharp blade along a steel edge, fingers behind it, and glue in an "
-                  "aired room",
-                  sides_of(inspection, glued.pages));
+  problem.why = "sheets and passes print the page without it; copy its side from originals.pdf "
+                "instead, printed, glued and dry before it lies on the glass; cut with a sharp "
+                "blade along a steel edge, fingers behind it, and glue in an aired room";
   return problem;
 }
 

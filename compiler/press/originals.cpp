@@ -88,9 +88,12 @@ void label(Strokes &drawn, std::string_view text, double x, double y, double roo
 
 std::string pages_of_side(const PrintJob &job, const Side &side) {
   std::string text;
+  std::vector<int> named; // several up, a page stands on the side more than once
   for (const Place &place : side.places) {
-    if (place.page == 0 || place.page > job.pages())
+    if (place.page == 0 || place.page > job.pages() ||
+        std::find(named.begin(), named.end(), place.page) != named.end())
       continue;
+    named.push_back(place.page);
     const CopyPart &part = job.part_of(place.page);
     text += text.empty() ? part.piece ? part.piece->name + " " : "pages " : ", ";
     text += std::to_string(place.page - part.pages_before);

@@ -51,13 +51,21 @@ std::string sewing_words(const FinishStep &step, const Edition &edition) {
                     : fmt::format("{} through {}", counted(count, "hole", "holes"), through);
 }
 
+// The book's own sheets; a wrap and inserts beside them are told where they go.
+std::string gathering_words(const Imposition &imposition) {
+  const auto of_book = std::count_if(imposition.sheets.begin(), imposition.sheets.end(),
+                                     [](const Sheet &sheet) { return sheet.piece.empty(); });
+  const bool pieces = static_cast<std::size_t>(of_book) < imposition.sheets.size();
+  const std::string_view thing = pieces ? "book, with its pieces beside it" : "copy";
+  return of_book == 1 ? fmt::format("one sheet makes a {}", thing)
+                      : fmt::format("{} sheets make a {}", of_book, thing);
+}
+
 std::string details(const FinishStep &step, const Edition &edition, const Imposition &imposition) {
   const Ruler ruler = edition.ruler;
   switch (step.kind) {
   case StepKind::collate:
-    return imposition.sheets.size() == 1
-               ? "one sheet makes a copy"
-               : fmt::format("{} sheets make a copy", imposition.sheets.size());
+    return gathering_words(imposition);
   case StepKind::crease:
   case StepKind::fold:
     return step.all ? "all sheets" : "the cover";

@@ -15,13 +15,13 @@ std::string glued(std::string_view place) {
 
 } // namespace
 
-TEST_CASE("what is glued on a page says which side is copied from its original") {
+TEST_CASE("what is glued on a page says that its side is copied from its original") {
   CHECK(
       inspected(glued("1in 3in, 3.5in x 4in")).told("glued-by-hand") ==
       R"(almanac.bodkin:30:3: note: the original of page 5 is not whole until this is glued on it [glued-by-hand]
   paste-up "ticket stub"
   ~~~~~~~~~~~~~~~~~~~~~~
-  why   sheets and passes print the page without it; copy sheet 2, back from originals.pdf instead,
+  why   sheets and passes print the page without it; copy its side from originals.pdf instead,
         printed, glued and dry before it lies on the glass; cut with a sharp blade along a steel
         edge, fingers behind it, and glue in an aired room
 )");
