@@ -79,8 +79,9 @@ void bind(const Bounds &bounds) {
   limit(RLIMIT_CPU, static_cast<rlim_t>(bounds.drawing_seconds));
   if (bounds_hold)
     limit(RLIMIT_AS, mapped_bytes() + bounds.drawing_memory);
-  // Processor time does not pass while it waits; three times as much on the clock stops that too.
-  alarm(static_cast<unsigned>(bounds.drawing_seconds) * 3);
+  // Processor time does not pass while it waits; ten times as much on the clock stops that too, and
+  // still leaves a busy machine its time.
+  alarm(static_cast<unsigned>(bounds.drawing_seconds) * 10);
   const int nowhere = open("/dev/null", O_RDWR | O_CLOEXEC);
   if (nowhere >= 0)
     for (const int stream : {STDIN_FILENO, STDOUT_FILENO, STDERR_FILENO})
