@@ -11,9 +11,9 @@
 namespace bodkin {
 
 struct FinishTold {
-  std::string says;         // "staple: 2, leg 1/4in, at 2 1/8in and 6 3/8in from the head"
-  std::vector<Length> down; // of staples and holes, from the head of the copy as it is then
-  std::vector<std::string> facts;    // what the ruler will find, whole sentences
+  std::string says;               // "staple: 2, leg 1/4in, at 2 1/8in and 6 3/8in from the head"
+  std::vector<Length> down;       // of staples and holes, from the head of the copy as it is then
+  std::vector<std::string> facts; // what the ruler will find, whole sentences
   std::vector<std::string> cautions; // the maker's own, then the usual one
 };
 
