@@ -1,5 +1,6 @@
 #include "sheet/steps_text.hpp"
 
+#include "edition/folding_slips.hpp"
 #include "sheet/speech.hpp"
 
 #include <algorithm>
@@ -7,20 +8,6 @@
 
 namespace bodkin {
 namespace {
-
-std::string_view part_name(Part part) {
-  switch (part) {
-  case Part::left:
-    return "left";
-  case Part::right:
-    return "right";
-  case Part::top:
-    return "top";
-  case Part::bottom:
-    break;
-  }
-  return "bottom";
-}
 
 std::string numbered(std::string_view what, int first, int last) {
   return first == last ? fmt::format("{} {}", what, first)
@@ -131,8 +118,8 @@ std::string step_in_words(const FoldStep &step) {
                                               : fmt::format(", {} {} from {}", step.layers,
                                                             step.layers == 1 ? "layer" : "layers",
                                                             step.under ? "below" : "above");
-  return fmt::format("{} {} {}{}{}", part_name(step.moving), step.under ? "under" : "over",
-                     part_name(opposite(step.moving)),
+  return fmt::format("{} {} {}{}{}", word_of(step.moving), step.under ? "under" : "over",
+                     word_of(opposite(step.moving)),
                      step.panels == 0   ? ""
                      : step.panels == 1 ? " by 1 panel"
                                         : fmt::format(" by {} panels", step.panels),
@@ -145,7 +132,7 @@ std::string folding_in_words(const Edition &edition, const FoldedSheet &folded,
   if (folded.tab && imposition.sheets.size() > 1)
     text += fmt::format("Glue the sheets end to end, sheet 1 first: each on the tab ({} at its {}) "
                         "of the one before. The last tab is cut off.\n",
-                        written(folded.tab->width, edition.ruler), part_name(folded.tab->at));
+                        written(folded.tab->width, edition.ruler), word_of(folded.tab->at));
   if (!folded.steps.empty())
     text += fmt::format("To fold {}, lay it as its {} is drawn here, that side up; {}{}.{}\n",
                         folded.tab && imposition.sheets.size() > 1 ? "the strip" : "a sheet",
