@@ -69,6 +69,7 @@ paper goes in.
 
   --json            print it as JSON
   --svg             print a drawing: every sheet, both sides, and how one is folded
+  --pdf             print the same drawing as a PDF, for `bodkin sheets --pdf FILE >FILE.pdf`
 )"},
     {"proof", R"(bodkin proof FILE
 

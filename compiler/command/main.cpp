@@ -85,7 +85,15 @@ int main(int count, char **words) {
     fmt::print(stderr, "bodkin: {}\n", wrong->message);
     return 2;
   }
+  const Options &options = std::get<Options>(line);
+  if (options.pdf && isatty(STDOUT_FILENO) == 1) {
+    fmt::print(stderr,
+               "bodkin: a PDF is nothing to read on a screen of text; type: bodkin sheets "
+               "--pdf {} >sheets-drawn.pdf\n",
+               options.subject);
+    return 2;
+  }
   const bool terminal = isatty(STDERR_FILENO) == 1;
   const Desk desk{shelf_root(), terminal, terminal && std::getenv("NO_COLOR") == nullptr};
-  return guarded(std::get<Options>(line), desk);
+  return guarded(options, desk);
 }

@@ -33,6 +33,7 @@ constexpr std::array options{OptionNamed{"--into", "compile proof dummy", "FOLDE
                              OptionNamed{"--png", "proof", "DPI"},
                              OptionNamed{"--json", "compile preflight estimate sheets", ""},
                              OptionNamed{"--svg", "sheets", ""},
+                             OptionNamed{"--pdf", "sheets", ""},
                              OptionNamed{"--sarif", "compile preflight", ""},
                              OptionNamed{"--strict", "compile preflight", ""},
                              OptionNamed{"--anyway", "compile preflight", ""},
@@ -76,10 +77,17 @@ public:
     if (options_.subject.empty() && !options_.reference)
       return WrongLine{
           fmt::format("`bodkin {0}` wants a {1}; type: bodkin {0} {1}", verb_.name, verb_.subject)};
-    if (options_.json && options_.sarif)
-      return WrongLine{"--json and --sarif cannot both have the one output; leave one out"};
-    if (options_.json && options_.svg)
-      return WrongLine{"--json and --svg cannot both have the one output; leave one out"};
+    std::string_view before;
+    for (const auto &[name, asked] : {std::pair<std::string_view, bool>{"--json", options_.json},
+                                      {"--sarif", options_.sarif},
+                                      {"--svg", options_.svg},
+                                      {"--pdf", options_.pdf}}) {
+      if (asked && !before.empty())
+        return WrongLine{
+            fmt::format("{} and {} cannot both have the one output; leave one out", before, name)};
+      if (asked)
+        before = name;
+    }
     return options_;
   }
 
@@ -117,6 +125,7 @@ private:
   std::optional<WrongLine> flag(const std::string &name) {
     (name == "--json"     ? options_.json
      : name == "--svg"    ? options_.svg
+     : name == "--pdf"    ? options_.pdf
      : name == "--sarif"  ? options_.sarif
      : name == "--strict" ? options_.strict
      : name == "--anyway" ? options_.anyway

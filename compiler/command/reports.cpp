@@ -1,5 +1,8 @@
+#include "command/printing.hpp"
 #include "command/telling.hpp"
+#include "measure/paper.hpp"
 #include "money/report.hpp"
+#include "press/figures.hpp"
 #include "sheet/report.hpp"
 
 namespace bodkin {
@@ -13,6 +16,17 @@ int report(const WayThrough &way, const Options &options, const Desk &desk,
   tell_problems(way, as_text, desk);
   print(text);
   return stopped(way, options) ? 1 : 0;
+}
+
+// On the paper that a maker of this edition has at hand.
+std::string sheets_as_pdf(const SheetsReport &of, WayThrough &way, const Desk &desk) {
+  const Edition &edition = way.edition();
+  std::string pdf;
+  press::write_figures(draw_sheets(of),
+                       *paper_named(edition.ruler == Ruler::inches ? "letter" : "a4"),
+                       imprint_of(edition, digest_of(inputs_of(way, desk.shelf_root))),
+                       [&](std::string_view bytes) { pdf += bytes; });
+  return pdf;
 }
 
 } // namespace
@@ -49,6 +63,8 @@ int sheets(const Options &options, const Desk &desk) {
   if (!way->reading.has_edition)
     return report(*way, options, desk, {});
   const SheetsReport of{way->edition(), way->imposition, way->modes, way->passes, way->parts};
+  if (options.pdf)
+    return report(*way, options, desk, sheets_as_pdf(of, *way, desk));
   return report(*way, options, desk,
                 options.json  ? sheets_as_json(of)
                 : options.svg ? sheets_as_svg(of)

@@ -11,6 +11,7 @@
 #include "press/placing.hpp"
 #include "press/vectors.hpp"
 #include "press/writing.hpp"
+#include "sheet/figure.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -61,19 +62,25 @@ void draw_number(Strokes &drawn, const Sheet &sheet, SideName side, const Place 
   if (const double wide = letters_width(number, high); wide > 0.5 * w)
     high *= 0.5 * w / wide;
   drawn.grey(0);
-  drawn.letters(number, (w - letters_width(number, high)) / 2, 0.28 * h + high / 2, high);
+  const double wide = letters_width(number, high), foot = 0.28 * h + high / 2;
+  drawn.letters(number, (w - wide) / 2, foot, high);
+  if (needs_foot(number)) {
+    drawn.move_to((w - wide) / 2, foot + high / 6);
+    drawn.line_to((w + wide) / 2, foot + high / 6);
+    drawn.stroke();
+  }
   constexpr double small = 5;
   const std::string name =
       fmt::format("sheet {} {}{}", sheet.number, side == SideName::front ? "front" : "back",
                   sheet.piece.empty() ? "" : " of " + sheet.piece);
   const double fits = std::min(small, small * 0.8 * w / letters_width(name, small));
-  drawn.letters(name, (w - letters_width(name, fits)) / 2, 0.28 * h + high / 2 + 3 * fits, fits);
+  drawn.letters(name, (w - letters_width(name, fits)) / 2, foot + high / 6 + 3 * fits, fits);
 }
 
 void draw_page_edge(Strokes &drawn, const Size &page) {
   drawn.grey(0.6);
   drawn.line_width(0.3);
-  drawn.dashes(3, 3);
+  drawn.dashes({3, 3});
   drawn.rectangle(0, 0, page.width.in_points(), page.height.in_points());
   drawn.stroke();
   drawn.solid();

@@ -17,7 +17,7 @@ constexpr Rgb missing_pencil{0.24, 0.36, 0.62};
 void pencil(Strokes &drawn, Rgb colour) { drawn.colour(colour.red, colour.green, colour.blue); }
 
 void frame(Strokes &drawn, double width, double height, double dash) {
-  drawn.dashes(dash, dash * 0.7);
+  drawn.dashes({dash, dash * 0.7});
   drawn.line_width(0.8);
   drawn.rectangle(0, 0, width, height);
   drawn.stroke();

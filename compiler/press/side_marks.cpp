@@ -9,7 +9,7 @@ namespace {
 
 void draw_line(Strokes &drawn, const MarkLine &line) {
   if (line.kind == MarkLine::Kind::fold)
-    drawn.dashes(3, 2);
+    drawn.dashes({3, 2});
   else
     drawn.solid();
   drawn.line_width(mark_line_width.in_points());

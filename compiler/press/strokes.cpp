@@ -27,9 +27,9 @@ void Strokes::fill_colour(Colour colour) {
 
 void Strokes::line_width(double width) { numbers({width}, "w\n"); }
 
-void Strokes::dashes(double dash, double gap) {
+void Strokes::dashes(std::initializer_list<double> lengths) {
   text_ += '[';
-  numbers({dash, gap}, "] 0 d\n");
+  numbers(lengths, "] 0 d\n");
 }
 
 void Strokes::rectangle(double x, double y, double width, double height) {

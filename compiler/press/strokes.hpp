@@ -24,7 +24,7 @@ public:
   void colour(double red, double green, double blue); // for proofs alone: no black side has it
   void fill_colour(Colour colour);                    // lines stay as they are
   void line_width(double width);
-  void dashes(double dash, double gap);
+  void dashes(std::initializer_list<double> lengths); // dash, gap, dash, gap …
   void solid() { text_ += "[] 0 d\n"; }
   void round_ends() { text_ += "1 J 1 j\n"; }
   void move_to(double x, double y) { numbers({x, y}, "m\n"); }

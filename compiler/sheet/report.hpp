@@ -3,6 +3,7 @@
 #pragma once
 
 #include "edition/edition.hpp"
+#include "sheet/figure.hpp"
 #include "sheet/imposition.hpp"
 #include "sheet/parts.hpp"
 #include "sheet/passes.hpp"
@@ -24,6 +25,8 @@ std::string sheets_as_text(const SheetsReport &report);
 std::string sheets_as_json(const SheetsReport &report);
 // Every sheet, both sides, and the stages of folding one; where the folding cannot be done, the
 // stages up to there with the panels at fault.
+std::vector<Figure> draw_sheets(const SheetsReport &report);
+// These drawings one below the other.
 std::string sheets_as_svg(const SheetsReport &report);
 
 } // namespace bodkin

@@ -14,6 +14,7 @@ constexpr std::string_view styles =
     "  .valley { stroke: #26558b; stroke-width: 1; stroke-dasharray: 5 3 }\n"
     "  .mountain { stroke: #26558b; stroke-width: 1; stroke-dasharray: 6 2 1 2 }\n"
     "  .slit { stroke: #b3261e; stroke-width: 1.6 }\n"
+    "  .cut { stroke: #b3261e; stroke-width: 0.8 }\n"
     "  text { font-family: sans-serif; fill: #222 }\n"
     "  .number { font-size: 13px; text-anchor: middle }\n"
     "  .foot { text-decoration: underline }\n"
@@ -40,32 +41,83 @@ std::string escaped(std::string_view text) {
   return out;
 }
 
+std::string_view named(BoxLook look) {
+  switch (look) {
+  case BoxLook::paper:
+    return "paper";
+  case BoxLook::back:
+    return "back";
+  case BoxLook::page:
+    return "page";
+  case BoxLook::tab:
+    return "tab";
+  case BoxLook::fault:
+    return "fault";
+  }
+  return {};
+}
+
+std::string_view named(LineLook look) {
+  switch (look) {
+  case LineLook::valley:
+    return "valley";
+  case LineLook::mountain:
+    return "mountain";
+  case LineLook::slit:
+    return "slit";
+  case LineLook::cut:
+    return "cut";
+  }
+  return {};
+}
+
+std::string_view named(WordLook look) {
+  switch (look) {
+  case WordLook::title:
+    return "title";
+  case WordLook::small:
+    return "small";
+  case WordLook::trouble:
+    return "trouble";
+  }
+  return {};
+}
+
 } // namespace
 
-void SvgPage::box(double x, double y, double width, double height, std::string_view kind) {
+bool needs_foot(std::string_view number) {
+  return number.find_first_not_of("01689") == std::string_view::npos &&
+         number.find_first_of("69") != std::string_view::npos;
+}
+
+void SvgPage::add(const Figure &figure, double y) {
+  for (const FigureItem &item : figure.items)
+    std::visit([&](const auto &drawn) { draw(drawn, y); }, item);
+}
+
+void SvgPage::draw(const FigureBox &box, double y) {
   body_ += fmt::format("<rect class=\"{}\" x=\"{:.2f}\" y=\"{:.2f}\" width=\"{:.2f}\" "
                        "height=\"{:.2f}\"/>\n",
-                       kind, x, y, width, height);
+                       named(box.look), box.x, y + box.y, box.width, box.height);
 }
 
-void SvgPage::line(double x1, double y1, double x2, double y2, std::string_view kind) {
+void SvgPage::draw(const FigureLine &line, double y) {
   body_ += fmt::format("<line class=\"{}\" x1=\"{:.2f}\" y1=\"{:.2f}\" x2=\"{:.2f}\" "
                        "y2=\"{:.2f}\"/>\n",
-                       kind, x1, y1, x2, y2);
+                       named(line.look), line.x1, y + line.y1, line.x2, y + line.y2);
 }
 
-void SvgPage::number(double x, double y, std::string_view text, int turn) {
-  const bool underlined = text.find_first_not_of("01689") == std::string_view::npos &&
-                          text.find_first_of("69") != std::string_view::npos;
+void SvgPage::draw(const FigureNumber &number, double y) {
   // The baseline stands about a third of the size below the middle.
   body_ += fmt::format("<text class=\"{}\" transform=\"translate({:.2f} {:.2f}) rotate({})\" "
                        "y=\"4.5\">{}</text>\n",
-                       underlined ? "number foot" : "number", x, y, turn, escaped(text));
+                       needs_foot(number.text) ? "number foot" : "number", number.x, y + number.y,
+                       number.turn, escaped(number.text));
 }
 
-void SvgPage::words_from(double x, double y, std::string_view text, std::string_view kind) {
-  body_ += fmt::format("<text class=\"{}\" x=\"{:.2f}\" y=\"{:.2f}\">{}</text>\n", kind, x, y,
-                       escaped(text));
+void SvgPage::draw(const FigureWords &words, double y) {
+  body_ += fmt::format("<text class=\"{}\" x=\"{:.2f}\" y=\"{:.2f}\">{}</text>\n",
+                       named(words.look), words.x, y + words.y, escaped(words.text));
 }
 
 std::string SvgPage::finished(double width, double height, std::string_view title) const {
