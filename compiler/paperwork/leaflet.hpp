@@ -1,0 +1,110 @@
+// A paper for people at a table, as data: headlines, passages, tables, pictures to measure by,
+// boxes to tick. The room press/ sets it on pages; as_text() tells it on a terminal.
+#pragma once
+
+#include "measure/box.hpp"
+#include "measure/few.hpp"
+#include "sheet/folding_drawing.hpp"
+
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace bodkin::paperwork {
+
+// What a picture shows below its lines: nothing, one page of the copy, or one side of a sheet
+// (pages and sheets counted on through all parts).
+struct EmptyGround {};
+struct PageGround {
+  int page = 0;
+};
+struct SideGround {
+  int sheet = 0; // index into Imposition::sheets
+  int side = 0;
+};
+
+enum class StrokeKind { outline, fold, crease, cut, staple, hole, place, faint };
+struct Stroke {
+  StrokeKind kind = StrokeKind::outline;
+  Spot start, end; // of a place: two corners of its box; of a hole: its middle twice
+  Angle turn;      // of a place, about its middle
+};
+
+// A line with a tick at either end and a measure on it, level or upright.
+struct Dimension {
+  Spot start, end;
+  std::string says;
+};
+
+// Words at a spot of the picture, centred: a page's number, "fold".
+struct Lettering {
+  Spot at;
+  std::string says;
+  int turn = 0; // degrees clockwise, of a head that points elsewhere
+  bool large = false;
+};
+
+// In real measures, from its top left; drawn as large as there is room for.
+struct Measured {
+  std::variant<EmptyGround, PageGround, SideGround> ground;
+  Size size;
+  std::vector<Stroke> strokes;
+  std::vector<Dimension> dimensions;
+  std::vector<Lettering> letterings;
+};
+
+struct Shown {
+  std::variant<Measured, DrawnStage> what;
+  std::string caption;
+};
+
+struct Headline {
+  std::string text;
+  int level = 1;      // 1 to 3
+  std::string number; // of a step, set beside it
+};
+struct Passage {
+  std::string lead; // strong, before the rest
+  std::string text;
+  bool small = false;
+};
+struct Care { // what to take care of
+  std::string text;
+};
+struct Table {
+  std::vector<std::string> heads; // empty: none
+  std::vector<std::vector<std::string>> rows;
+  std::vector<bool> figures; // columns that are set to the right
+};
+// Side by side, in one scale, as many rows of them as they need.
+struct Pictures {
+  std::vector<Shown> shown;
+  Length most_height; // of one
+};
+struct Ticks { // boxes to tick
+  std::vector<std::string> labels;
+};
+struct NewPage {};
+
+using LeafletBlock = std::variant<Headline, Passage, Care, Table, Pictures, Ticks, NewPage>;
+
+struct Leaflet {
+  std::string kind;         // "How to make a copy"
+  std::string title, aside; // the edition's, and a line below it
+  Size paper;               // that it is printed on, upright
+  Ruler ruler = Ruler::inches;
+  std::vector<LeafletBlock> blocks;
+
+  template <typename Block>
+  Block &add(Block block) {
+    return std::get<Block>(blocks.emplace_back(std::move(block)));
+  }
+};
+
+// For a terminal or a file; pictures are told by their captions and measures.
+std::string as_text(const Leaflet &leaflet, int columns);
+
+// Letter where the edition's papers are measured in inches, else A4.
+Size home_paper(Ruler ruler);
+
+} // namespace bodkin::paperwork
