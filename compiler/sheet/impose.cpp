@@ -111,6 +111,7 @@ Imposition impose(const Edition &edition, const Sources &sources, Problems &prob
   const std::vector<SheetPattern> patterns = patterns_of(folded, layout);
   Imposition imposition = lay_out(folded, patterns, layout, count);
   imposition.page_size = *edition.size;
+  imposition.layers = folded.layers;
   choose_papers(edition, sources, imposition, problems);
   for (Sheet &sheet : imposition.sheets)
     place_pages(edition, folded, pattern_of(patterns, sheet.number - 1), sheet);

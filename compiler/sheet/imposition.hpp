@@ -5,6 +5,7 @@
 #include "measure/box.hpp"
 
 #include <array>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -70,8 +71,9 @@ struct Sheet {
   // copy holds, and how many pages are numbered before its own first.
   std::string piece;
   std::int64_t in_a_copy = 1;
-  int up = 1;      // so many alike are cut out of it
-  int reverse = 0; // the page that its whole back is; 0: none
+  int up = 1;               // so many alike are cut out of it
+  std::optional<Size> cell; // what is cut out, where less than the whole sheet is
+  int reverse = 0;          // the page that its whole back is; 0: none
   int pages_before = 0;
 };
 
@@ -85,6 +87,7 @@ struct Imposition {
   int page_count = 0; // of the book; every one of its pages has a place
   int folds_into = 0; // pages that the sheets carry: more than page_count where it does not fold
   int pages_a_sheet = 0;
+  int layers = 1;          // of paper, where a folded sheet (a strip: all of it) is thickest
   Size page_size;          // of the largest page
   bool one_side = false;   // backs hold no pages: blank, or one area
   bool leaves_turn = true; // else the reader undoes fold after fold

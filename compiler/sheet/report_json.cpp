@@ -1,5 +1,6 @@
 #include "sheet/report.hpp"
 
+#include "sheet/copy_weight.hpp"
 #include "sheet/finish_text.hpp"
 #include "sheet/speech.hpp"
 
@@ -61,6 +62,31 @@ Json side_json(const Side &side, const SideMode &mode, const Sheet &sheet, Json 
   return json;
 }
 
+Json grams(const std::optional<Mass> &mass) { return mass ? Json(mass->grams()) : Json(nullptr); }
+
+Json piece_json(const CopyPart &part, const PartWeight &weight) {
+  Json json;
+  json["piece"] = weight.name;
+  json["in_a_copy"] = weight.in_a_copy;
+  json["goes"] = part.piece ? Json(goes_in_words(*part.piece)) : Json(nullptr);
+  json["width"] = points(part.edition->size->width);
+  json["height"] = points(part.edition->size->height);
+  json["spine"] = points(part.spine);
+  json["weight"] = grams(weight.mass);
+  json["thickness"] = points(weight.thickness);
+  return json;
+}
+
+void add_weight(Json &json, std::span<const CopyPart> parts) {
+  const CopyWeight copy = weigh(parts);
+  json["weight"] = grams(copy.mass);
+  json["weight_by_hand"] = grams(copy.by_hand);
+  json["thickness"] = points(copy.thickness);
+  json["pieces"] = Json::array();
+  for (std::size_t i = 0; i < parts.size(); ++i)
+    json["pieces"].push_back(piece_json(parts[i], copy.parts[i]));
+}
+
 Json finish_json(const SheetsReport &report) {
   Json steps = Json::array();
   for (const FinishTold &told : finish_told(report.edition, report.imposition)) {
@@ -100,6 +126,8 @@ std::string sheets_as_json(const SheetsReport &report) {
       one["sides"].push_back(side_json(sheet.sides[s], report.modes[i][s], sheet, passes[i][s]));
     json["sheets"].push_back(std::move(one));
   }
+  if (!report.parts.empty())
+    add_weight(json, report.parts);
   json["finish"] = finish_json(report);
   return json.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -1,6 +1,8 @@
 #include "sheet/report.hpp"
 
 #include "measure/paper.hpp"
+#include "problems/wrap.hpp"
+#include "sheet/copy_weight.hpp"
 #include "sheet/finish_text.hpp"
 #include "sheet/fold.hpp"
 #include "sheet/layout.hpp"
@@ -141,6 +143,32 @@ std::string pieces_text(const SheetsReport &report) {
   return text;
 }
 
+std::string thing_weighs(std::string_view name, std::int64_t count, Mass mass) {
+  return count == 1 ? fmt::format("{} {}", name, in_grams(mass))
+                    : fmt::format("{} {} each, {} in a copy", name, in_grams(mass), count);
+}
+
+// "A copy weighs 21.4 g and is 0.043in thick: book 18.2 g, wrap 3.2 g."
+std::string weight_text(const SheetsReport &report) {
+  if (report.parts.empty())
+    return {};
+  const CopyWeight copy = weigh(report.parts);
+  std::vector<std::string> parts;
+  for (const PartWeight &part : copy.parts)
+    if (part.mass && part.mass->micrograms > 0)
+      parts.push_back(thing_weighs(part.name, part.in_a_copy, *part.mass));
+  if (copy.by_hand.micrograms > 0)
+    parts.push_back(thing_weighs("hand work", 1, copy.by_hand));
+  const std::string thick =
+      fmt::format("{} thick, pressed flat", rounded(copy.thickness, report.edition.ruler));
+  const std::string heavy =
+      copy.mass ? fmt::format("A copy weighs {} and is {}", in_grams(*copy.mass), thick)
+                : fmt::format("A copy is {}; a paper of no known weight is in it", thick);
+  const std::string all =
+      parts.size() < 2 ? heavy : fmt::format("{}: {}", heavy, fmt::join(parts, "; "));
+  return fmt::format("\n{}.\n", wrapped(all, report_columns, 0));
+}
+
 std::string folding_text(const Edition &edition, const Imposition &imposition) {
   Problems none;
   const auto folded =
@@ -195,7 +223,7 @@ std::string sheets_as_text(const SheetsReport &report) {
   for (std::size_t i = 0; i < imposition.sheets.size(); ++i)
     text += sheet_text(report, printed, i, width);
   return text + folding_text(report.edition, imposition) + pieces_text(report) +
-         passes_text(report) + finish_in_words(report.edition, imposition);
+         weight_text(report) + passes_text(report) + finish_in_words(report.edition, imposition);
 }
 
 } // namespace bodkin

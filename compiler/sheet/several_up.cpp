@@ -142,6 +142,7 @@ void repeat(Sheet &sheet, const Cells &cells, int up) {
     repeat_places(side, cells, cell);
   sheet.cuts = cuts_of(cells, cell);
   sheet.size = cells.sheet;
+  sheet.cell = cell;
   sheet.up = up;
   // What is cut out is folded by itself; on the whole sheet those lines mean nothing.
   sheet.folds.clear();

@@ -1,0 +1,134 @@
+#include "sheet/copy_weight.hpp"
+
+#include "edition/laid.hpp"
+#include "sheet/live.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+// In square inches: areas of paper pass what 64 bits of exact units hold.
+double area(Length width, Length height) {
+  return std::max(width.in_inches(), 0.0) * std::max(height.in_inches(), 0.0);
+}
+
+Mass mass_of(double square_inches, Grammage grammage) {
+  constexpr double square_metres = 0.0254 * 0.0254;
+  return {
+      std::llround(square_inches * square_metres * static_cast<double>(grammage.mg_per_m2) * 1000)};
+}
+
+// Of a panel with its slack, what the knife leaves. It cuts where `trim` says, counted from the
+// outermost leaf's edges.
+double leaf_area(const Place &place, const Trims &trims) {
+  const Size page = place.turn % 180 == 0 ? place.box.size() : place.box.size().turned();
+  Length width = page.width + place.slack.left + place.slack.right;
+  Length height = page.height + place.slack.top + place.slack.bottom;
+  if (trims.fore_edge > Length{} && place.spine != SpineAt::none)
+    width = page.width - trims.fore_edge - place.creep;
+  if (trims.head > Length{})
+    height -= trims.head + place.slack.top;
+  if (trims.foot > Length{})
+    height -= trims.foot + place.slack.bottom;
+  return area(width, height);
+}
+
+bool knife_cuts(const Trims &trims) {
+  return trims.fore_edge > Length{} || trims.head > Length{} || trims.foot > Length{};
+}
+
+double sheet_area(const Sheet &sheet, const Trims &trims) {
+  const Size one = sheet.cell.value_or(sheet.size);
+  const auto &places = sheet.sides[0].places;
+  if (!knife_cuts(trims) || sheet.cell || places.empty())
+    return area(one.width, one.height);
+  double sum = area(sheet.tabs.right, sheet.size.height);
+  for (const Place &place : places)
+    sum += leaf_area(place, trims);
+  return sum;
+}
+
+// A wrap is cut to its book, with room for the spine.
+double wrap_area(const CopyPart &part, const Trims &trims) {
+  const Size page = *part.edition->size;
+  return area((page.width - trims.fore_edge) * 2 + part.spine,
+              page.height - trims.head - trims.foot);
+}
+
+std::optional<Mass> mass_of(const CopyPart &part) {
+  const Edition &edition = *part.edition;
+  const Trims trims = trims_of(edition);
+  Mass sum;
+  for (const Sheet &sheet : part.imposition.sheets) {
+    if (sheet.stock == StockId::none || !edition[sheet.stock].weight)
+      return std::nullopt;
+    const double paper = part.spine > Length{} ? wrap_area(part, trims) : sheet_area(sheet, trims);
+    sum.micrograms += mass_of(paper, (*edition[sheet.stock].weight)->grammage).micrograms;
+  }
+  return sum;
+}
+
+Length caliper_of(const Edition &edition, const Sheet &sheet) {
+  return sheet.stock == StockId::none ? Length{} : *edition[sheet.stock].caliper;
+}
+
+// A strip is folded as one; each tab is one more layer where it lies.
+Length thickness_of(const CopyPart &part) {
+  const auto &sheets = part.imposition.sheets;
+  const bool strip = !sheets.empty() && (sheets.front().tabs.right > Length{} ||
+                                         sheets.front().tabs.bottom > Length{});
+  if (strip)
+    return caliper_of(*part.edition, sheets.front()) *
+           (part.imposition.layers + static_cast<int>(sheets.size()) - 1);
+  Length sum;
+  for (const Sheet &sheet : sheets)
+    sum += caliper_of(*part.edition, sheet) * part.imposition.layers;
+  return sum;
+}
+
+Mass by_hand(const CopyPart &part) {
+  Mass sum;
+  each_laid(*part.edition, [&](ElementId id, int) {
+    if (const auto &mass = (*part.edition)[id].work.mass)
+      sum.micrograms += (*mass)->micrograms;
+  });
+  sum.micrograms *= part.in_a_copy();
+  return sum;
+}
+
+PartWeight weighed(const CopyPart &part) {
+  PartWeight made{part.piece ? part.piece->name : "book", part.in_a_copy(), Mass{}, {}};
+  if (part.piece && part.piece->is_reverse())
+    return made;
+  made.mass = mass_of(part);
+  made.thickness = thickness_of(part);
+  return made;
+}
+
+} // namespace
+
+CopyWeight weigh(std::span<const CopyPart> parts) {
+  CopyWeight copy;
+  Mass all;
+  bool known = true;
+  for (const CopyPart &part : parts) {
+    copy.by_hand.micrograms += by_hand(part).micrograms;
+    const PartWeight &one = copy.parts.emplace_back(weighed(part));
+    known = known && one.mass;
+    all.micrograms += one.mass.value_or(Mass{}).micrograms * one.in_a_copy;
+    copy.thickness += one.thickness * one.in_a_copy;
+  }
+  all.micrograms += copy.by_hand.micrograms;
+  if (known)
+    copy.mass = all;
+  return copy;
+}
+
+std::string in_grams(Mass mass) {
+  return fmt::format("{:.{}f} g", mass.grams(), mass.micrograms % 1'000'000 == 0 ? 0 : 1);
+}
+
+} // namespace bodkin
