@@ -123,7 +123,8 @@ constexpr std::array entries{
           .under = "edition",
           .phrase = "marks:none",
           .fallback = "marks where they vanish from the finished copy",
-          .meaning = "Leaves off the fold, cut, staple and collating marks.",
+          .meaning = "Leaves off the fold, cut, staple, sewing and collating marks and the numbers "
+                     "of sheets.",
           .example = "marks none"},
 };
 

@@ -12,7 +12,7 @@ void draw_line(Strokes &drawn, const MarkLine &line) {
     drawn.dashes({3, 2});
   else
     drawn.solid();
-  drawn.line_width(mark_line_width.in_points());
+  drawn.line_width(line.width.in_points());
   drawn.move_to(line.start.x.in_points(), line.start.y.in_points());
   drawn.line_to(line.end.x.in_points(), line.end.y.in_points());
   drawn.stroke();
@@ -39,7 +39,7 @@ void draw_text(Strokes &drawn, const MarkText &text) {
 std::optional<Strokes> draw_marks(const PrintJob &job, int sheet, int side) {
   const CopyPart &part = part_of_sheet(job.parts, sheet);
   const Marks marks = marks_of(*part.edition, part.imposition, sheet - part.sheets_before,
-                               side == 0 ? SideName::front : SideName::back);
+                               side == 0 ? SideName::front : SideName::back, part.sheets_before);
   if (marks.lines.empty() && marks.texts.empty())
     return std::nullopt;
   const Size &size = job.imposition.sheets[static_cast<std::size_t>(sheet)].size;

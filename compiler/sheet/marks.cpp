@@ -3,6 +3,8 @@
 #include "sheet/bare.hpp"
 #include "sheet/live.hpp"
 #include "sheet/machine_of.hpp"
+#include "sheet/marks_at_spine.hpp"
+#include "sheet/marks_round_pieces.hpp"
 #include "sheet/strips.hpp"
 
 #include <algorithm>
@@ -96,43 +98,6 @@ void mark_staples(Marks &marks, const std::vector<Strip> &strips, const Edition 
   }
 }
 
-// A point of the page, told from its own top left, as it lies on the sheet.
-Spot on_sheet(const Place &place, Spot spot) {
-  const Box &box = place.box;
-  switch (place.turn) {
-  case 90:
-    return {box.right() - spot.y, box.y + spot.x};
-  case 180:
-    return {box.right() - spot.x, box.foot() - spot.y};
-  case 270:
-    return {box.x + spot.y, box.foot() - spot.x};
-  default:
-    return {box.x + spot.x, box.y + spot.y};
-  }
-}
-
-// Crosses two points wide: the needle takes them away. On the first page alone, which lies on top
-// when the pile is pierced.
-void mark_holes(Marks &marks, const Edition &edition, const Side &side, const Box &printed) {
-  constexpr Length arm = Length::points(1);
-  const std::optional<Holes> &holes = edition.folding->holes;
-  const auto first = std::find_if(side.places.begin(), side.places.end(),
-                                  [](const Place &place) { return place.page == 1; });
-  if (!holes || first == side.places.end())
-    return;
-  const Size page = first->turn % 180 == 0 ? first->box.size() : first->box.size().turned();
-  const Length from = holes->from_head_and_foot, run = page.height - from * 2;
-  for (int i = 0; i < holes->count; ++i) {
-    const Length down = holes->count == 1 ? page.height / 2 : from + run * i / (holes->count - 1);
-    const Spot at = on_sheet(*first, {holes->from_spine, down});
-    if (at.x - arm < printed.x || at.y - arm < printed.y || at.x + arm > printed.right() ||
-        at.y + arm > printed.foot())
-      continue;
-    add(marks.lines, {MarkLine::Kind::hole, {at.x - arm, at.y}, {at.x + arm, at.y}});
-    add(marks.lines, {MarkLine::Kind::hole, {at.x, at.y - arm}, {at.x, at.y + arm}});
-  }
-}
-
 bool touches(const Box &box, const MarkLine &line) {
   return line.end.x >= box.x && line.start.x <= box.right() && line.end.y >= box.y &&
          line.start.y <= box.foot();
@@ -152,8 +117,7 @@ MarkText text_in(const Strip &strip, int eighths) {
 }
 
 // In the first strip with room, clear of the other marks.
-void number_sheet(Marks &marks, const std::vector<Strip> &strips, const Sheet &sheet,
-                  SideName side) {
+void number_sheet(Marks &marks, const std::vector<Strip> &strips, int number, SideName side) {
   for (const Strip &strip : strips) {
     const Length wide = strip.lies_across ? strip.box.width : strip.box.height;
     const Length high = strip.lies_across ? strip.box.height : strip.box.width;
@@ -164,7 +128,7 @@ void number_sheet(Marks &marks, const std::vector<Strip> &strips, const Sheet &s
       if (std::any_of(marks.lines.begin(), marks.lines.end(),
                       [&](const MarkLine &line) { return touches(text.box, line); }))
         continue;
-      text.text = fmt::format("{} {}", sheet.number, side == SideName::front ? "front" : "back");
+      text.text = fmt::format("{} {}", number, side == SideName::front ? "front" : "back");
       marks.texts.push_back(std::move(text));
       return;
     }
@@ -173,7 +137,8 @@ void number_sheet(Marks &marks, const std::vector<Strip> &strips, const Sheet &s
 
 } // namespace
 
-Marks marks_of(const Edition &edition, const Imposition &imposition, int sheet, SideName side) {
+Marks marks_of(const Edition &edition, const Imposition &imposition, int sheet, SideName side,
+               int sheets_before) {
   Marks marks;
   if (!*edition.marks)
     return marks;
@@ -187,9 +152,13 @@ Marks marks_of(const Edition &edition, const Imposition &imposition, int sheet, 
   mark_cuts(marks, strips);
   if (sheet == 0 && side == SideName::front)
     mark_staples(marks, strips, edition, printed);
-  if (sheet == 0 && side == SideName::front)
-    mark_holes(marks, edition, printed, inside(paper.size, bare_edges(machine, paper.size)));
-  number_sheet(marks, strips, paper, side);
+  const Box within = inside(paper.size, bare_edges(machine, paper.size));
+  mark_holes(marks, edition, imposition, sheet, side, within);
+  mark_collating(marks, edition, imposition, sheet, side, within);
+  std::vector<Strip> margins = left_over(paper, printed, within, clearance);
+  mark_piece_cuts(marks, paper, side, margins);
+  margins.insert(margins.end(), strips.begin(), strips.end());
+  number_sheet(marks, margins, paper.number + sheets_before, side);
   return marks;
 }
 
