@@ -19,9 +19,17 @@ double longest_word(std::string_view text) {
   return longest;
 }
 
-} // namespace
+// A white rim keeps the words apart from whatever they lie on.
+void rim(Strokes &drawn, std::string_view line, double x, double y) {
+  drawn.save();
+  drawn.colour(1, 1, 1);
+  drawn.letters(line, x, y, letter_height, 3.2);
+  drawn.restore();
+}
 
-void words_in(Strokes &drawn, std::string_view text, double width, double height) {
+enum class Ground { paper, art };
+
+void set_lines(Strokes &drawn, std::string_view text, double width, double height, Ground ground) {
   const double room = width - 8;
   double y = 6 + letter_height;
   while (!text.empty() && y < height) {
@@ -36,19 +44,28 @@ void words_in(Strokes &drawn, std::string_view text, double width, double height
       if (end == 0)
         return;
     }
-    drawn.letters(text.substr(0, end), 4, y, letter_height);
+    const std::string_view line = text.substr(0, end);
+    if (ground == Ground::art)
+      rim(drawn, line, 4, y);
+    drawn.letters(line, 4, y, letter_height);
     text.remove_prefix(std::min(text.size(), text.find_first_not_of(' ', end)));
     y += letter_height * 1.6;
   }
 }
 
+} // namespace
+
+void words_in(Strokes &drawn, std::string_view text, double width, double height) {
+  set_lines(drawn, text, width, height, Ground::paper);
+}
+
 void note(Strokes &drawn, std::string_view text, double width, double height) {
   constexpr double beside = 100;
   if (longest_word(text) <= width - 8)
-    return words_in(drawn, text, width, height);
+    return set_lines(drawn, text, width, height, Ground::art);
   drawn.save();
   drawn.map({.xx = 1, .yx = 0, .xy = 0, .yy = 1, .x0 = width, .y0 = 0});
-  words_in(drawn, text, beside, beside);
+  set_lines(drawn, text, beside, beside, Ground::art);
   drawn.restore();
 }
 

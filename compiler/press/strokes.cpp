@@ -37,7 +37,11 @@ void Strokes::rectangle(double x, double y, double width, double height) {
 }
 
 void Strokes::letters(std::string_view text, double x, double y, double height) {
-  line_width(letters_pen(height));
+  letters(text, x, y, height, letters_pen(height));
+}
+
+void Strokes::letters(std::string_view text, double x, double y, double height, double pen) {
+  line_width(pen);
   round_ends();
   trace_letters(text, x, y, height, [this](double to_x, double to_y, bool down) {
     if (down)

@@ -36,6 +36,7 @@ public:
   void clip() { text_ += "W n\n"; }
   // Letters by strokes (letters.hpp): `height` of a capital; x, y the baseline's start.
   void letters(std::string_view text, double x, double y, double height);
+  void letters(std::string_view text, double x, double y, double height, double pen);
 
   const std::string &text() const { return text_; }
 

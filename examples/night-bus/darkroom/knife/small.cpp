@@ -6,26 +6,26 @@ using blade::Point;
 
 // A street lamp as tall as a page, with its light cut as separate strokes.
 Sheet lamp_post() {
-  Sheet sheet(126, 540, 31);
+  Sheet sheet(166, 540, 31);
   constexpr double kRadian = 3.14159265358979323846 / 180;
   for (int i = 0; i < 17; ++i) {
-    const double angle = (44.0 + 8.4 * i) * kRadian;
+    const double angle = (36.0 + 7.2 * i) * kRadian;
     const double inner = 34 + sheet.dice().between(0, 6);
     const double outer = inner + (i % 2 == 0 ? 54 : 32) + sheet.dice().between(0, 8);
-    sheet.cut(blade::gouge({50 + inner * std::cos(angle), 52 + inner * std::sin(angle)},
-                           {50 + outer * std::cos(angle), 52 + outer * std::sin(angle)}, 3.4),
+    sheet.cut(blade::gouge({90 + inner * std::cos(angle), 52 + inner * std::sin(angle)},
+                           {90 + outer * std::cos(angle), 52 + outer * std::sin(angle)}, 3.4),
               kBlack, 0.3);
   }
-  sheet.cut(blade::box(100, 22, 8, 490), kBlack, 0.7);
-  sheet.cut(blade::strip(blade::bend({{104, 40}, {100, 18}, {78, 10}, {52, 16}}), 7, 6), kBlack,
+  sheet.cut(blade::box(140, 22, 8, 490), kBlack, 0.7);
+  sheet.cut(blade::strip(blade::bend({{144, 40}, {140, 18}, {118, 10}, {92, 16}}), 7, 6), kBlack,
             0.4);
-  sheet.cut({{30, 46}, {36, 26}, {46, 18}, {58, 18}, {66, 26}, {72, 46}}, kBlack, 0.7);
-  sheet.cut({{40, 50}, {62, 50}, {58, 62}, {44, 62}}, kBlack, 0.5);
-  sheet.cut({{45, 52}, {57, 52}, {55, 59}, {47, 59}}, kWhite, 0.2);
-  sheet.cut({{95, 420}, {113, 420}, {117, 536}, {91, 536}}, kBlack, 0.7);
-  sheet.cut({{86, 530}, {122, 530}, {126, 540}, {82, 540}}, kBlack, 0.5);
-  sheet.cut(blade::gouge({104, 520}, {104, 430}, 3), kWhite, 0.2);
-  sheet.cut(blade::gouge({104, 400}, {104, 60}, 1.8), kWhite, 0.2);
+  sheet.cut({{70, 46}, {76, 26}, {86, 18}, {98, 18}, {106, 26}, {112, 46}}, kBlack, 0.7);
+  sheet.cut({{80, 50}, {102, 50}, {98, 62}, {84, 62}}, kBlack, 0.5);
+  sheet.cut({{85, 52}, {97, 52}, {95, 59}, {87, 59}}, kWhite, 0.2);
+  sheet.cut({{135, 420}, {153, 420}, {157, 536}, {131, 536}}, kBlack, 0.7);
+  sheet.cut({{126, 530}, {162, 530}, {166, 540}, {122, 540}}, kBlack, 0.5);
+  sheet.cut(blade::gouge({144, 520}, {144, 430}, 3), kWhite, 0.2);
+  sheet.cut(blade::gouge({144, 400}, {144, 60}, 1.8), kWhite, 0.2);
   return sheet;
 }
 
