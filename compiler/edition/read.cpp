@@ -7,6 +7,7 @@
 #include "edition/own_folding.hpp"
 #include "edition/pages.hpp"
 #include "edition/pieces.hpp"
+#include "edition/repeated.hpp"
 #include "edition/supplies.hpp"
 #include "edition/texts.hpp"
 #include "edition/unused.hpp"
@@ -40,6 +41,8 @@ Reading read_edition(std::string_view path, const Files &files, Sources &sources
   Reader reader(files, sources, problems, reading);
   if (!take_in_manuscripts(reader, path))
     return reading;
+  if (tell_no_manuscript(problems, reader.strongest_first.front()->tree.file, sources))
+    return reading;
   gather(reader);
   if (!reader.edition_line)
     reader.report(missing_edition(reader));
@@ -63,6 +66,7 @@ Reading read_edition(std::string_view path, const Files &files, Sources &sources
   take_pieces(reader);
   settle_currency(reader);
   note_unused(reader);
+  tell_names_once(problems, sources);
   return reading;
 }
 

@@ -1,5 +1,7 @@
 #include "language/reader.hpp"
 
+#include "language/mended.hpp"
+
 #include "language/large_pages.hpp"
 #include "language/utf8.hpp"
 #include "measure/limits.hpp"
@@ -201,6 +203,22 @@ void Reader::statement(const Entry &entry, Frame &frame, std::uint32_t phrase_fr
     take_prose(statement, indent_);
 }
 
+// `saddle stitch` for saddle-stitch: where a word too many follows a name, the name is in doubt,
+// and nobody is asked for a thing called by its first half. What is made under a name keeps it.
+void Reader::leave_half_names(const Entry &entry, Statement &statement) {
+  if (statement.capture_count == 0 || failure_.at == 0 || failure_.at >= lexemes_.size())
+    return;
+  const Capture &last = tree_.captures.back();
+  const bool name = std::holds_alternative<Word>(last.value) && last.name != "name";
+  const bool asks = name || std::holds_alternative<Pages>(last.value);
+  const std::uint32_t at = failure_.at;
+  if (!asks || lexemes_[at].kind != LexemeKind::word || lexemes_[at - 1].kind != LexemeKind::word ||
+      last.end != Offset{lexemes_[at - 1].end} || !mended(own_words(typed()), entry, text_))
+    return;
+  tree_.captures.pop_back();
+  --statement.capture_count;
+}
+
 void Reader::match_phrase(Statement &statement, std::uint32_t from, Trust trust) {
   statement.first_capture = static_cast<std::uint32_t>(tree_.captures.size());
   Cursor cursor{.text = text_, .lexemes = lexemes_, .tree = tree_, .failure = failure_};
@@ -208,6 +226,8 @@ void Reader::match_phrase(Statement &statement, std::uint32_t from, Trust trust)
   statement.capture_count =
       static_cast<std::uint32_t>(tree_.captures.size()) - statement.first_capture;
   statement.broken = !fits;
+  if (!fits && keeps_problems())
+    leave_half_names(*statement.entry, statement);
   if (!keeps_problems())
     return;
   if (cursor.inch_mark)

@@ -59,6 +59,7 @@ private:
   void unknown(std::string_view word);
   void statement(const Entry &entry, Frame &frame, std::uint32_t phrase_from, Trust trust);
   std::uint32_t link(const Entry &entry, Frame &frame);
+  void leave_half_names(const Entry &entry, Statement &statement);
   void match_phrase(Statement &statement, std::uint32_t from, Trust trust);
   void tell_twice(const Entry &entry, std::uint32_t statement, std::uint32_t parent);
   void take_prose(Statement &statement, std::string_view indent);
