@@ -1,4 +1,5 @@
 #include "press/dummy.hpp"
+#include "command/made_from.hpp"
 #include "command/printing.hpp"
 #include "command/telling.hpp"
 
@@ -21,7 +22,7 @@ int dummy(const Options &options, const Desk &desk) {
   const std::vector<InputFile> inputs = inputs_of(*way, desk.shelf_root);
   Delivery delivery(folder);
   progress.say("writing dummy.pdf");
-  delivery.begin("dummy.pdf");
+  delivery.begin(dummy_name);
   press::write_dummy({way->edition(), way->imposition, way->faces->faces,
                       press::dummy_sides(way->edition(), way->imposition, way->sources)},
                      imprint_of(way->edition(), digest_of(inputs)),

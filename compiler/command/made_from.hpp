@@ -10,6 +10,7 @@
 namespace bodkin {
 
 inline constexpr const char *made_from_name = "made-from.json";
+inline constexpr const char *dummy_name = "dummy.pdf"; // of `bodkin dummy`
 
 std::string made_from(const std::string &edition, const std::vector<InputFile> &inputs,
                       const std::vector<std::string> &outputs);

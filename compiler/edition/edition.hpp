@@ -54,6 +54,7 @@ struct Edition {
   Known<Margins> margins;
   std::optional<Known<Grid>> grid;
   std::optional<Known<Length>> creep; // measured: how far the innermost pages stand out
+  bool creep_made_up_for = true;      // by moving matter towards the fold
   std::optional<Known<Budget>> budget;
   std::optional<Known<Price>> price;
   Known<Currency> currency; // what its money is counted in; empty where it has no money

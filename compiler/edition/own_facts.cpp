@@ -187,12 +187,15 @@ void take_own_facts(Reader &reader) {
   take_run(reader);
   take_margins(reader);
   take_grid(reader);
-  reader.edition.creep = length_in(reader, reader.edition_facts.find("creep"), "creep", true);
+  const FactLine creep = reader.edition_facts.find("creep");
+  reader.edition.creep = length_in(reader, creep, "creep", true);
+  reader.edition.creep_made_up_for = !creep || !creep.has("left");
   take_money(reader);
 }
 
 void take_piece_facts(Reader &reader, const Edition &book) {
   Edition &edition = reader.edition;
+  edition.creep_made_up_for = book.creep_made_up_for;
   if (reader.wraps())
     edition.size = book.size;
   else

@@ -97,11 +97,12 @@ constexpr std::array entries{
           .example = "grid 4 by 6, gap 1/8in"},
     Entry{.word = "creep",
           .under = "edition",
-          .phrase = "creep:length",
-          .fallback = "worked out from the thickness of the papers",
+          .phrase = "( creep:length [, left:not made up for] / left:not made up for )",
+          .fallback = "worked out from the thickness of the papers, and made up for",
           .meaning =
               "How far the innermost pages of a folded dummy stand out past the outermost, as "
-              "measured; the sheets between are taken in proportion.",
+              "measured; the sheets between are taken in proportion. Matter is moved towards the "
+              "fold by as much, unless it says `not made up for`.",
           .example = "creep 0.09in"},
     Entry{.word = "budget",
           .under = "edition",

@@ -162,14 +162,15 @@ Problem near_the_knife(const Inspection &inspection, const Matter &matter) {
   const EdgeAsk ask = live_of(inspection, it.page).edges[it.edge];
   const Margins &m = *inspection.edition.margins;
   const Length margin = ask.fore_edge ? m.outer : it.edge == 1 ? m.head : m.foot;
-  const Length readable = std::min(margin, ask.trim + Length::inches(1, 8));
+  const Length cut = ask.trim + ask.creep;
+  const Length readable = std::min(margin, cut + Length::inches(1, 8));
   const std::string name = name_of(inspection, *matter.item);
   Problem problem = at_edge(inspection, matter, "near-the-knife");
   problem.kind = Kind::warning;
   problem.message =
       fmt::format("the {} on {} {} {} from the cut {}; the margins{} say {}", name,
                   spoken::pages_listed(it.pages), name == "words" ? "end" : "ends",
-                  length(inspection, readable - it.by - ask.trim),
+                  length(inspection, readable - it.by - cut),
                   ask.fore_edge  ? "fore-edge"
                   : it.edge == 1 ? "head"
                                  : "foot",
@@ -180,6 +181,10 @@ Problem near_the_knife(const Inspection &inspection, const Matter &matter) {
     problem.why +=
         fmt::format("; creep ({} on sheet {}) is made up for", length(inspection, ask.shift),
                     inspection.imposition.sheet_of(it.page).number);
+  if (ask.creep > Length{})
+    problem.why +=
+        fmt::format("; creep takes {} more on sheet {}, where it is not made up for",
+                    length(inspection, ask.creep), inspection.imposition.sheet_of(it.page).number);
   problem.why +=
       fmt::format("; a knife set by hand wanders by {}", length(inspection, knife_wanders));
   finish(inspection, matter, problem);

@@ -43,7 +43,7 @@ struct PageEdges {
                                        size.height - margins.foot()};
     for (std::size_t i = 0; i < asks.size(); ++i)
       if (live.edges[i].trim > Length{})
-        *asks[i] = std::min(margin[i], live.edges[i].trim + reading_room);
+        *asks[i] = std::min(margin[i], live.edges[i].trim + live.edges[i].creep + reading_room);
     return inside(size, edges);
   }
 };

@@ -135,20 +135,33 @@ std::vector<std::string> staple_facts(const Edition &edition, const Imposition &
   return facts;
 }
 
-// The pages whose matter is moved furthest towards the fold.
-std::vector<int> innermost(const Imposition &imposition, Length shift) {
+// The pages that are pushed out furthest, and by how much.
+struct PushedOut {
+  Length creep;
   std::vector<int> pages;
-  for (int page = 1; page <= imposition.page_count; ++page)
-    if (imposition.place_of(page).shift == shift)
-      pages.push_back(page);
-  return pages;
+};
+PushedOut innermost(const Imposition &imposition) {
+  PushedOut most;
+  for (int page = 1; page <= imposition.page_count; ++page) {
+    const Length creep = imposition.place_of(page).creep;
+    if (creep > most.creep)
+      most = {creep, {}};
+    if (creep == most.creep)
+      most.pages.push_back(page);
+  }
+  return most;
 }
 
-Length furthest(const Imposition &imposition) {
-  Length shift;
-  for (int page = 1; page <= imposition.page_count; ++page)
-    shift = std::max(shift, imposition.place_of(page).shift);
-  return shift;
+// What the knife leaves of the margin at the fore-edge; of all pages that is the narrowest where
+// creep is not made up for.
+std::string fore_edge_left(const Edition &edition, Length left, const PushedOut &inner) {
+  const Ruler ruler = edition.ruler;
+  std::string text = fmt::format("Of the {} margin at the fore-edge {} is left",
+                                 written(edition.margins->outer, ruler), written(left, ruler));
+  if (!edition.creep_made_up_for && inner.creep > Length{})
+    text += fmt::format("; least on {}, {}, since creep is not made up for",
+                        spoken::pages_listed(inner.pages), rounded(left - inner.creep, ruler));
+  return text + ".";
 }
 
 std::vector<std::string> trim_facts(const Edition &edition, const Imposition &imposition,
@@ -163,17 +176,17 @@ std::vector<std::string> trim_facts(const Edition &edition, const Imposition &im
   std::vector<std::string> facts{fmt::format(
       "The copy then measures {} x {}.", written(copy.width, ruler), written(copy.height, ruler))};
   const Length left = edition.margins->outer - cut_before(edition, index) - step.fore_edge;
+  const PushedOut inner = innermost(imposition);
   if (step.fore_edge > Length{} && left > Length{})
-    facts.push_back(fmt::format("Of the {} margin at the fore-edge {} is left.",
-                                written(edition.margins->outer, ruler), written(left, ruler)));
+    facts.push_back(fore_edge_left(edition, left, inner));
   const auto end = edition.finish.begin() + static_cast<std::ptrdiff_t>(index);
   const bool first = std::none_of(edition.finish.begin(), end, [](const FinishStep &earlier) {
     return earlier.kind == StepKind::trim;
   });
-  if (const Length shift = furthest(imposition); first && shift > Length{})
+  if (edition.creep_made_up_for && first && inner.creep > Length{})
     facts.push_back(fmt::format(
         "Creep is made up for by moving matter towards the fold, most on {}: {} less inner margin.",
-        spoken::pages_listed(innermost(imposition, shift)), rounded(shift, ruler)));
+        spoken::pages_listed(inner.pages), rounded(inner.creep, ruler)));
   return facts;
 }
 

@@ -74,22 +74,24 @@ void push_out(const Edition &edition, const std::vector<SheetPattern> &patterns,
           Place &place = sheet.sides[s].places[i];
           const int pair = layout.pair_of(sheet.number - 1, pattern.sides[s][i].layer);
           place.creep = creep[static_cast<std::size_t>(pair)];
-          place.shift = place.creep;
+          place.shift = edition.creep_made_up_for ? place.creep : Length();
           sheet.creep = std::max(sheet.creep, place.creep);
         }
     }
   }
 }
 
-void push_out_as_measured(Imposition &imposition, Length measured) {
+void push_out_as_measured(Imposition &imposition, Length measured, bool made_up_for) {
   Length largest;
   for (const Sheet &sheet : imposition.sheets)
     largest = std::max(largest, sheet.creep);
   for (Sheet &sheet : imposition.sheets) {
     sheet.creep = as_measured(sheet.creep, largest, measured);
     for (Side &side : sheet.sides)
-      for (Place &place : side.places)
-        place.creep = place.shift = as_measured(place.creep, largest, measured);
+      for (Place &place : side.places) {
+        place.creep = as_measured(place.creep, largest, measured);
+        place.shift = made_up_for ? place.creep : Length();
+      }
   }
 }
 
@@ -120,7 +122,7 @@ Imposition impose(const Edition &edition, const Sources &sources, Problems &prob
   if (folded.creeps())
     push_out(edition, patterns, layout, imposition);
   if (edition.creep)
-    push_out_as_measured(imposition, **edition.creep);
+    push_out_as_measured(imposition, **edition.creep, edition.creep_made_up_for);
   if (as_asked)
     check_thickness(edition, folded, imposition, problems);
   return imposition;

@@ -111,10 +111,11 @@ std::string sheet_text(const SheetsReport &report, const PrintedBy &printed, std
   const Sheet &sheet = report.imposition.sheets[index];
   const Edition &edition = report.edition;
   std::string text = fmt::format(
-      "\nsheet {} of {}{}: {}, {}, creep {}\n", sheet.number, report.imposition.sheets.size(),
+      "\nsheet {} of {}{}: {}, {}, creep {}{}\n", sheet.number, report.imposition.sheets.size(),
       piece_words(sheet), sheet.stock == StockId::none ? "no stock" : edition[sheet.stock].name,
       spoken::named_and_measured(sheet.size, ruler_of(sheet.size)),
-      written(sheet.creep, edition.ruler));
+      written(sheet.creep, edition.ruler),
+      edition.creep_made_up_for || sheet.creep == Length{} ? "" : ", not made up for");
   for (std::size_t s = 0; s < 2; ++s) {
     const Side &side = sheet.sides[s];
     const SideMode &mode = report.modes[index][s];

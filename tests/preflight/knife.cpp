@@ -45,6 +45,28 @@ finish
 )");
 }
 
+TEST_CASE("creep that is not made up for brings the knife nearer on the inner sheet") {
+  const Inspected it =
+      inspected(booklet("pages 8\nmargins 1/2in\ncreep 1/16in, not made up for", R"(page 1, 3
+  words "so" in label
+    at 0.38in from outer, 1in, 1in x 0.2in
+page 2, 4-8
+  blank
+finish
+  fold all
+  trim fore-edge 1/4in
+)"));
+  CHECK(
+      it.told("near-the-knife") ==
+      R"(almanac.bodkin:30:5: warning: the words on page 3 end 0.071in from the cut fore-edge; the margins (line 7) say 1/2in [near-the-knife]
+  at 0.38in from outer, 1in, 1in x 0.2in
+  ~~~~~~~~~~~~~~~~~~~~~~~~~~~~~~~~~~~~~~
+  why   the knife takes 1/4in off there; creep takes 1/16in more on sheet 2, where it is not made up
+        for; a knife set by hand wanders by 1/16in
+  type  at       7/16in from outer, 1in, 1in x 0.2in
+)");
+}
+
 TEST_CASE("words at the margins may be near the knife") {
   const Inspected it = inspected(booklet("pages 4\nmargins 5/16in", R"(page 3
   words "x" in label

@@ -55,11 +55,22 @@ TEST_CASE("the knife asks its trim, and the drift besides on a back") {
 TEST_CASE("creep that is not made up for is lost to the knife") {
   Desk desk(8);
   desk.edition.finish = {trim(Length::inches(3, 8))};
-  Imposition imposition = desk.impose();
-  const Spotted spot = imposition.where[3];
-  imposition.sheets[static_cast<std::size_t>(spot.sheet)].sides[0].places[1].shift = {};
+  desk.edition.creep_made_up_for = false;
+  const Imposition imposition = desk.impose();
+  CHECK(imposition.place_of(3).creep == Length::inches(6, 1000));
+  CHECK(imposition.place_of(3).shift == Length());
   CHECK(live_area(desk.edition, imposition, 3)[PageEdge::right].asks() ==
         Length::inches(3, 8) + Length::inches(6, 1000));
+  CHECK(live_area(desk.edition, imposition, 1)[PageEdge::right].asks() == Length::inches(3, 8));
+}
+
+TEST_CASE("a measured creep may be left as it falls, too") {
+  Desk desk(16);
+  desk.edition.creep = Known<Length>{Length::inches(9, 100), {}};
+  desk.edition.creep_made_up_for = false;
+  const Imposition imposition = desk.impose();
+  CHECK(imposition.place_of(8).creep == Length::inches(9, 100));
+  CHECK(imposition.place_of(8).shift == Length());
 }
 
 TEST_CASE("slack of a smaller page counts towards the bare edge") {
