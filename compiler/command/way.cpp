@@ -3,6 +3,7 @@
 #include "language/tree.hpp"
 #include "money/budget.hpp"
 #include "money/more_sheets.hpp"
+#include "money/ups.hpp"
 #include "preflight/preflight.hpp"
 #include "problems/render.hpp"
 #include "sheet/parts.hpp"
@@ -86,6 +87,7 @@ void count_money(WayThrough &way, bool anyway) {
   way.estimate = estimate(way.edition(), way.imposition, way.sides);
   add(way.problems,
       price_problems(way.edition(), way.imposition, way.sides, way.estimate, way.sources));
+  check_ups(way.edition(), draws_of(way), way.sources, way.problems);
   price_more_sheets(way.edition(), way.imposition, way.sides, draws_of(way), way.sources,
                     way.problems);
   add(way.problems, over_budget(way.edition(), way.imposition, way.sides, way.estimate,
@@ -102,6 +104,7 @@ void look_over(WayThrough &way, const CopyPart &part, const Drawings &drawings) 
 
 void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   progress.say("laying sheets");
+  choose_ups(way.reading.edition, way.sources, way.problems);
   way.parts = impose_parts(way.edition(), way.sources, way.problems);
   way.imposition = joined(way.parts);
   progress.say("setting words and looking at pictures");

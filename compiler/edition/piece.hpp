@@ -8,6 +8,9 @@ namespace bodkin {
 
 enum class Goes { loose, centre, after_page, on_page, round_the_book, behind };
 
+// In place of a number: as many as cost least, chosen once prices are known.
+inline constexpr int up_most = 0;
+
 struct Piece {
   std::string name; // "wrap" of a wrap, "reverse" of a reverse
   std::string title;

@@ -162,6 +162,8 @@ std::shared_ptr<Piece> piece_of(Reader &reader, FactLine line) {
     if (const auto up =
             count_in(reader, facts.find("up"), "copies", 1, "one at the least is on each sheet"))
       piece->up = known(static_cast<int>(std::min(**up, most_up)), up->from);
+    if (const FactLine up = facts.find("up"); up && up.has("most"))
+      piece->up = known(up_most, up.range());
   }
   piece->edition = shell_of(reader.edition);
   if (piece->is_reverse())

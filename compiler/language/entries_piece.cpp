@@ -34,9 +34,10 @@ constexpr std::array entries{
           .example = "goes centre"},
     Entry{.word = "up",
           .under = "insert",
-          .phrase = "copies:count",
+          .phrase = "( most:most / copies:count )",
           .fallback = "1",
-          .meaning = "How many of it are laid on one sheet, to be cut apart after printing.",
+          .meaning = "How many of it are laid on one sheet, to be cut apart after printing; `most` "
+                     "takes the number that costs least.",
           .example = "up 4"},
     Entry{.word = "count",
           .under = "insert",

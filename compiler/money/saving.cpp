@@ -1,5 +1,7 @@
 #include "money/saving.hpp"
 
+#include "edition/piece.hpp"
+
 #include <algorithm>
 #include <fmt/format.h>
 #include <map>
@@ -215,6 +217,22 @@ std::string lines_to_type(const Edition &edition, const std::vector<Saving> &mad
   return lines.text();
 }
 
+namespace {
+
+std::shared_ptr<const Piece> without_matter(const Piece &piece) {
+  auto light = std::make_shared<Piece>();
+  light->name = piece.name;
+  light->range = piece.range;
+  light->goes = piece.goes;
+  light->at_page = piece.at_page;
+  light->count = piece.count;
+  light->up = piece.up;
+  light->edition = without_matter(piece.edition);
+  return light;
+}
+
+} // namespace
+
 Edition without_matter(const Edition &edition) {
   Edition light;
   light.title = edition.title;
@@ -234,7 +252,8 @@ Edition without_matter(const Edition &edition) {
   light.stocks = edition.stocks;
   light.machines = edition.machines;
   light.finish = edition.finish;
-  light.pieces = edition.pieces;
+  for (const auto &piece : edition.pieces)
+    light.pieces.push_back(without_matter(*piece));
   light.finish_range = edition.finish_range;
   light.ruler = edition.ruler;
   light.pages.resize(edition.pages.size());

@@ -4,6 +4,23 @@ namespace bodkin {
 namespace {
 
 constexpr Check table[] = {
+    {"cheaper-up", Kind::note, "Another number of a piece on one sheet costs less",
+     "Pieces laid several up share the sheets and the printed sides that they are cut from. The "
+     "compiler lays each number that the paper has room for, upright and across, prices the whole "
+     "run for each, and says the cheapest where it is not the one written.",
+     "Type the number, or \"up most\", and look at the proof: the outer ones lie nearer to the "
+     "sheet's edge, where a machine leaves paper bare. Cutting more apart is more work for you.",
+     "insert slip\n"
+     "  size       4.25in x 5.5in\n"
+     "  up         1\n"},
+    {"up-chosen", Kind::note, "How many of a piece are laid on one sheet",
+     "\"up most\" leaves the number to the compiler, which lays each that the paper has room for, "
+     "upright and across, and takes the one that makes the run cheapest. It says the number, since "
+     "so many are cut apart.",
+     "Nothing, or type the number to keep it.",
+     "insert slip\n"
+     "  size       4.25in x 5.5in\n"
+     "  up         most\n"},
     {"does-not-go-up", Kind::error, "So many do not go on one sheet",
      "A piece laid several up is printed that many times on each sheet and cut apart afterwards, "
      "in even columns and rows so that a guillotine goes straight through. The compiler tries "

@@ -1,6 +1,7 @@
 #include "sheet/several_up.hpp"
 
 #include "measure/paper.hpp"
+#include "sheet/impose.hpp"
 #include "sheet/speech.hpp"
 
 #include <algorithm>
@@ -11,6 +12,8 @@
 
 namespace bodkin {
 namespace {
+
+constexpr int most_up = 100; // smaller than business cards
 
 struct Cells {
   Size sheet;
@@ -170,6 +173,25 @@ void lay_several_up(const Piece &piece, Imposition &imposition, Problems &proble
     else if (!std::exchange(told, true))
       problems.push_back(does_not_go_up(piece, **stock->sheet, sheet.size));
   }
+}
+
+std::vector<WayUp> ways_up(const Piece &piece, const Sources &sources) {
+  Problems told_where_it_is_laid;
+  const Imposition imposition =
+      impose(without_sheets(piece.edition), sources, told_where_it_is_laid);
+  const Sheet &cell = imposition.sheets.front();
+  const Stock *stock = cell.stock == StockId::none ? nullptr : &piece.edition[cell.stock];
+  // Sheets of several papers are laid on several sizes: no one number is theirs.
+  const bool one_paper = std::all_of(imposition.sheets.begin(), imposition.sheets.end(),
+                                     [&](const Sheet &sheet) { return sheet.stock == cell.stock; });
+  if (!stock || !stock->sheet || !one_paper || cell.size.width <= Length{} ||
+      cell.size.height <= Length{})
+    return {};
+  std::vector<WayUp> ways;
+  for (int up = 1; up <= std::min(most_up, most_on(**stock->sheet, cell.size)); ++up)
+    if (const auto cells = best_cells(**stock->sheet, cell.size, up))
+      ways.push_back({up, cells->columns, cells->rows, std::min(cells->left, cells->top)});
+  return ways;
 }
 
 } // namespace bodkin

@@ -3,7 +3,10 @@
 
 #include "edition/piece.hpp"
 #include "problems/problem.hpp"
+#include "problems/sources.hpp"
 #include "sheet/imposition.hpp"
+
+#include <vector>
 
 namespace bodkin {
 
@@ -14,5 +17,15 @@ Edition without_sheets(const Edition &edition);
 // columns and rows round the middle, the paper upright or across, whichever wastes less. A page
 // keeps its first place; its slack is the least that any of them has. Problem: does-not-go-up.
 void lay_several_up(const Piece &piece, Imposition &imposition, Problems &problems);
+
+// One way of laying a piece on a sheet of its paper: so many in all, and how far the outer ones
+// stay from the sheet's edges.
+struct WayUp {
+  int up = 1, columns = 1, rows = 1;
+  Length margin;
+};
+// Each number that goes, with its best way; none where its paper has no size or its pages do not
+// fold.
+std::vector<WayUp> ways_up(const Piece &piece, const Sources &sources);
 
 } // namespace bodkin
