@@ -26,7 +26,7 @@ bool plain(QPDFObjectHandle resources) {
   return true;
 }
 
-void forget(QPDF &pdf, QPDFObjectHandle object) {
+void forget(QPDF &pdf, const QPDFObjectHandle &object) {
   if (object.isIndirect())
     pdf.replaceObject(object.getObjGen(), QPDFObjectHandle::newNull());
 }
