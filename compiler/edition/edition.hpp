@@ -59,6 +59,7 @@ struct Edition {
   std::optional<Known<Price>> price;
   Known<Currency> currency; // what its money is counted in; empty where it has no money
   Known<bool> marks{true, {}};
+  Known<int> up{1, {}}; // copies of the book's sheets on one sheet, cut apart after printing
 
   std::vector<Stock> stocks;
   std::vector<Machine> machines;

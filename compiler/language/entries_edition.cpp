@@ -104,6 +104,13 @@ constexpr std::array entries{
               "measured; the sheets between are taken in proportion. Matter is moved towards the "
               "fold by as much, unless it says `not made up for`.",
           .example = "creep 0.09in"},
+    Entry{.word = "up",
+          .under = "edition",
+          .phrase = "copies:count",
+          .fallback = "1",
+          .meaning = "How many copies lie on one sheet of the paper, to be cut apart after "
+                     "printing; each part is then folded as a sheet of its own.",
+          .example = "up 2"},
     Entry{.word = "budget",
           .under = "edition",
           .phrase = "limit:rate",

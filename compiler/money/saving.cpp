@@ -249,6 +249,7 @@ Edition without_matter(const Edition &edition) {
   light.budget = edition.budget;
   light.currency = edition.currency;
   light.marks = edition.marks;
+  light.up = edition.up;
   light.stocks = edition.stocks;
   light.machines = edition.machines;
   light.finish = edition.finish;

@@ -82,10 +82,17 @@ Problem cross_grain(const Inspection &inspection, StockId id) {
   return problem;
 }
 
+// Leaves should turn along the grain. A folder has no leaves: where its folds run both ways, some
+// of them cross the grain however the sheet is cut.
 bool across_grain(const Sheet &sheet, const Stock &stock) {
-  return *stock.grain != Grain::unsaid &&
-         std::any_of(sheet.folds.begin(), sheet.folds.end(),
-                     [](const Sheet::FoldLine &fold) { return fold.spine && !fold.along_grain; });
+  if (*stock.grain == Grain::unsaid || sheet.folds.empty())
+    return false;
+  const auto spine = [](const Sheet::FoldLine &fold) { return fold.spine; };
+  const auto across = [](const Sheet::FoldLine &fold) { return !fold.along_grain; };
+  if (std::any_of(sheet.folds.begin(), sheet.folds.end(), spine))
+    return std::any_of(sheet.folds.begin(), sheet.folds.end(),
+                       [&](const Sheet::FoldLine &fold) { return spine(fold) && across(fold); });
+  return std::all_of(sheet.folds.begin(), sheet.folds.end(), across);
 }
 
 } // namespace

@@ -112,8 +112,8 @@ void hide(Place &place, const SideCell &cell, const Folding &folding) {
                   hidden(2, cell.spine == SpineAt::right), hidden(3, false)};
 }
 
-// Fibres run along the long edge or the short one; a fold runs along the grain where it is
-// parallel.
+} // namespace
+
 bool runs_along(bool fold_upright, const Size &sheet, Grain grain) {
   const bool long_edge_upright = sheet.height > sheet.width;
   switch (grain) {
@@ -126,8 +126,6 @@ bool runs_along(bool fold_upright, const Size &sheet, Grain grain) {
   }
   return true;
 }
-
-} // namespace
 
 Size lying(const Size &sheet, bool across) {
   const Length longer = std::max(sheet.width, sheet.height);

@@ -14,6 +14,9 @@ namespace bodkin {
 
 // The sheet as it lies for the folding: its long edge across, or upright.
 Size lying(const Size &sheet, bool across);
+// Fibres run along the long edge of the sheet as it lies, or the short one; a fold runs along the
+// grain where it is parallel.
+bool runs_along(bool fold_upright, const Size &sheet, Grain grain);
 // Of the stock, as it lies; where the stock has no sheet size, one that the pages fill.
 Size sheet_size(const Edition &edition, const FoldedSheet &folded, StockId stock);
 // The size of the largest page that a sheet gives, upright as it is read.

@@ -60,10 +60,12 @@ CopyPart part(const Edition &edition, const Piece *piece, const std::vector<Copy
   made.edition = &edition;
   made.piece = piece;
   const std::size_t told = problems.size();
-  if (piece && *piece->up > 1) {
+  const Known<int> &up = piece ? piece->up : edition.up;
+  if (*up > 1) {
     made.cut_out = std::make_shared<const Edition>(without_sheets(edition));
     made.imposition = impose(*made.cut_out, sources, problems);
-    lay_several_up(*piece, made.imposition, problems);
+    lay_several_up(piece ? std::string_view(piece->name) : "the book", up, edition, made.imposition,
+                   problems);
   } else {
     made.imposition = impose(edition, sources, problems);
   }

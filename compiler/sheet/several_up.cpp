@@ -1,6 +1,7 @@
 #include "sheet/several_up.hpp"
 
 #include "measure/paper.hpp"
+#include "sheet/geometry.hpp"
 #include "sheet/impose.hpp"
 #include "sheet/speech.hpp"
 
@@ -60,13 +61,13 @@ int most_on(const Size &paper, const Size &cell) {
   return std::max(on(paper), on(paper.turned()));
 }
 
-Problem does_not_go_up(const Piece &piece, const Size &paper, const Size &cell) {
-  const Ruler ruler = piece.edition.ruler;
+Problem does_not_go_up(std::string_view name, const Known<int> &up, Ruler ruler, const Size &paper,
+                       const Size &cell) {
   const int most = most_on(paper, cell);
   Problem problem;
   problem.check = "does-not-go-up";
-  problem.range = piece.up.from;
-  problem.message = fmt::format("{} of {} do not go on a sheet of {}", *piece.up, piece.name,
+  problem.range = up.from;
+  problem.message = fmt::format("{} of {} do not go on a sheet of {}", *up, name,
                                 spoken::named_and_measured(paper, ruler));
   problem.why =
       fmt::format("each takes {} of paper before it is folded, so {} {} room in even rows",
@@ -139,7 +140,24 @@ std::vector<Sheet::FoldLine> cuts_of(const Cells &cells, const Size &cell) {
   return cuts;
 }
 
-void repeat(Sheet &sheet, const Cells &cells, int up) {
+// What is cut out is folded by itself, along lines that lie on the whole sheet meanwhile; its
+// fibres are the sheet's.
+std::vector<Sheet::FoldLine> repeated(const std::vector<Sheet::FoldLine> &lines, const Cells &cells,
+                                      const Size &cell, Grain grain) {
+  std::vector<Sheet::FoldLine> all;
+  for (int row = 0; row < cells.rows; ++row)
+    for (int column = 0; column < cells.columns; ++column)
+      for (Sheet::FoldLine line : lines) {
+        const Spot at = cells.origin(column, row, cell);
+        line.start = {line.start.x + at.x, line.start.y + at.y};
+        line.end = {line.end.x + at.x, line.end.y + at.y};
+        line.along_grain = runs_along(line.start.x == line.end.x, cells.sheet, grain);
+        all.push_back(line);
+      }
+  return all;
+}
+
+void repeat(Sheet &sheet, const Cells &cells, int up, Grain grain) {
   const Size cell = sheet.size;
   for (Side &side : sheet.sides)
     repeat_places(side, cells, cell);
@@ -147,9 +165,8 @@ void repeat(Sheet &sheet, const Cells &cells, int up) {
   sheet.size = cells.sheet;
   sheet.cell = cell;
   sheet.up = up;
-  // What is cut out is folded by itself; on the whole sheet those lines mean nothing.
-  sheet.folds.clear();
-  sheet.slits.clear();
+  sheet.folds = repeated(sheet.folds, cells, cell, grain);
+  sheet.slits = repeated(sheet.slits, cells, cell, grain);
 }
 
 } // namespace
@@ -161,17 +178,17 @@ Edition without_sheets(const Edition &edition) {
   return cut_out;
 }
 
-void lay_several_up(const Piece &piece, Imposition &imposition, Problems &problems) {
+void lay_several_up(std::string_view name, const Known<int> &up, const Edition &edition,
+                    Imposition &imposition, Problems &problems) {
   bool told = false;
   for (Sheet &sheet : imposition.sheets) {
-    const Stock *stock = sheet.stock == StockId::none ? nullptr : &piece.edition[sheet.stock];
+    const Stock *stock = sheet.stock == StockId::none ? nullptr : &edition[sheet.stock];
     if (!stock || !stock->sheet)
       continue;
-    const auto cells = best_cells(**stock->sheet, sheet.size, *piece.up);
-    if (cells)
-      repeat(sheet, *cells, *piece.up);
+    if (const auto cells = best_cells(**stock->sheet, sheet.size, *up))
+      repeat(sheet, *cells, *up, *stock->grain);
     else if (!std::exchange(told, true))
-      problems.push_back(does_not_go_up(piece, **stock->sheet, sheet.size));
+      problems.push_back(does_not_go_up(name, up, edition.ruler, **stock->sheet, sheet.size));
   }
 }
 

@@ -6,6 +6,7 @@
 #include "problems/sources.hpp"
 #include "sheet/imposition.hpp"
 
+#include <string_view>
 #include <vector>
 
 namespace bodkin {
@@ -13,10 +14,11 @@ namespace bodkin {
 // The edition with papers of no size: its sheets come out as large as its folding needs.
 Edition without_sheets(const Edition &edition);
 
-// Turns each sheet of the piece into the paper's own, with as many of it as the piece asks: in
-// columns and rows round the middle, the paper upright or across, whichever wastes less. A page
+// Turns each sheet of an edition, called by a name, into the paper's own, with so many of it on it:
+// in columns and rows round the middle, the paper upright or across, whichever wastes less. A page
 // keeps its first place; its slack is the least that any of them has. Problem: does-not-go-up.
-void lay_several_up(const Piece &piece, Imposition &imposition, Problems &problems);
+void lay_several_up(std::string_view name, const Known<int> &up, const Edition &edition,
+                    Imposition &imposition, Problems &problems);
 
 // One way of laying a piece on a sheet of its paper: so many in all, and how far the outer ones
 // stay from the sheet's edges.

@@ -102,3 +102,15 @@ page 1-4
   type  sheet      letter, grain short      (if you can buy or cut it grain short)
 )");
 }
+
+TEST_CASE("a leaflet without a spine is told where its folds cross the grain, and only there") {
+  const auto leaflet = [](const std::string &grain) {
+    return inspected(booklet("pages 6\nfolding z-fold",
+                             "page 1-6 on thin\n  words \"so\" in body\nstock thin\n"
+                             "  weight 20 lb bond\n  sheet letter, grain " +
+                                 grain + "\n"))
+        .told("cross-grain");
+  };
+  CHECK(leaflet("long").find("note: thin is folded across its grain") != std::string::npos);
+  CHECK(leaflet("short") == "");
+}

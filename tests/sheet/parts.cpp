@@ -68,6 +68,30 @@ TEST_CASE("four quarters fill a letter sheet, and each edge counts as the sheet'
   CHECK(place.right == Meets::sheet_edge);
 }
 
+TEST_CASE("two copies of the book lie on each tabloid sheet, folds and all") {
+  std::string manuscript = small_edition("up 2", "\npage 1-8\n  blank\n");
+  const std::string_view letter = "sheet letter";
+  manuscript.replace(manuscript.find(letter), letter.size(), "sheet tabloid");
+  const tests::Read made = read(manuscript);
+  Problems problems;
+  const std::vector<CopyPart> parts = impose_parts(made.edition(), *made.sources, problems);
+  CHECK(as_text(problems, *made.sources, false) == "");
+  REQUIRE(parts.front().imposition.sheets.size() == 2);
+  const Sheet &sheet = parts.front().imposition.sheets.front();
+  CHECK(sheet.size == Size{Length::inches(11), Length::inches(17)});
+  CHECK(sheet.up == 2);
+  REQUIRE(sheet.cuts.size() == 1);
+  CHECK(sheet.cuts[0].start.y == Length::inches(17, 2));
+  REQUIRE(sheet.folds.size() == 2);
+  for (int copy = 0; copy < 2; ++copy) {
+    const Sheet::FoldLine &fold = sheet.folds[static_cast<std::size_t>(copy)];
+    CHECK(fold.start == Spot{Length::inches(11, 2), Length::inches(17, 2) * copy});
+    CHECK(fold.end == Spot{Length::inches(11, 2), Length::inches(17, 2) * (copy + 1)});
+    CHECK(fold.spine);
+    CHECK(fold.along_grain); // upright on a sheet that stands upright, its grain along its length
+  }
+}
+
 // The front's pile of a cut stack must have its own back behind it: seen through the sheet, the
 // back's place lies where the front's is, mirrored about the axis that the sheet turns about.
 TEST_CASE("each slip cut out has page 2 behind its page 1") {
