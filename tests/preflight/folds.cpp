@@ -107,7 +107,7 @@ TEST_CASE("a leaflet without a spine is told where its folds cross the grain, an
   const auto leaflet = [](const std::string &grain) {
     return inspected(booklet("pages 6\nfolding z-fold",
                              "page 1-6 on thin\n  words \"so\" in body\nstock thin\n"
-                             "  weight 20 lb bond\n  sheet letter, grain " +
+                             "  weight 20 lb bond\n  sheet 16.5in x 8.5in, grain " +
                                  grain + "\n"))
         .told("cross-grain");
   };
