@@ -16,6 +16,7 @@ void check_machines(const Inspection &inspection, Problems &problems);
 void check_folds(const Inspection &inspection, Problems &problems);
 void check_staples(const Inspection &inspection, Problems &problems);
 void check_holes(const Inspection &inspection, Problems &problems);
+void check_corners(const Inspection &inspection, Problems &problems);
 void check_stocks(const Inspection &inspection, Problems &problems);
 void check_show_through(const Inspection &inspection, Problems &problems);
 void check_paste_ups(const Inspection &inspection, Problems &problems);

@@ -142,7 +142,7 @@ void check_inset(const Stage &at, Problems &problems) {
                   step.holes == 1 ? "hole" : "holes")));
 }
 
-void check_corners(const Stage &at, Problems &problems) {
+void check_radius(const Stage &at, Problems &problems) {
   const Length shorter = std::min(at.inspection.edition.size->width, at.height);
   const Length most = shorter / 2;
   if (at.step.radius <= most)
@@ -240,7 +240,7 @@ void check_holes(const Inspection &inspection, Problems &problems) {
     if (step.kind == StepKind::sew)
       check_sewing(at, problems);
     if (step.kind == StepKind::round)
-      check_corners(at, problems);
+      check_radius(at, problems);
     if (step.kind == StepKind::punch && step.holes > 0) {
       check_inset(at, problems);
       check_words(at, problems);
