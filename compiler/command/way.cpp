@@ -4,7 +4,7 @@
 #include "money/budget.hpp"
 #include "money/more_sheets.hpp"
 #include "money/ups.hpp"
-#include "preflight/preflight.hpp"
+#include "preflight/copy.hpp"
 #include "problems/render.hpp"
 #include "sheet/parts.hpp"
 
@@ -94,12 +94,20 @@ void count_money(WayThrough &way, bool anyway) {
                                 draws_of(way), way.sources, anyway));
 }
 
-void look_over(WayThrough &way, const CopyPart &part, const Drawings &drawings) {
-  const auto first = way.modes.begin() + part.sheets_before;
-  const std::vector<SheetModes> modes(
-      first, first + static_cast<std::ptrdiff_t>(part.imposition.sheets.size()));
-  preflight({*part.edition, part.imposition, drawings, modes, *way.gallery, way.sources},
-            way.problems);
+void look_over(WayThrough &way) {
+  std::vector<std::vector<SheetModes>> modes; // of each part's sheets
+  std::vector<Inspection> each;
+  modes.reserve(way.parts.size());
+  for (std::size_t i = 0; i < way.parts.size(); ++i) {
+    const CopyPart &part = way.parts[i];
+    const auto first = way.modes.begin() + part.sheets_before;
+    const auto &own = modes.emplace_back(
+        first, first + static_cast<std::ptrdiff_t>(part.imposition.sheets.size()));
+    each.push_back(
+        {*part.edition, part.imposition, way.drawings[i], own, *way.gallery, way.sources});
+    preflight(each.back(), way.problems);
+  }
+  preflight(CopyInspection{way.parts, each}, way.problems);
 }
 
 void walk_on(WayThrough &way, bool anyway, Progress &progress) {
@@ -114,8 +122,7 @@ void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   progress.say("counting money");
   count_money(way, anyway);
   progress.say("checking");
-  for (std::size_t i = 0; i < way.parts.size(); ++i)
-    look_over(way, way.parts[i], way.drawings[i]);
+  look_over(way);
 }
 
 } // namespace

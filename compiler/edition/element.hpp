@@ -26,6 +26,9 @@ struct Along {
   Length offset;
 };
 
+// From the start of a whole to a thing of some extent in it; `outer` is at the start of left pages.
+Length offset_of(const Along &along, Length extent, Length whole, bool outer_is_start);
+
 struct At {
   Along across, down;
   std::optional<Size> size; // none only for `lay` and `folio`
@@ -34,11 +37,15 @@ struct Cells {
   int first_column = 1, last_column = 1, first_row = 1, last_row = 1;
 };
 
+// The parts of a belly band, in order from the left end of its printed side.
+enum class BandPanel { back, spine, front, fore_edge, overlap };
+
 struct Placement {
   std::variant<std::monostate, At, Cells> where; // monostate: no place written
   Known<Area> area{Area::place, {}};             // of `fits` or `fills`
   bool fills = false;
-  Range from; // the line that says where
+  Range from;                            // the line that says where
+  std::optional<Known<BandPanel>> panel; // that the place is counted on; none: the whole page
   bool written() const { return !std::holds_alternative<std::monostate>(where); }
 };
 
@@ -152,5 +159,6 @@ struct Element {
 
 std::string_view name_of(const Element &element); // "picture", "words", …
 std::string_view name_of(HandKind kind);          // "stamp", …
+std::string_view name_of(BandPanel panel);        // "front", …
 
 } // namespace bodkin

@@ -59,7 +59,7 @@ void gather_thing(Reader &reader, Family family, FactLine line) {
 
 bool for_the_edition_alone(std::string_view word) {
   return word == "edition" || word == "page" || word == "spread" || word == "finish" ||
-         word == "insert" || word == "wrap" || word == "reverse";
+         word == "insert" || word == "wrap" || word == "reverse" || word == "boards";
 }
 
 Problem not_borrowed(FactLine line) {

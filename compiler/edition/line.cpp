@@ -8,6 +8,8 @@ Range FactLine::range(std::string_view part) const {
 }
 
 std::string_view FactLine::words(std::string_view part) const {
+  if (!statement)
+    return {};
   if (const auto *word = get<language::Word>(part))
     return word->text;
   if (const auto *quoted = get<language::Quoted>(part))

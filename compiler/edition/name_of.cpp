@@ -8,6 +8,22 @@ std::string_view name_of(const Element &element) {
   return names[element.what.index()];
 }
 
+std::string_view name_of(BandPanel panel) {
+  switch (panel) {
+  case BandPanel::back:
+    return "back";
+  case BandPanel::spine:
+    return "spine";
+  case BandPanel::front:
+    return "front";
+  case BandPanel::fore_edge:
+    return "fore-edge";
+  case BandPanel::overlap:
+    break;
+  }
+  return "overlap";
+}
+
 std::string_view name_of(HandKind kind) {
   switch (kind) {
   case HandKind::stamp:

@@ -197,18 +197,40 @@ void take_own_facts(Reader &reader) {
   take_money(reader);
 }
 
+// Without the copy's thickness, which is known when its sheets are.
+void take_band_size(Reader &reader, const Size &book) {
+  const Facts &facts = reader.edition_facts;
+  const FactLine line = facts.find("height");
+  if (!line)
+    reader.report(must_say(reader, "height", "its length is worked out; how high it is is yours",
+                           "height     2in"));
+  const auto height = value_in<Length>(line, "height");
+  const auto overlap = value_in<Length>(facts.find("overlap"), "overlap");
+  const Length glued = overlap ? overlap->value : Length::inches(3, 4);
+  const bool high = height && height->value > Length{};
+  reader.edition.size = known(
+      Size{book.width * 2 + std::max(glued, Length{}), high ? height->value : Length::inches(2)},
+      high ? height->from : Range{});
+}
+
+void take_piece_size(Reader &reader, const Size &book) {
+  if (reader.is_band())
+    take_band_size(reader, book);
+  else if (reader.wraps() || reader.is_boards())
+    reader.edition.size = known(book, {});
+  else
+    take_size(reader);
+}
+
 void take_piece_facts(Reader &reader, const Edition &book) {
   Edition &edition = reader.edition;
   edition.creep_made_up_for = book.creep_made_up_for;
-  if (reader.wraps())
-    edition.size = book.size;
-  else
-    take_size(reader);
+  take_piece_size(reader, *book.size);
   take_margins(reader);
   take_grid(reader);
   const Facts &facts = reader.edition_facts;
   const auto asked = [&](std::string_view fact) {
-    return reader.wraps() ? reader.piece : facts.find(fact);
+    return reader.wraps() || reader.is_boards() ? reader.piece : facts.find(fact);
   };
   const auto stock = id_in<StockId>(reader, Family::stock, asked("paper"), "stock");
   edition.paper = stock ? *stock : book.paper;

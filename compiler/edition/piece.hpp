@@ -1,28 +1,75 @@
-// What a copy holds beside its book: a wrap round it, and inserts. Each is an edition of its own in
-// little, with its own size, folding, paper and pages, and the supplies of the whole.
+// What a copy holds beside its book: wraps round it, boards, inserts of every sort. Each is an
+// edition of its own in little, with its own size, folding, paper and pages, and the supplies of
+// the whole.
 #pragma once
 
 #include "edition/edition.hpp"
 
 namespace bodkin {
 
-enum class Goes { loose, centre, after_page, on_page, round_the_book, behind };
+enum class Goes {
+  loose,
+  centre,         // bound in
+  after_page,     // gathered in
+  on_page,        // glued there: a leaf tipped in, or a pocket
+  in_pocket,      //
+  round_the_book, // a wrap
+  round_the_copy, // a band
+  outside,        // boards
+  behind          // a reverse
+};
+
+// Of a piece that is glued on a page, as it lies there.
+enum class PieceEdge { inner, outer, head, foot };
+std::string_view name_of(PieceEdge edge);
+
+struct Glued {
+  PieceEdge edge = PieceEdge::inner;
+  Length width = Length::inches(1, 4);
+};
+struct Flaps {
+  Length width;
+  PieceEdge open = PieceEdge::head;
+};
 
 // In place of a number: as many as cost least, chosen once prices are known.
 inline constexpr int up_most = 0;
 
 struct Piece {
-  std::string name; // "wrap" of a wrap, "reverse" of a reverse
+  std::string name; // "wrap", "boards" and "reverse" of these; of two wraps "inner-wrap" first
   std::string title;
   Range range;
   Known<Goes> goes;
-  int at_page = 0;                  // of the book: after_page, on_page
+  int at_page = 0;    // after_page, on_page; 0: no such page, which was reported
+  std::string host;   // on_page: the wrap whose page it is, else empty: the book
+  std::string pocket; // in_pocket: the name of the piece
+  Along across, down; // on_page: where its box lies
+  Range at_range;     // the line that says so
+  Known<Glued> glued; // on_page, without flaps
+  std::optional<Known<Flaps>> flaps;
+  Known<Length> height, overlap;    // of a band
+  Known<Length> squares;            // of boards: so far they stand out
   Known<std::int64_t> count{1, {}}; // in each copy
   Known<int> up{1, {}};             // on one sheet, cut apart after printing
-  Edition edition;                  // its ids are those of the whole
+  std::size_t own_steps = 0;        // of its finish: those that it says itself; they come first
+  // Its ids are those of the whole. The size of a band and of boards is worked out where sheets are
+  // laid: here they are as large as can be told without.
+  Edition edition;
+
   bool is_wrap() const { return *goes == Goes::round_the_book; }
   // The back of the book's own sheet: no paper of its own.
   bool is_reverse() const { return *goes == Goes::behind; }
+  bool is_band() const { return *goes == Goes::round_the_copy; }
+  bool is_boards() const { return *goes == Goes::outside; }
+  bool is_pocket() const { return *goes == Goes::on_page && flaps; }
+  bool is_tipped_in() const { return *goes == Goes::on_page && !flaps; }
+  // Cut out of a larger sheet, with what is left over as waste.
+  bool is_cut_out() const { return *up > 1 || is_band() || is_boards() || is_pocket(); }
+  // What lies within the pile when the knife comes is cut with it.
+  bool is_cut_with_the_book() const { return *goes == Goes::centre || is_wrap(); }
 };
+
+// The pieces that are wraps, from the book outwards.
+std::vector<const Piece *> wraps_of(const Edition &book);
 
 } // namespace bodkin

@@ -3,12 +3,15 @@
 #include "edition/elements.hpp"
 #include "edition/own_facts.hpp"
 #include "edition/own_folding.hpp"
-#include "edition/page_list.hpp"
 #include "edition/pages.hpp"
 #include "edition/piece.hpp"
+#include "edition/piece_facts.hpp"
+#include "edition/pockets.hpp"
 #include "edition/values.hpp"
+#include "edition/work.hpp"
 
 #include <algorithm>
+#include <fmt/format.h>
 #include <utility>
 
 namespace bodkin {
@@ -71,33 +74,20 @@ private:
   std::map<std::string_view, int> called_;
 };
 
-// Where it goes is told in pages of the book, so before the piece is read.
-void take_goes(Reader &reader, const Facts &facts, Piece &piece) {
-  const FactLine line = facts.find("goes");
-  piece.goes = known(Goes::loose, {});
-  if (!line)
-    return;
-  const bool after = line.has("after"), on = line.has("on");
-  const Goes goes = after                             ? Goes::after_page
-                    : on                              ? Goes::on_page
-                    : line.words("where") == "centre" ? Goes::centre
-                                                      : Goes::loose;
-  piece.goes = known(goes, line.range());
-  if (after || on)
-    if (const auto page = page_in(reader, line, after ? "after" : "on"))
-      piece.at_page = **page;
-}
-
-// What lies within the pile when the knife comes is cut with it.
-bool cut_with_the_book(Goes goes) { return goes == Goes::centre || goes == Goes::round_the_book; }
-
-// Of the work on each copy what is done to this piece: gathering and stapling are the book's.
-void take_steps(const Edition &book, Piece &piece) {
-  for (const FinishStep &step : book.finish)
-    if (step.kind == StepKind::crease || step.kind == StepKind::fold ||
-        (step.kind == StepKind::trim && cut_with_the_book(*piece.goes)))
+// Of the work on each copy what is done to this piece: gathering and stapling are the book's. A
+// finish of its own is all that is done to it, but for the knife that cuts it with the book.
+void take_steps(Reader &reader, FactLine line, Piece &piece) {
+  const FactLine own = Facts(line).find("finish");
+  if (own)
+    piece.edition.finish = finish_steps(reader, own);
+  piece.own_steps = piece.edition.finish.size();
+  for (const FinishStep &step : reader.edition.finish) {
+    const bool folds = step.kind == StepKind::crease || step.kind == StepKind::fold;
+    const bool knife = step.kind == StepKind::trim && piece.is_cut_with_the_book();
+    if ((folds && !own) || knife)
       piece.edition.finish.push_back(step);
-  piece.edition.finish_range = book.finish_range;
+  }
+  piece.edition.finish_range = own ? own.range() : reader.edition.finish_range;
 }
 
 void read_pages(Reader &reader, FactLine line, Piece &piece) {
@@ -141,51 +131,110 @@ void read_reverse(Reader &reader, FactLine line, Piece &piece) {
   settle_pages(reader);
 }
 
-std::shared_ptr<Piece> piece_of(Reader &reader, FactLine line) {
+// Two boards alike, nothing printed on them; how large they are is worked out with the sheets.
+void read_boards(Reader &reader, FactLine line, Piece &piece) {
+  piece.count = known(std::int64_t{2}, {});
+  if (const auto out = length_in(reader, Facts(line).find("squares"), "squares", true))
+    piece.squares = *out;
+  ReadingPiece reading(reader, line, piece.edition);
+  take_piece_facts(reader, reading.book());
+  take_folding(reader);
+  Edition &edition = reader.edition;
+  edition.page_count = known(2, line.range());
+  edition.pages.assign(3, Page{});
+  for (const std::size_t page : {1u, 2u}) {
+    edition.pages[page].opened = line.range();
+    edition.pages[page].blank = true;
+  }
+  settle_pages(reader);
+}
+
+Problem too_many_in_a_copy(Known<std::int64_t> count, std::int64_t most) {
+  return {.check = "number-too-big",
+          .range = count.from,
+          .message =
+              fmt::format("{} of one piece do not go into a copy; {} is the most", *count, most),
+          .why = "a copy that holds so many is a crate of them",
+          .type = {{"count      2", {}}}};
+}
+
+void take_numbers(Reader &reader, const Facts &facts, Piece &piece) {
+  constexpr std::int64_t most_up = 100; // smaller than business cards
+  constexpr std::int64_t most_in_a_copy = 1'000;
+  if (const auto count = count_in(reader, facts.find("count"), "count", 1,
+                                  "none of an insert is the same as no insert")) {
+    piece.count = known(std::min(**count, most_in_a_copy), count->from);
+    if (**count > most_in_a_copy)
+      reader.report(too_many_in_a_copy(*count, most_in_a_copy));
+  }
+  if (const auto up =
+          count_in(reader, facts.find("up"), "copies", 1, "one at the least is on each sheet"))
+    piece.up = known(static_cast<int>(std::min(**up, most_up)), up->from);
+  if (const FactLine up = facts.find("up"); up && up.has("most"))
+    piece.up = known(up_most, up.range());
+}
+
+using Wraps = std::vector<std::string>;
+
+std::shared_ptr<Piece> piece_of(Reader &reader, FactLine line, const Wraps &wraps,
+                                std::string_view name) {
   auto piece = std::make_shared<Piece>();
   piece->range = line.range();
-  const Facts facts(line);
-  if (line.word() == "reverse") {
-    piece->name = "reverse";
-    piece->goes = known(Goes::behind, line.range());
-  } else if (line.word() == "wrap") {
-    piece->name = "wrap";
-    piece->goes = known(Goes::round_the_book, {});
-  } else {
-    piece->name = line.words("name");
-    piece->title = line.words("title");
-    take_goes(reader, facts, *piece);
-    if (const auto count = count_in(reader, facts.find("count"), "count", 1,
-                                    "none of an insert is the same as no insert"))
-      piece->count = *count;
-    constexpr std::int64_t most_up = 100; // smaller than business cards
-    if (const auto up =
-            count_in(reader, facts.find("up"), "copies", 1, "one at the least is on each sheet"))
-      piece->up = known(static_cast<int>(std::min(**up, most_up)), up->from);
-    if (const FactLine up = facts.find("up"); up && up.has("most"))
-      piece->up = known(up_most, up.range());
-  }
+  piece->name = name;
   piece->edition = shell_of(reader.edition);
-  if (piece->is_reverse())
+  take_numbers(reader, Facts(line), *piece);
+  if (line.word() == "reverse") {
+    piece->goes = known(Goes::behind, line.range());
     read_reverse(reader, line, *piece);
-  else
+  } else if (line.word() == "boards") {
+    piece->goes = known(Goes::outside, {});
+    read_boards(reader, line, *piece);
+  } else if (line.word() == "wrap") {
+    piece->goes = known(Goes::round_the_book, {});
     read_pages(reader, line, *piece);
-  take_steps(reader.edition, *piece);
+  } else {
+    piece->title = line.words("title");
+    take_place(reader, line, wraps, *piece);
+    read_pages(reader, line, *piece);
+  }
+  take_steps(reader, line, *piece);
   return piece;
+}
+
+Wraps names_of_wraps(std::size_t count) {
+  if (count == 1)
+    return {"wrap"};
+  Wraps names(count);
+  for (std::size_t i = 0; i < count; ++i)
+    names[i] = i == 0           ? "inner-wrap"
+               : i + 1 == count ? "outer-wrap"
+                                : fmt::format("wrap-{}", i + 1);
+  return names;
+}
+
+std::vector<FactLine> lines_of(const Reader &reader, std::string_view word) {
+  std::vector<FactLine> lines;
+  each_line(*reader.strongest_first.front(), [&](FactLine line) {
+    if (line.word() == word)
+      lines.push_back(line);
+  });
+  return lines;
 }
 
 } // namespace
 
 void take_pieces(Reader &reader) {
   std::vector<std::shared_ptr<Piece>> pieces;
-  each_line(*reader.strongest_first.front(), [&](FactLine line) {
-    if (line.word() == "wrap")
-      pieces.insert(pieces.begin(), piece_of(reader, line));
-    else if (line.word() == "reverse")
-      pieces.push_back(piece_of(reader, line));
-  });
+  const std::vector<FactLine> wraps = lines_of(reader, "wrap");
+  const Wraps names = names_of_wraps(wraps.size());
+  for (std::size_t i = 0; i < wraps.size(); ++i)
+    pieces.push_back(piece_of(reader, wraps[i], names, names[i]));
+  for (const std::string_view word : {"reverse", "boards"})
+    for (const FactLine line : lines_of(reader, word))
+      pieces.push_back(piece_of(reader, line, names, word));
   for (const Named &insert : reader.things(Family::insert).all)
-    pieces.push_back(piece_of(reader, insert.line));
+    pieces.push_back(piece_of(reader, insert.line, names, insert.name));
+  settle_pockets(reader, pieces);
   // Ids of elements run through the whole.
   for (const auto &piece : pieces)
     piece->edition.elements = reader.edition.elements;

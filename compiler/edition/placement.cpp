@@ -173,6 +173,31 @@ Problem needs_place(FactLine element, Stands stands) {
                       "at       1/2in 1/2in, 2in x 2in");
 }
 
+Problem no_panels(FactLine line) {
+  return {.check = "not-for-this-piece",
+          .range = line.range(),
+          .message = "only a band has panels to count a place on",
+          .why =
+              "front, spine, back, fore-edge and overlap are where a band lies when it goes round "
+              "a copy; this is no page of one",
+          .type = {{"goes       round", "under an insert, which makes it a band; or take this line "
+                                        "out"}}};
+}
+
+std::optional<Known<BandPanel>> panel_of(Reader &reader, FactLine line) {
+  if (!line)
+    return std::nullopt;
+  if (!reader.is_band()) {
+    reader.report(no_panels(line));
+    return std::nullopt;
+  }
+  for (const BandPanel panel : {BandPanel::back, BandPanel::spine, BandPanel::front,
+                                BandPanel::fore_edge, BandPanel::overlap})
+    if (line.words("panel") == name_of(panel))
+      return known(panel, line.range());
+  return std::nullopt;
+}
+
 bool place_needed(std::string_view word, Stands stands) {
   if (word == "folio" || word == "hand" || word == "lay" || word == "rule")
     return false;
@@ -203,6 +228,7 @@ Placement placement_of(Reader &reader, FactLine element, const ElementFacts &fac
   }
   if (spot)
     placement.from = spot.range();
+  placement.panel = panel_of(reader, facts.find("panel"));
   const bool said = spot || (area && *placement.area != Area::place);
   if (!said && place_needed(element.word(), stands))
     reader.report(needs_place(element, stands));

@@ -62,6 +62,11 @@ public:
   }
   // A wrap has four pages, whatever is written.
   bool wraps() const { return piece && piece.word() == "wrap"; }
+  // These two are as large as the copy that they go round, or are glued to.
+  bool is_band() const {
+    return piece && piece.word() == "insert" && Facts(piece).find("goes").words("where") == "round";
+  }
+  bool is_boards() const { return piece && piece.word() == "boards"; }
   std::vector<bool> claimed; // pages that some line opens, known before any is opened
   // Counted against limits.hpp.
   std::size_t pages_listed = 0, elements_laid = 0, prose_read = 0, prose_lines = 0, suggestions = 0;

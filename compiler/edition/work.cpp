@@ -131,14 +131,20 @@ Work work_of(Reader &reader, const Facts &facts) {
   return work;
 }
 
+std::vector<FinishStep> finish_steps(Reader &reader, FactLine finish) {
+  std::vector<FinishStep> steps;
+  finish.each_child([&](FactLine step) { steps.push_back(finish_step(reader, step)); });
+  return steps;
+}
+
 void take_finish(Reader &reader) {
   each_line(*reader.strongest_first.front(), [&](FactLine line) {
     if (line.word() != "finish")
       return;
     if (!reader.edition.finish_range.somewhere())
       reader.edition.finish_range = line.range();
-    line.each_child(
-        [&](FactLine step) { reader.edition.finish.push_back(finish_step(reader, step)); });
+    for (FinishStep &step : finish_steps(reader, line))
+      reader.edition.finish.push_back(std::move(step));
   });
 }
 

@@ -9,6 +9,7 @@ namespace bodkin {
 
 Takes takes_of(const language::Time &time);
 Work work_of(Reader &reader, const Facts &facts);
+std::vector<FinishStep> finish_steps(Reader &reader, FactLine finish);
 void take_finish(Reader &reader);
 
 } // namespace bodkin

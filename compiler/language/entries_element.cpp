@@ -77,6 +77,12 @@ constexpr std::array entries{
           .phrase = "place:place",
           .meaning = "Its place: across and down from the page's top left, then its size.",
           .example = "at 0.5in 1in, 4in x 3in"},
+    Entry{.word = "panel",
+          .under = "picture words patch qr hand paste-up",
+          .phrase = "panel:front|spine|back|fore-edge|overlap",
+          .meaning = "The part of a band that its place is counted on, as the band lies round the "
+                     "copy.",
+          .example = "panel front"},
     Entry{.word = "cells",
           .under = "picture words patch qr hand paste-up",
           .phrase = "cells:cells",

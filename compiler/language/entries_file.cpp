@@ -111,9 +111,11 @@ constexpr std::array entries{
           .example = "folding saddle-stitch",
           .many = true},
     Entry{.word = "finish",
-          .under = "file",
+          .under = "file insert",
           .phrase = "",
-          .meaning = "Work on each copy after printing, in the order of its lines.",
+          .meaning =
+              "Work on each copy after printing, in the order of its lines; under an insert, "
+              "work on it alone.",
           .example = "finish"},
     Entry{.word = "says",
           .under = "text words",

@@ -1,5 +1,6 @@
 #include "money/jobs.hpp"
 
+#include "edition/piece.hpp"
 #include "money/standing.hpp"
 
 #include <fmt/format.h>
@@ -126,6 +127,25 @@ struct Making {
       made.push_back(std::move(job));
   }
 
+  // A finish of its own is done to each of a piece; the rest is done with the book's.
+  void steps_of(const Piece &piece) {
+    std::int64_t sheets = 0;
+    for (const Sheet &sheet : imposition.sheets)
+      sheets += sheet.piece == piece.name ? *piece.count : 0;
+    for (std::size_t i = 0; i < piece.own_steps; ++i) {
+      const FinishStep &step = piece.edition.finish[i];
+      Job job;
+      job.what = fmt::format("{} {}", name_of(step.kind), piece.name);
+      job.group = Group::finish;
+      job.places = *piece.count;
+      job.sheets = sheets;
+      job.sides = 2 * sheets;
+      work(job, step.work, false);
+      if (!job.charges.empty() || !job.unpriced.empty() || step.work.takes)
+        made.push_back(std::move(job));
+    }
+  }
+
   void fee(const ArtSource &source, const std::vector<int> &pages) {
     Job job;
     job.what = source.name;
@@ -155,6 +175,8 @@ std::vector<Job> jobs(const Edition &edition, const Imposition &imposition) {
   }
   for (const FinishStep &step : edition.finish)
     making.step(step);
+  for (const auto &piece : edition.pieces)
+    making.steps_of(*piece);
   for (const std::size_t source : used)
     making.fee(edition.sources[source], pages_of_sources[source]);
   return std::move(making.made);

@@ -225,8 +225,17 @@ std::shared_ptr<const Piece> without_matter(const Piece &piece) {
   light->range = piece.range;
   light->goes = piece.goes;
   light->at_page = piece.at_page;
+  light->host = piece.host;
+  light->pocket = piece.pocket;
+  light->across = piece.across;
+  light->down = piece.down;
+  light->glued = piece.glued;
+  light->flaps = piece.flaps;
+  light->overlap = piece.overlap;
+  light->squares = piece.squares;
   light->count = piece.count;
   light->up = piece.up;
+  light->own_steps = piece.own_steps;
   light->edition = without_matter(piece.edition);
   return light;
 }

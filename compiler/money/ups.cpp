@@ -38,7 +38,7 @@ Exact run_with(const Trial &trial, int up) {
 
 std::vector<Priced> priced(const Trial &trial) {
   std::vector<Priced> all;
-  for (const WayUp &way : ways_up(*trial.light.pieces[trial.piece], trial.sources))
+  for (const WayUp &way : ways_up(trial.light, trial.piece, trial.sources))
     all.push_back({way, run_with(trial, way.up)});
   return all;
 }

@@ -14,23 +14,6 @@ Box margins_of(const Edition &edition, const Size &size, int page) {
   return inside(size, edges);
 }
 
-// Offset of a thing of some extent inside a whole, by one direction of its place.
-Length offset_of(const Along &along, Length extent, Length whole, bool outer_is_start) {
-  switch (along.from) {
-  case From::start:
-    return along.offset;
-  case From::end:
-    return whole - along.offset - extent;
-  case From::outer:
-    return outer_is_start ? along.offset : whole - along.offset - extent;
-  case From::inner:
-    return outer_is_start ? whole - along.offset - extent : along.offset;
-  case From::centred:
-    return (whole - extent) / 2 + along.offset;
-  }
-  return {};
-}
-
 // From the outer edge of one box to the outer edge of another that lies one page to the right.
 Box joined(const Box &left, const Box &right, Length page_width) {
   const Length top = std::max(left.y, right.y);
@@ -43,7 +26,7 @@ Box joined(const Box &left, const Box &right, Length page_width) {
 Ground ground_of(const Edition &edition, const Imposition &imposition, int page) {
   const Size size = imposition.size_of(page);
   return {size, live_area(edition, imposition, page).box(size), margins_of(edition, size, page),
-          is_left(page)};
+          is_left(page), page == 1 ? imposition.panels : std::vector<BandPart>{}};
 }
 
 Ground ground_of(const Edition &edition, const Imposition &imposition, const Spread &spread) {
@@ -88,7 +71,30 @@ Box box_of(const Cells &cells, const Edition &edition, const Ground &ground) {
   return {area.x + left, area.y + top, right - left, foot - top};
 }
 
+namespace {
+
+// One panel of a band as a page of its own: what is live of it, and margins inside it.
+Ground on_panel(const Ground &band, const Box &panel) {
+  const Box live{std::max(band.live.x - panel.x, Length{}), band.live.y, Length{},
+                 band.live.height};
+  const Length right = std::min(band.live.right() - panel.x, panel.width);
+  const Length margin = std::min(band.margins.x, panel.width / 4);
+  Ground ground;
+  ground.size = panel.size();
+  ground.live = {live.x, live.y, std::max(right - live.x, Length{}), live.height};
+  ground.margins = {margin, band.margins.y, panel.width - margin * 2, band.margins.height};
+  return ground;
+}
+
+} // namespace
+
 Box place_of(const Placement &placement, const Edition &edition, const Ground &ground) {
+  for (const BandPart &part : ground.panels)
+    if (placement.panel && part.panel == **placement.panel) {
+      Placement on_it = placement;
+      on_it.panel.reset();
+      return place_of(on_it, edition, on_panel(ground, part.box)).moved(part.box.x, part.box.y);
+    }
   if (*placement.area != Area::place)
     return area_of(ground, *placement.area);
   if (const At *at = std::get_if<At>(&placement.where); at && at->size)

@@ -12,7 +12,8 @@ namespace bodkin {
 struct Ground {
   Size size;
   Box live, margins;
-  bool left_page = false; // `outer` is at the left
+  bool left_page = false;         // `outer` is at the left
+  std::vector<BandPart> panels{}; // of a band
 };
 Ground ground_of(const Edition &edition, const Imposition &imposition, int page);
 // Both pages as one area, counted from the left one.

@@ -77,7 +77,8 @@ std::string why_edge(const Inspection &inspection, int page, std::size_t edge) {
   if (ask.shift > Length{})
     why += fmt::format("; creep of {} is made up for", length(inspection, ask.shift));
   if (ask.hidden > Length{})
-    why += fmt::format("; {} there lie hidden in the binding", length(inspection, ask.hidden));
+    why += fmt::format("; {} there lie hidden in the binding or under glue",
+                       length(inspection, ask.hidden));
   if (ask.creep > Length{})
     why += fmt::format("; creep of {} is not made up for", length(inspection, ask.creep));
   return why;

@@ -18,9 +18,9 @@ bool before(const Check &a, const Check &b) { return a.name < b.name; }
 std::vector<Check> gathered() {
   std::vector<Check> all;
   for (const std::span<const Check> family :
-       {checks_of_paper(), checks_of_folding(), checks_of_finish(), checks_of_place(),
-        checks_of_pictures(), checks_of_words(), checks_of_manuscripts(), checks_of_values(),
-        checks_of_names(), checks_of_money()})
+       {checks_of_paper(), checks_of_folding(), checks_of_pieces(), checks_of_finish(),
+        checks_of_place(), checks_of_pictures(), checks_of_words(), checks_of_manuscripts(),
+        checks_of_values(), checks_of_names(), checks_of_money()})
     all.insert(all.end(), family.begin(), family.end());
   std::sort(all.begin(), all.end(), before);
   return all;

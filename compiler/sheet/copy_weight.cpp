@@ -23,7 +23,9 @@ Mass mass_of(double square_inches, Grammage grammage) {
 
 // Of a panel with its slack, what the knife leaves. It cuts where `trim` says, counted from the
 // outermost leaf's edges.
-double leaf_area(const Place &place, const Trims &trims) {
+double leaf_area(Place place, const Trims &trims, bool cut_out) {
+  if (cut_out)
+    place.slack = {}; // to the sheet that it is cut out of
   const Size page = place.turn % 180 == 0 ? place.box.size() : place.box.size().turned();
   Length width = page.width + place.slack.left + place.slack.right;
   Length height = page.height + place.slack.top + place.slack.bottom;
@@ -43,12 +45,12 @@ bool knife_cuts(const Trims &trims) {
 double sheet_area(const Sheet &sheet, const Trims &trims) {
   const Size one = sheet.cell.value_or(sheet.size);
   const auto &places = sheet.sides[0].places;
-  if (!knife_cuts(trims) || sheet.cell || places.empty())
+  if (!knife_cuts(trims) || places.empty())
     return area(one.width, one.height);
   double sum = area(sheet.tabs.right, sheet.size.height);
   for (const Place &place : places)
-    sum += leaf_area(place, trims);
-  return sum;
+    sum += leaf_area(place, trims, sheet.cell.has_value());
+  return sum / sheet.up;
 }
 
 // A wrap is cut to its book, with room for the spine.
@@ -75,20 +77,6 @@ Length caliper_of(const Edition &edition, const Sheet &sheet) {
   return sheet.stock == StockId::none ? Length{} : *edition[sheet.stock].caliper;
 }
 
-// A strip is folded as one; each tab is one more layer where it lies.
-Length thickness_of(const CopyPart &part) {
-  const auto &sheets = part.imposition.sheets;
-  const bool strip = !sheets.empty() && (sheets.front().tabs.right > Length{} ||
-                                         sheets.front().tabs.bottom > Length{});
-  if (strip)
-    return caliper_of(*part.edition, sheets.front()) *
-           (part.imposition.layers + static_cast<int>(sheets.size()) - 1);
-  Length sum;
-  for (const Sheet &sheet : sheets)
-    sum += caliper_of(*part.edition, sheet) * part.imposition.layers;
-  return sum;
-}
-
 Mass by_hand(const CopyPart &part) {
   Mass sum;
   each_laid(*part.edition, [&](ElementId id, int) {
@@ -109,6 +97,20 @@ PartWeight weighed(const CopyPart &part) {
 }
 
 } // namespace
+
+// A strip is folded as one; each tab is one more layer where it lies.
+Length thickness_of(const CopyPart &part) {
+  const auto &sheets = part.imposition.sheets;
+  const bool strip = !sheets.empty() && (sheets.front().tabs.right > Length{} ||
+                                         sheets.front().tabs.bottom > Length{});
+  if (strip)
+    return caliper_of(*part.edition, sheets.front()) *
+           (part.imposition.layers + static_cast<int>(sheets.size()) - 1);
+  Length sum;
+  for (const Sheet &sheet : sheets)
+    sum += caliper_of(*part.edition, sheet) * part.imposition.layers;
+  return sum;
+}
 
 CopyWeight weigh(std::span<const CopyPart> parts) {
   CopyWeight copy;

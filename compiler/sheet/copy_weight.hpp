@@ -28,6 +28,8 @@ struct CopyWeight {
   Length thickness;              // of all parts laid on each other, pressed flat
 };
 
+Length thickness_of(const CopyPart &part); // of one
+
 CopyWeight weigh(std::span<const CopyPart> parts);
 
 // "12.4 g", "0.8 g"; of a whole number without decimals.

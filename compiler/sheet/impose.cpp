@@ -9,7 +9,6 @@
 #include "sheet/topology.hpp"
 
 #include <algorithm>
-#include <optional>
 
 namespace bodkin {
 namespace {
@@ -35,22 +34,23 @@ std::vector<Length> calipers_of(const Edition &edition, const Imposition &imposi
   return calipers;
 }
 
-// A wrap lies round nested sheets and pushes all of them out; round gathered sections it is glued.
-std::optional<Length> wrapped_in(const Edition &edition, const Imposition &imposition) {
-  const bool nested = imposition.sheets.back().section == imposition.sheets.front().section;
-  for (const auto &piece : edition.pieces)
-    if (nested && piece->is_wrap() && *piece->edition.paper != StockId::none)
-      return *edition[*piece->edition.paper].caliper;
-  return std::nullopt;
+// Wraps lie round nested sheets and push all of them out; round gathered sections they are glued.
+// From the outermost in.
+std::vector<Length> wrapped_in(const Edition &edition, const Imposition &imposition) {
+  std::vector<Length> calipers;
+  if (imposition.sheets.back().section != imposition.sheets.front().section)
+    return calipers;
+  for (const Piece *wrap : wraps_of(edition))
+    if (*wrap->edition.paper != StockId::none)
+      calipers.insert(calipers.begin(), *edition[*wrap->edition.paper].caliper);
+  return calipers;
 }
 
-std::vector<Length> creep_within(std::vector<Length> calipers, std::optional<Length> wrap,
+std::vector<Length> creep_within(std::vector<Length> calipers, const std::vector<Length> &wraps,
                                  bool round) {
-  if (!wrap)
-    return creep_of(calipers, round);
-  calipers.insert(calipers.begin(), *wrap);
+  calipers.insert(calipers.begin(), wraps.begin(), wraps.end());
   std::vector<Length> creep = creep_of(calipers, round);
-  creep.erase(creep.begin());
+  creep.erase(creep.begin(), creep.begin() + static_cast<std::ptrdiff_t>(wraps.size()));
   return creep;
 }
 

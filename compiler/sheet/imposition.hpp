@@ -1,6 +1,7 @@
 // Where every page lands: sheets, their two sides, and the places on them.
 #pragma once
 
+#include "edition/element.hpp"
 #include "edition/index.hpp"
 #include "measure/box.hpp"
 
@@ -83,6 +84,12 @@ struct Spotted {
   int place = 0;
 };
 
+// Where a part of a band lies on its page.
+struct BandPart {
+  BandPanel panel = BandPanel::front;
+  Box box;
+};
+
 struct Imposition {
   int page_count = 0; // of the book; every one of its pages has a place
   int folds_into = 0; // pages that the sheets carry: more than page_count where it does not fold
@@ -92,7 +99,8 @@ struct Imposition {
   bool one_side = false;   // backs hold no pages: blank, or one area
   bool leaves_turn = true; // else the reader undoes fold after fold
   std::vector<Sheet> sheets;
-  std::vector<Spotted> where; // by page, index 1..page_count
+  std::vector<BandPart> panels; // of a band's printed side, from its left end; else none
+  std::vector<Spotted> where;   // by page, index 1..page_count
 
   const Place &place_of(int page) const {
     const Spotted &spot = where[static_cast<std::size_t>(page)];

@@ -1,8 +1,12 @@
 #include "sheet/parts.hpp"
 
-#include "measure/paper.hpp"
+#include "sheet/band.hpp"
+#include "sheet/bound_in.hpp"
+#include "sheet/copy_weight.hpp"
+#include "sheet/flaps.hpp"
 #include "sheet/impose.hpp"
 #include "sheet/live.hpp"
+#include "sheet/piece_problems.hpp"
 #include "sheet/several_up.hpp"
 #include "sheet/spine.hpp"
 
@@ -12,37 +16,6 @@
 
 namespace bodkin {
 namespace {
-
-Size trimmed(const Edition &book) {
-  const Trims trims = trims_of(book);
-  return {book.size->width - trims.fore_edge, book.size->height - trims.head - trims.foot};
-}
-
-bool fits_in(const Size &inner, const Size &outer) {
-  return (inner.width <= outer.width && inner.height <= outer.height) ||
-         (inner.height <= outer.width && inner.width <= outer.height);
-}
-
-// What is laid or tipped into a copy after the knife must not stand out of it.
-void check_size(const Edition &book, const Piece &piece, Problems &problems) {
-  const bool cut_with_it = *piece.goes == Goes::centre || piece.is_wrap() || piece.is_reverse();
-  const Size copy = trimmed(book);
-  if (cut_with_it || fits_in(*piece.edition.size, copy))
-    return;
-  Problem problem;
-  problem.check = "piece-too-large";
-  problem.range = piece.edition.size.from.somewhere() ? piece.edition.size.from : piece.range;
-  problem.message = fmt::format("{} is {} folded, larger than the copy it goes into", piece.name,
-                                written(*piece.edition.size, book.ruler));
-  problem.why = fmt::format("a copy is {} when it is trimmed; what is put in after the knife and "
-                            "stands out of it is bent in the first bag",
-                            written(copy, book.ruler));
-  problem.type = {
-      {fmt::format("size       {} x {}", written(copy.width, book.ruler),
-                   written(copy.height, book.ruler)),
-       "or fold it once more, or let it go at the centre, where the knife cuts it too"}};
-  problems.push_back(std::move(problem));
-}
 
 Problem no_reverse(const Edition &book, const Piece &piece) {
   return {.check = "no-reverse",
@@ -54,42 +27,120 @@ Problem no_reverse(const Edition &book, const Piece &piece) {
           .type = {{"folding    eight-page-mini", "in place of the folding of this edition"}}};
 }
 
-CopyPart part(const Edition &edition, const Piece *piece, const std::vector<CopyPart> &before,
-              const Sources &sources, Problems &problems) {
+// A piece that goes round the copy, or is glued to it, is as large as the copy makes it.
+void size_by_copy(const Edition &book, Length thickness, CopyPart &part) {
+  const Piece &piece = *part.piece;
+  if (!piece.is_band() && !piece.is_boards())
+    return;
+  auto sized = std::make_shared<Edition>(*part.edition);
+  sized->size.value = piece.is_band() ? band_size(piece, trimmed_size(book), thickness)
+                                      : board_size(piece, trimmed_size(book));
+  part.edition = sized.get();
+  part.sized = std::move(sized);
+}
+
+// The spine and what the knife takes need paper beyond the pages: that is no wrong size.
+void forget_sizes(Problems &problems, std::size_t from) {
+  problems.erase(std::remove_if(problems.begin() + static_cast<std::ptrdiff_t>(from),
+                                problems.end(),
+                                [](const Problem &p) { return p.check == "wrong-size"; }),
+                 problems.end());
+}
+
+// What does not go on its sheet, said of a piece that asks for no number of its own.
+Problem of_the_piece(const CopyPart &made, Problem problem) {
+  const Piece &piece = *made.piece;
+  const StockId paper = *made.edition->paper;
+  if (*piece.up != 1)
+    return problem;
+  if (piece.is_band() && paper != StockId::none && (*made.edition)[paper].sheet)
+    return band_too_long(piece, **(*made.edition)[paper].sheet, *made.edition->size);
+  problem.range = piece.range;
+  return problem;
+}
+
+void impose_cut_out(CopyPart &made, Length thickness, const Edition &book, const Sources &sources,
+                    Problems &problems) {
+  made.cut_out = std::make_shared<const Edition>(without_sheets(*made.edition));
+  made.imposition = impose(*made.cut_out, sources, problems);
+  if (made.piece->is_band())
+    make_band(*made.piece, trimmed_size(book), thickness, made.imposition);
+  if (made.piece->is_pocket())
+    add_flaps(*made.piece, made.imposition);
+  Problems found;
+  lay_several_up(made.piece->name, made.piece->up, *made.edition, made.imposition, found);
+  for (Problem &problem : found)
+    problems.push_back(of_the_piece(made, std::move(problem)));
+}
+
+void impose_wrap(CopyPart &made, const CopyPart &book, const Sources &sources, Problems &problems) {
+  const std::size_t told = problems.size();
+  made.imposition = impose(*made.edition, sources, problems);
+  made.spine = spine_of(*book.edition, book.imposition);
+  if (made.spine > Length{})
+    forget_sizes(problems, told);
+  open_for_spine(*made.piece, made.spine, made.imposition, problems);
+}
+
+// `thickness` is of what a band goes round.
+CopyPart piece_part(const Piece &piece, const CopyPart &book, Length thickness,
+                    const Sources &sources, Problems &problems) {
+  CopyPart made;
+  made.edition = &piece.edition;
+  made.piece = &piece;
+  const std::size_t told = problems.size();
+  size_by_copy(*book.edition, thickness, made);
+  if (piece.is_cut_out())
+    impose_cut_out(made, thickness, *book.edition, sources, problems);
+  else if (piece.is_wrap())
+    impose_wrap(made, book, sources, problems);
+  else
+    made.imposition = impose(*made.edition, sources, problems);
+  lie_in_the_pile(book, made);
+  hide_glue(made);
+  // A piece whose size is not written has been told so; what a guess leads to is not told.
+  if (piece.edition.size.by_default() && !piece.is_wrap() && !piece.is_boards())
+    problems.resize(told);
+  return made;
+}
+
+CopyPart book_part(const Edition &edition, const Sources &sources, Problems &problems) {
   CopyPart made;
   made.edition = &edition;
-  made.piece = piece;
-  const std::size_t told = problems.size();
-  const Known<int> &up = piece ? piece->up : edition.up;
-  if (*up > 1) {
-    made.cut_out = std::make_shared<const Edition>(without_sheets(edition));
-    made.imposition = impose(*made.cut_out, sources, problems);
-    lay_several_up(piece ? std::string_view(piece->name) : "the book", up, edition, made.imposition,
-                   problems);
-  } else {
+  if (*edition.up <= 1) {
     made.imposition = impose(edition, sources, problems);
+    return made;
   }
-  if (piece && piece->is_wrap() && !before.empty()) {
-    made.spine = spine_of(*before.front().edition, before.front().imposition);
-    // The spine and what the knife takes need paper beyond the pages: that is no wrong size.
-    if (made.spine > Length{})
-      problems.erase(std::remove_if(problems.begin() + static_cast<std::ptrdiff_t>(told),
-                                    problems.end(),
-                                    [](const Problem &p) { return p.check == "wrong-size"; }),
-                     problems.end());
-    open_for_spine(*piece, made.spine, made.imposition, problems);
-  }
-  // A piece whose size is not written has been told so; what a guess leads to is not told.
-  if (piece && !piece->is_wrap() && edition.size.by_default())
-    problems.resize(told);
-  if (!before.empty()) {
-    const CopyPart &last = before.back();
-    made.pages_before = last.pages_before + last.imposition.page_count;
+  made.cut_out = std::make_shared<const Edition>(without_sheets(edition));
+  made.imposition = impose(*made.cut_out, sources, problems);
+  lay_several_up("the book", edition.up, edition, made.imposition, problems);
+  return made;
+}
+
+// In its place, so that parts stand in the order of the pieces.
+CopyPart still_to_be_made(const Piece &piece) {
+  CopyPart part;
+  part.edition = &piece.edition;
+  part.piece = &piece;
+  return part;
+}
+
+void number_on(std::vector<CopyPart> &parts) {
+  for (std::size_t i = 1; i < parts.size(); ++i) {
+    const CopyPart &last = parts[i - 1];
+    parts[i].pages_before = last.pages_before + last.imposition.page_count;
     const bool no_sheets = last.piece && last.piece->is_reverse();
-    made.sheets_before =
+    parts[i].sheets_before =
         last.sheets_before + (no_sheets ? 0 : static_cast<int>(last.imposition.sheets.size()));
   }
-  return made;
+}
+
+Length thickness_without_bands(const std::vector<CopyPart> &parts) {
+  Length sum;
+  for (const CopyPart &part : parts)
+    if (!part.piece || (!part.piece->is_band() && !part.piece->is_reverse()))
+      sum += thickness_of(part) * part.in_a_copy();
+  return sum;
 }
 
 // The page behind the book lies on the back of its first sheet.
@@ -131,16 +182,21 @@ void take(Imposition &whole, const CopyPart &part) {
 
 std::vector<CopyPart> impose_parts(const Edition &edition, const Sources &sources,
                                    Problems &problems) {
-  std::vector<CopyPart> parts;
-  parts.push_back(part(edition, nullptr, parts, sources, problems));
+  const CopyPart book = book_part(edition, sources, problems);
+  std::vector<CopyPart> parts{book};
   for (const auto &piece : edition.pieces) {
-    check_size(edition, *piece, problems);
-    if (piece->is_reverse() && !parts.front().imposition.one_side) {
+    if (piece->is_reverse() && !book.imposition.one_side)
       problems.push_back(no_reverse(edition, *piece));
-      continue;
-    }
-    parts.push_back(part(piece->edition, piece.get(), parts, sources, problems));
+    else
+      parts.push_back(piece->is_band() ? still_to_be_made(*piece)
+                                       : piece_part(*piece, book, {}, sources, problems));
   }
+  const Length thickness = thickness_without_bands(parts);
+  for (CopyPart &part : parts)
+    if (part.piece && part.piece->is_band())
+      part = piece_part(*part.piece, book, thickness, sources, problems);
+  number_on(parts);
+  check_pieces(parts, problems);
   return parts;
 }
 
@@ -151,6 +207,33 @@ Imposition joined(const std::vector<CopyPart> &parts) {
   return whole;
 }
 
+Size trimmed_size(const Edition &book) {
+  const Trims trims = trims_of(book);
+  return {book.size->width - trims.fore_edge, book.size->height - trims.head - trims.foot};
+}
+
+const CopyPart &part_called(const std::vector<CopyPart> &parts, std::string_view name) {
+  const auto found = std::find_if(parts.begin(), parts.end(), [&](const CopyPart &part) {
+    return part.piece && part.piece->name == name;
+  });
+  return found == parts.end() ? parts.front() : *found;
+}
+
+namespace {
+
+std::string page_in_words(std::string_view host, int page) {
+  constexpr std::string_view names[] = {"front-cover", "inside-front", "inside-back", "back-cover"};
+  return host.empty() || page < 1 || page > 4
+             ? fmt::format("page {}", page)
+             : fmt::format("the {} of the {}", names[page - 1], host);
+}
+
+} // namespace
+
+std::string page_in_words(const Piece *host, int page) {
+  return page_in_words(host ? std::string_view(host->name) : std::string_view(), page);
+}
+
 std::string goes_in_words(const Piece &piece) {
   switch (*piece.goes) {
   case Goes::centre:
@@ -158,7 +241,14 @@ std::string goes_in_words(const Piece &piece) {
   case Goes::after_page:
     return fmt::format("goes after page {}", piece.at_page);
   case Goes::on_page:
-    return fmt::format("is tipped in on page {}", piece.at_page);
+    return fmt::format("is {} {}", piece.flaps ? "a pocket glued on" : "tipped in on",
+                       page_in_words(piece.host, piece.at_page));
+  case Goes::in_pocket:
+    return fmt::format("lies in the pocket {}", piece.pocket);
+  case Goes::round_the_copy:
+    return "goes round the whole copy as a band";
+  case Goes::outside:
+    return "are glued to the front and the back of the copy";
   case Goes::round_the_book:
     return "goes round the book";
   case Goes::behind:

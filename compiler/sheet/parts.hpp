@@ -20,17 +20,30 @@ struct CopyPart {
   Length spine;                 // of the book, in a wrap round it; 0: it has a fold there
   int pages_before = 0;         // of the parts before it
   int sheets_before = 0;
+  // Of a band and of boards: the piece with the size that the copy gives it, which `edition` then
+  // is.
+  std::shared_ptr<const Edition> sized;
   // Laid several up, the piece is folded from a part of the sheet: an edition without sheet sizes.
   std::shared_ptr<const Edition> cut_out;
   std::int64_t in_a_copy() const { return piece ? *piece->count : 1; }
 };
 
-// The book first. Problems as impose() has them, and piece-too-large, does-not-go-up.
+// The book first. Problems as impose() has them, and those of the pieces: piece-too-large,
+// sticks-out, does-not-go-up, band-too-long, wrap-too-narrow, no-reverse, knife-through-fold,
+// out-of-reach.
 std::vector<CopyPart> impose_parts(const Edition &edition, const Sources &sources,
                                    Problems &problems);
 
 // All parts as one; of a book alone it is the book's own imposition.
 Imposition joined(const std::vector<CopyPart> &parts);
+
+// A copy after the knife.
+Size trimmed_size(const Edition &book);
+// Of the parts: the book, or the wrap of that name.
+const CopyPart &part_called(const std::vector<CopyPart> &parts, std::string_view name);
+
+// "page 8", or "inside-back of the wrap".
+std::string page_in_words(const Piece *host, int page);
 
 // "goes after page 8", "lies loose in the copy", "goes round the book".
 std::string goes_in_words(const Piece &piece);

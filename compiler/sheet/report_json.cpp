@@ -72,6 +72,10 @@ Json piece_json(const CopyPart &part, const PartWeight &weight) {
   json["width"] = points(part.edition->size->width);
   json["height"] = points(part.edition->size->height);
   json["spine"] = points(part.spine);
+  for (const BandPart &panel : part.imposition.panels)
+    json["panels"].push_back({{"panel", std::string(name_of(panel.panel))},
+                              {"x", points(panel.box.x)},
+                              {"width", points(panel.box.width)}});
   json["weight"] = grams(weight.mass);
   json["thickness"] = points(weight.thickness);
   return json;

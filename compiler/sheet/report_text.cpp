@@ -7,6 +7,7 @@
 #include "sheet/fold.hpp"
 #include "sheet/layout.hpp"
 #include "sheet/machine_of.hpp"
+#include "sheet/piece_words.hpp"
 #include "sheet/speech.hpp"
 #include "sheet/steps_text.hpp"
 
@@ -82,7 +83,7 @@ std::string narrower_pages(const SheetsReport &report, const Sheet &sheet) {
 
 // "  cut 4 out of it: across at 5 1/2in from the head, then ..."
 std::string cuts_text(const SheetsReport &report, const Sheet &sheet) {
-  if (sheet.up <= 1)
+  if (sheet.cuts.empty())
     return {};
   std::vector<std::string> across, down;
   for (const Sheet::FoldLine &cut : sheet.cuts) {
@@ -90,7 +91,8 @@ std::string cuts_text(const SheetsReport &report, const Sheet &sheet) {
     (upright ? down : across)
         .push_back(written(upright ? cut.start.x : cut.start.y, report.edition.ruler));
   }
-  std::string text = fmt::format("  cut {} out of it, as its front lies:", sheet.up);
+  std::string text = fmt::format("  cut {} out of it, as its front lies:",
+                                 sheet.up == 1 ? "the piece" : std::to_string(sheet.up));
   if (!across.empty())
     text += fmt::format(" across, {} from the head", fmt::join(across, ", "));
   if (!down.empty())
@@ -127,20 +129,13 @@ std::string sheet_text(const SheetsReport &report, const PrintedBy &printed, std
   return text + narrower_pages(report, sheet) + cuts_text(report, sheet);
 }
 
-std::string spine_words(const CopyPart &part, Ruler ruler) {
-  return part.spine > Length{} ? fmt::format("; its spine is {} wide, with a fold on either side",
-                                             rounded(part.spine, ruler))
-                               : std::string();
-}
-
-// Where each piece goes, and how it is folded.
+// Where each piece goes, and how it is made.
 std::string pieces_text(const SheetsReport &report) {
+  const std::vector<CopyPart> parts(report.parts.begin(), report.parts.end());
   std::string text;
-  for (const CopyPart &part : report.parts)
+  for (const CopyPart &part : parts)
     if (part.piece)
-      text += fmt::format("\n{}: {}, {}{}\n", part.piece->name,
-                          spoken::measures(*part.edition->size, report.edition.ruler),
-                          goes_in_words(*part.piece), spine_words(part, report.edition.ruler));
+      text += piece_in_words(parts, part, report.edition.ruler);
   return text;
 }
 

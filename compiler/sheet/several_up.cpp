@@ -3,6 +3,7 @@
 #include "measure/paper.hpp"
 #include "sheet/geometry.hpp"
 #include "sheet/impose.hpp"
+#include "sheet/parts.hpp"
 #include "sheet/speech.hpp"
 
 #include <algorithm>
@@ -67,8 +68,9 @@ Problem does_not_go_up(std::string_view name, const Known<int> &up, Ruler ruler,
   Problem problem;
   problem.check = "does-not-go-up";
   problem.range = up.from;
-  problem.message = fmt::format("{} of {} do not go on a sheet of {}", *up, name,
-                                spoken::named_and_measured(paper, ruler));
+  const std::string sheet = spoken::named_and_measured(paper, ruler);
+  problem.message = *up == 1 ? fmt::format("{} does not go on a sheet of {}", name, sheet)
+                             : fmt::format("{} of {} do not go on a sheet of {}", *up, name, sheet);
   problem.why =
       fmt::format("each takes {} of paper before it is folded, so {} {} room in even rows",
                   spoken::measures(cell, ruler), most == 0 ? "none" : std::to_string(most),
@@ -192,10 +194,36 @@ void lay_several_up(std::string_view name, const Known<int> &up, const Edition &
   }
 }
 
-std::vector<WayUp> ways_up(const Piece &piece, const Sources &sources) {
+namespace {
+
+// A band and boards are as large as the copy makes them, a pocket as its flaps do: such a piece is
+// laid with the whole copy, one on a sheet.
+Imposition imposed_with_copy(Edition book, std::size_t index, const Sources &sources) {
+  auto alone = std::make_shared<Piece>(*book.pieces[index]);
+  alone->up.value = 1;
+  const std::string name = alone->name;
+  book.pieces[index] = std::move(alone);
   Problems told_where_it_is_laid;
-  const Imposition imposition =
-      impose(without_sheets(piece.edition), sources, told_where_it_is_laid);
+  const std::vector<CopyPart> parts = impose_parts(book, sources, told_where_it_is_laid);
+  Imposition imposition = part_called(parts, name).imposition;
+  for (Sheet &sheet : imposition.sheets)
+    sheet.size = sheet.cell.value_or(sheet.size);
+  return imposition;
+}
+
+Imposition imposed_alone(const Edition &book, std::size_t index, const Sources &sources) {
+  const Piece &piece = *book.pieces[index];
+  if (piece.is_band() || piece.is_boards() || piece.is_pocket())
+    return imposed_with_copy(book, index, sources);
+  Problems told_where_it_is_laid;
+  return impose(without_sheets(piece.edition), sources, told_where_it_is_laid);
+}
+
+} // namespace
+
+std::vector<WayUp> ways_up(const Edition &book, std::size_t index, const Sources &sources) {
+  const Piece &piece = *book.pieces[index];
+  const Imposition imposition = imposed_alone(book, index, sources);
   const Sheet &cell = imposition.sheets.front();
   const Stock *stock = cell.stock == StockId::none ? nullptr : &piece.edition[cell.stock];
   // Sheets of several papers are laid on several sizes: no one number is theirs.

@@ -28,6 +28,6 @@ struct WayUp {
 };
 // Each number that goes, with its best way; none where its paper has no size or its pages do not
 // fold.
-std::vector<WayUp> ways_up(const Piece &piece, const Sources &sources);
+std::vector<WayUp> ways_up(const Edition &book, std::size_t piece, const Sources &sources);
 
 } // namespace bodkin

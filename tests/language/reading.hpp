@@ -67,8 +67,8 @@ inline std::string under(std::string_view parent, const std::string &line) {
                                          "hand stamp", "folio in label", "paste-up \"it\""})
     if (element.substr(0, element.find(' ')) == parent)
       return "page 2\n  " + std::string(element) + "\n    " + text + "\n";
-  if (parent == "wrap")
-    return "wrap on board\n  " + text + "\n";
+  if (parent == "wrap" || parent == "boards")
+    return std::string(parent) + " on board\n  " + text + "\n";
   if (parent == "reverse")
     return "reverse in black\n  " + text + "\n";
   if (parent == "face")

@@ -15,9 +15,9 @@ TEST_CASE("an unknown word is told with the nearest") {
         "[unknown-word]\n"
         "  discribe \"An umbrella\"\n"
         "  ~~~~~~~~\n"
-        "  why   under picture stand: at, cells, fills, fits, crop, focus, turn, tone, describe, "
-        "source,\n"
-        "        outline and fill\n"
+        "  why   under picture stand: at, panel, cells, fills, fits, crop, focus, turn, tone, "
+        "describe,\n"
+        "        source, outline and fill\n"
         "  type  describe \"An umbrella\"\n");
 }
 

@@ -2,7 +2,7 @@
 
 #include "art/gallery.hpp"
 #include "page/compose.hpp"
-#include "preflight/preflight.hpp"
+#include "preflight/copy.hpp"
 #include "problems/render.hpp"
 #include "sheet/impose.hpp"
 #include "sheet/passes.hpp"
@@ -131,6 +131,31 @@ Inspected inspected(std::string_view manuscript, MoreFiles more) {
   const bool sound = !any_errors(out.before);
   CAPTURE(as_text(out.before, *out.read.sources, false));
   REQUIRE(sound);
+  return out;
+}
+
+Inspected copy_inspected(std::string_view manuscript, MoreFiles more) {
+  Inspected out;
+  out.read = read(manuscript, more);
+  out.before = out.read.problems;
+  const Edition &edition = out.read.edition();
+  const Sources &sources = *out.read.sources;
+  const std::vector<CopyPart> parts = impose_parts(edition, sources, out.before);
+  const auto system = machine_faces();
+  FacesOpened opened = open_faces(edition, out.read.files, *system);
+  art::Gallery gallery(out.read.files);
+  Compositor compositor(edition, opened.faces);
+  std::vector<Drawings> drawings;
+  for (const CopyPart &part : parts)
+    drawings.push_back(
+        compose({*part.edition, part.imposition, sources, gallery, compositor}, out.before));
+  std::vector<Inspection> each;
+  for (std::size_t i = 0; i < parts.size(); ++i)
+    each.push_back({*parts[i].edition, parts[i].imposition, drawings[i], {}, gallery, sources});
+  CAPTURE(as_text(out.before, sources, false));
+  REQUIRE_FALSE(any_errors(out.before));
+  preflight(CopyInspection{parts, each}, out.problems);
+  sort_problems(out.problems);
   return out;
 }
 

@@ -30,6 +30,9 @@ Inspected walked(std::string_view manuscript, MoreFiles more = {});
 // The same where no room before preflight may have more to say than notes.
 Inspected inspected(std::string_view manuscript, MoreFiles more = {});
 
+// Every part of a copy laid, drawn and looked at, but only what one part does to another is kept.
+Inspected copy_inspected(std::string_view manuscript, MoreFiles more = {});
+
 // Half-letter pages on letter paper, 20 lb bond, one sheet for every four pages, a copier that
 // leaves 1/4in bare. `facts` stand under edition, `rest` at the left edge behind three styles:
 // body (EB Garamond 11), label (EB Garamond 8) and sign (EB Garamond 30).

@@ -1,0 +1,10 @@
+#include "preflight/copy.hpp"
+
+namespace bodkin {
+
+void preflight(const CopyInspection &copy, Problems &problems) {
+  check_hidden(copy, problems);
+  check_layers(copy, problems);
+}
+
+} // namespace bodkin
