@@ -151,6 +151,29 @@ std::string count_words(const GuideWriter &writer, const Element &element) {
                    : fmt::format("on all {}", counted(run.copies + run.spare, "copy", "copies"));
 }
 
+// Work that one line of the manuscript puts on several pages stands on each of them.
+bool same_line(const Edition &edition, ElementId one, ElementId other) {
+  const Range &a = edition[one].range, &b = edition[other].range;
+  return one == other || (a.somewhere() && a.file == b.file && a.begin == b.begin);
+}
+
+void show_places(GuideWriter &writer, const MakingTask &task, const CutBefore &cut) {
+  constexpr std::size_t most = 12;
+  Pictures pictures{{}, Length::inches(2)};
+  std::size_t all = 0;
+  for (const HandPlace &hand : writer.making.hands) {
+    if (!same_line(writer.edition(), hand.element, task.element) || ++all > most)
+      continue;
+    const Place &place = writer.making.imposition.place_of(hand.page);
+    const PageEdges edges = edges_of(place, writer.making.imposition.size_of(hand.page), cut);
+    pictures.shown.push_back(
+        place_shown(writer, hand, across(place, edges, hand.box), down(edges, hand.box), edges));
+  }
+  writer.leaflet.add(std::move(pictures));
+  if (all > most)
+    writer.remark(fmt::format("On {} more pages likewise; proof.pdf shows them.", all - most));
+}
+
 void tell_time(GuideWriter &writer, const WorkOfTask &work) {
   if (!work.timed)
     return;
@@ -178,20 +201,7 @@ void tell_hand(GuideWriter &writer, const MakingTask &task) {
   writer.step(heading_of(element));
   writer.say(fmt::format("Done {}, {}.", when_words(when), count_words(writer, element)));
   const CutBefore cut = cut_before(writer.making, writer.tasks, task);
-  Pictures pictures{{}, Length::inches(2)};
-  for (const HandPlace &hand : writer.making.hands) {
-    if (hand.element != task.element &&
-        std::find(task.pages.begin(), task.pages.end(), hand.page) == task.pages.end())
-      continue;
-    if (writer.edition()[hand.element].range.begin != element.range.begin ||
-        writer.edition()[hand.element].range.file != element.range.file)
-      continue;
-    const Place &place = writer.making.imposition.place_of(hand.page);
-    const PageEdges edges = edges_of(place, writer.making.imposition.size_of(hand.page), cut);
-    pictures.shown.push_back(
-        place_shown(writer, hand, across(place, edges, hand.box), down(edges, hand.box), edges));
-  }
-  writer.leaflet.add(std::move(pictures));
+  show_places(writer, task, cut);
   if (const std::string_view dry = drying(element); !dry.empty())
     writer.say(std::string(dry));
   if (element.work.caution)

@@ -7,12 +7,13 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <span>
 
 namespace bodkin::paperwork {
 namespace {
 
 // A guide shows so many sheets and names the others: nobody gathers more from pictures.
-constexpr std::size_t most_sheets_shown = 32;
+constexpr std::size_t most_sheets_shown = 32, most_rows = 96;
 
 std::string_view sides_words(const Pass &pass) {
   return pass.sides == PassSides::both     ? "both"
@@ -97,7 +98,7 @@ Table piles_table(const GuideWriter &writer, const std::vector<Pile> &all) {
               {false, false, true, true}};
   if (pieces)
     table.heads.emplace_back("belongs to");
-  for (const Pile &pile : all) {
+  for (const Pile &pile : std::span(all).first(std::min(all.size(), most_rows))) {
     const Sheet &sheet = writer.making.imposition.sheets[static_cast<std::size_t>(pile.sheet)];
     table.rows.push_back({std::to_string(sheet.number), paper_words(writer.edition(), sheet.stock),
                           std::to_string(pile.sheets), std::to_string(pile.spare),

@@ -6,16 +6,26 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <set>
 
 namespace bodkin::paperwork {
 namespace {
 
-bool prints(const Pass &pass, const ChargedSide &side) {
-  return std::any_of(pass.pages.begin(), pass.pages.end(), [&](const PassPage &page) {
-    return page.sheet == side.sheet && (page.side == SideName::back ? 1 : 0) == side.side &&
-           (page.prints || side.fed_both);
-  });
-}
+// Sides that a pass prints, and those that it feeds.
+struct SidesOfPass {
+  std::set<std::pair<int, int>> printed, fed;
+  explicit SidesOfPass(const Pass &pass) {
+    for (const PassPage &page : pass.pages) {
+      const std::pair side{page.sheet, page.side == SideName::back ? 1 : 0};
+      fed.insert(side);
+      if (page.prints)
+        printed.insert(side);
+    }
+  }
+  bool holds(const ChargedSide &side) const {
+    return (side.fed_both ? fed : printed).count({side.sheet, side.side}) > 0;
+  }
+};
 
 // Charges of the run are named by ink and machine, and by size where that has a price of its own.
 const Charge *charge_of(const Printing &run, const Edition &edition, const SideCount &count) {
@@ -47,16 +57,17 @@ std::vector<PassPrice> prices_of(const Making &making, const Pass &pass) {
   const Edition &edition = making.edition;
   const Printing run =
       printing(edition, count_sides(edition, making.imposition, making.sides), making.printed());
+  const SidesOfPass sides(pass);
   ChargedSides of_pass;
   std::copy_if(making.sides.begin(), making.sides.end(), std::back_inserter(of_pass),
-               [&](const ChargedSide &side) { return prints(pass, side); });
+               [&](const ChargedSide &side) { return sides.holds(side); });
   const SideCounts counts = count_sides(edition, making.imposition, of_pass);
   std::vector<PassPrice> prices;
   const auto add = [&](const SideCount &count, const Charge *charge) {
     if (charge == nullptr)
       return false;
-    const std::int64_t sides = (count.sides * Exact(making.printed())).ceiling();
-    prices.push_back({count.mode, sides, charge->rate, charge->rate * Exact(sides)});
+    const std::int64_t number = (count.sides * Exact(making.printed())).ceiling();
+    prices.push_back({count.mode, number, charge->rate, charge->rate * Exact(number)});
     return true;
   };
   for (const SideCount &count : counts.printed)

@@ -14,7 +14,7 @@ namespace {
 using namespace paperwork;
 
 constexpr double beside_room = 20;                  // for a line with its measure
-constexpr double letter = 5.2;                      // about as wide as a letter of a measure
+constexpr double letter = 4.6;                      // about as wide as a letter of a measure
 constexpr double layer_step = 2.2, most_layers = 6; // of a stage's edges
 
 double points(Length length) { return length.in_points(); }
@@ -55,7 +55,7 @@ private:
     case StrokeKind::cut:
       return pen_.cut(a, b);
     case StrokeKind::staple:
-      return pen_.line(a, b, 2.6);
+      return pen_.staple(a, b);
     case StrokeKind::hole:
       return pen_.dot(a, 2.4);
     }

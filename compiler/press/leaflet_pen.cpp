@@ -80,6 +80,16 @@ void LeafletPen::sheet(Point a, Point b, bool back) const {
   cairo_stroke(cairo_);
 }
 
+void LeafletPen::staple(Point a, Point b) const {
+  constexpr double thick = 2.8, rim = 2.4;
+  grey(cairo_, 1);
+  cairo_set_line_width(cairo_, thick + 2 * rim);
+  cairo_move_to(cairo_, a.x, a.y - rim);
+  cairo_line_to(cairo_, b.x, b.y + rim);
+  cairo_stroke(cairo_);
+  line(a, b, thick);
+}
+
 void LeafletPen::dot(Point middle, double radius) const {
   grey(cairo_, 1);
   cairo_arc(cairo_, middle.x, middle.y, radius + halo / 2, 0, 360 * radians);

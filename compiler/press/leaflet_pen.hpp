@@ -23,6 +23,7 @@ public:
   void box(Point a, Point b, double width) const;
   void turned_box(Point a, Point b, Angle turn) const;
   void sheet(Point a, Point b, bool back) const; // paper that hides what lies below it
+  void staple(Point a, Point b) const;
   void dot(Point middle, double radius) const;
   void arrow(Point from, Point to) const; // in a bow
   // With a tick at either end; `says` on it, or past its end where it is too short.
