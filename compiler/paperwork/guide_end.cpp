@@ -16,6 +16,13 @@ std::string name_words(const Piece &piece) {
                              : fmt::format("The {}: {}", piece.name, harmless(piece.title));
 }
 
+std::string piles_of(const CopyPart &part) {
+  std::vector<int> numbers;
+  for (const Sheet &sheet : part.imposition.sheets)
+    numbers.push_back(sheet.number + part.sheets_before);
+  return spoken::listed(numbers);
+}
+
 // How many are cut from a sheet, and where.
 std::optional<Shown> cut_apart(const GuideWriter &writer, const CopyPart &part) {
   const auto index = static_cast<std::size_t>(part.sheets_before);
@@ -36,14 +43,7 @@ std::optional<Shown> cut_apart(const GuideWriter &writer, const CopyPart &part) 
           {{}, {{}, cut.start.y}, writer.exact(cut.start.y), Beside::left});
   }
   return Shown{picture, fmt::format("Cut {} out of each sheet of pile {}, along these lines.",
-                                    sheet.up, sheet.number)};
-}
-
-std::string piles_of(const CopyPart &part) {
-  std::vector<int> numbers;
-  for (const Sheet &sheet : part.imposition.sheets)
-    numbers.push_back(sheet.number + part.sheets_before);
-  return spoken::listed(numbers);
+                                    sheet.up, piles_of(part))};
 }
 
 // Goes through the binding, or is a side of the book itself.
@@ -61,17 +61,23 @@ void tell_piece(GuideWriter &writer, const CopyPart &part) {
   writer.say(fmt::format("From pile {}. It {}.{}", piles_of(part), goes_in_words(piece),
                          part.in_a_copy() > 1 ? fmt::format(" Each copy gets {}.", part.in_a_copy())
                                               : std::string()));
-  if (auto cut = cut_apart(writer, part)) {
-    writer.leaflet.add(Pictures{{std::move(*cut)}, Length::inches(2)});
-    writer.care(
-        "Cut with a sharp blade along a steel edge, on a mat, fingers behind the edge and off "
-        "the line; several light cuts, a few sheets at a time; the blade is covered when it "
-        "is laid down.");
-  }
+  tell_cutting_apart(writer, part);
   tell_folding(writer, part);
 }
 
 } // namespace
+
+bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part) {
+  auto cut = cut_apart(writer, part);
+  if (!cut)
+    return false;
+  writer.leaflet.add(Pictures{{std::move(*cut)}, Length::inches(2)});
+  writer.care(
+      "Cut with a sharp blade along a steel edge, on a mat, fingers behind the edge and off "
+      "the line; several light cuts, a few sheets at a time; the blade is covered when it is "
+      "laid down.");
+  return true;
+}
 
 void tell_pieces(GuideWriter &writer, bool bound) {
   std::vector<const CopyPart *> these;

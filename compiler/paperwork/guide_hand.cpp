@@ -215,6 +215,10 @@ void tell_tasks(GuideWriter &writer) {
   const bool folds = std::any_of(finish.begin(), finish.end(), [](const FinishStep &step) {
     return step.kind == StepKind::fold;
   });
+  if (writer.making.imposition.sheets.front().up > 1) {
+    writer.step("Cut the sheets apart");
+    tell_cutting_apart(writer, writer.making.parts.front());
+  }
   // An edition without steps of finish is folded all the same.
   if (!folds && !writer.edition().folding->steps.empty()) {
     writer.step("Fold");

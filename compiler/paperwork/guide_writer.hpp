@@ -41,6 +41,8 @@ bool tell_gathering(GuideWriter &writer);
 void tell_folding(GuideWriter &writer, const CopyPart &part);
 void tell_step(GuideWriter &writer, std::size_t step);
 void tell_hand(GuideWriter &writer, const MakingTask &task);
+// Where several are laid on one sheet; false where they are not.
+bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part);
 // Those that are bound with the book, or the others.
 void tell_pieces(GuideWriter &writer, bool bound);
 void tell_counts(GuideWriter &writer);
