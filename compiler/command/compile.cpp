@@ -1,7 +1,10 @@
 #include "command/made_from.hpp"
+#include "command/making.hpp"
 #include "command/printing.hpp"
 #include "command/telling.hpp"
 #include "money/report.hpp"
+#include "money/table.hpp"
+#include "paperwork/evening.hpp"
 
 #include <algorithm>
 #include <cstdio>
@@ -14,7 +17,8 @@ namespace {
 namespace fs = std::filesystem;
 
 bool of_sheets(const std::string &name) {
-  return name == "sheets.pdf" || name == "originals.pdf" || name.starts_with("passes/");
+  return name == "sheets.pdf" || name == "originals.pdf" || name == "assembly.pdf" ||
+         name.starts_with("ticket.") || name.starts_with("passes/");
 }
 
 Problem sheets_taken_away() {
@@ -92,9 +96,12 @@ int compile(const Options &options, const Desk &desk) {
       printing.originals(delivery);
     }
     printing.proof(delivery);
+    if (!stop)
+      printing.papers(delivery);
   }
   delivery.write("estimate.txt", estimate_as_text(way->edition(), way->estimate, way->sources,
-                                                  over_and_anyway(*way, options)));
+                                                  over_and_anyway(*way, options)) +
+                                     paperwork::evening_as_text(making_of(*way), estimate_columns));
   delivery.write("estimate.json", estimate_as_json(way->estimate, way->sources));
   std::vector<std::string> made = delivery.written();
   made.emplace_back(made_from_name);

@@ -2,8 +2,13 @@
 
 #include "command/help.hpp"
 #include "command/made_from.hpp"
+#include "command/making.hpp"
+#include "paperwork/guide.hpp"
+#include "paperwork/ticket.hpp"
+#include "press/leaflet.hpp"
 #include "press/originals.hpp"
 #include "press/png.hpp"
+#include "problems/wrap.hpp"
 
 #include <algorithm>
 #include <filesystem>
@@ -65,6 +70,24 @@ void PrintRoom::originals(Delivery &delivery) {
   press::Outputs outputs(plates, imprint_);
   delivery.begin("originals.pdf");
   outputs.originals([&](std::string_view bytes) { delivery.add(bytes); });
+  delivery.end();
+}
+
+void PrintRoom::papers(Delivery &delivery) {
+  progress_.say("writing papers");
+  const paperwork::Making making = making_of(way_);
+  const paperwork::Leaflet ticket = paperwork::job_ticket(making);
+  delivery.write("ticket.txt", paperwork::as_text(ticket, report_columns));
+  press::LeafletType type(*way_.disk.files, *way_.system, way_.edition(), way_.faces->faces);
+  if (!type.usable())
+    return;
+  const press::Sink sink = [&](std::string_view bytes) { delivery.add(bytes); };
+  delivery.begin("ticket.pdf");
+  press::write_leaflet(ticket, type, imprint_, "ticket", sink);
+  delivery.end();
+  delivery.begin("assembly.pdf");
+  press::write_leaflet(paperwork::assembly_guide(making), type, plates_, imprint_, "assembly",
+                       sink);
   delivery.end();
 }
 

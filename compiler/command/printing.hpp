@@ -20,6 +20,9 @@ public:
   void proof(Delivery &delivery);
   // Where something is glued on a page's original; else nothing is written.
   void originals(Delivery &delivery);
+  // Papers for the table and the counter. The last of all: the plates are grey afterwards. Nothing
+  // is written where no face is there to set them in.
+  void papers(Delivery &delivery);
   // Pictures of the proof and of the sheets.
   void pictures(Delivery &delivery, int dpi);
 

@@ -1,7 +1,10 @@
+#include "command/making.hpp"
 #include "command/printing.hpp"
 #include "command/telling.hpp"
 #include "measure/paper.hpp"
 #include "money/report.hpp"
+#include "money/table.hpp"
+#include "paperwork/evening.hpp"
 #include "press/figures.hpp"
 #include "sheet/report.hpp"
 
@@ -52,7 +55,8 @@ int estimate(const Options &options, const Desk &desk) {
   return report(*way, options, desk,
                 options.json
                     ? estimate_as_json(way->estimate, way->sources)
-                    : estimate_as_text(way->edition(), way->estimate, way->sources, false));
+                    : estimate_as_text(way->edition(), way->estimate, way->sources, false) +
+                          paperwork::evening_as_text(making_of(*way), estimate_columns));
 }
 
 int sheets(const Options &options, const Desk &desk) {

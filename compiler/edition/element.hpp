@@ -118,9 +118,14 @@ enum class HandKind {
   other
 };
 enum class When { unsaid, flat, folded, bound, trimmed };
+// The numbers that copies get, one each.
+struct Counts {
+  std::int64_t first = 1, last = 1;
+};
 struct Hand {
   HandKind kind = HandKind::other;
   std::string text;
+  std::optional<Known<Counts>> counts; // of a number
 };
 // Something glued by hand on the page's original, and copied with it.
 struct PasteUp {

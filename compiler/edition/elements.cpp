@@ -58,6 +58,25 @@ Folio folio_of(Reader &reader, FactLine line) {
   return {style ? style->value : StyleId::none};
 }
 
+Problem no_counts(FactLine line) {
+  return too_small(line.range(), "a run of numbers goes from its first to its last",
+                   "each good copy gets one number, and the list to sign off has a box for each",
+                   "counts     1-50");
+}
+
+std::optional<Known<Counts>> counts_of(Reader &reader, FactLine line) {
+  const auto pages = value_in<language::Pages>(line, "counts");
+  if (!pages)
+    return std::nullopt;
+  const auto items =
+      std::span(line.in->tree.page_items).subspan(pages->value.first, pages->value.count);
+  if (items.size() == 1 && items[0].word.empty() && items[0].first >= 0 &&
+      items[0].last >= items[0].first)
+    return known(Counts{items[0].first, items[0].last}, pages->from);
+  reader.report(no_counts(line));
+  return std::nullopt;
+}
+
 decltype(Element::what) matter_of(Reader &reader, FactLine line, const ElementFacts &facts) {
   const std::string_view word = line.word();
   if (word == "picture")
@@ -71,7 +90,8 @@ decltype(Element::what) matter_of(Reader &reader, FactLine line, const ElementFa
   if (word == "lay")
     return lay_of(reader, line);
   if (word == "hand")
-    return Hand{hand_of(line.words("kind")), std::string(line.words("text"))};
+    return Hand{hand_of(line.words("kind")), std::string(line.words("text")),
+                counts_of(reader, facts.find("counts"))};
   if (word == "paste-up")
     return PasteUp{std::string(line.words("text"))};
   if (word == "folio")

@@ -26,6 +26,14 @@ std::string_view name_of(StepKind kind) {
     return "round";
   case StepKind::tie:
     return "tie";
+  case StepKind::dry:
+    return "dry";
+  case StepKind::press:
+    return "press";
+  case StepKind::add:
+    return "add";
+  case StepKind::pack:
+    return "pack";
   case StepKind::fold:
     break;
   }
@@ -86,6 +94,9 @@ std::string_view usual_caution(StepKind kind) {
   case StepKind::round:
     return "Keep fingers out of the corner cutter's mouth; a chisel is pushed away from the hand "
            "that holds the copy.";
+  case StepKind::dry:
+    return "What dries off glue, ink or spray is aired while it dries, away from flames and from "
+           "where people sleep. What the label says comes first.";
   default:
     return "";
   }

@@ -9,7 +9,23 @@
 
 namespace bodkin {
 
-enum class StepKind { collate, crease, fold, staple, trim, sew, punch, cut, glue, round, tie };
+enum class StepKind {
+  collate,
+  crease,
+  fold,
+  staple,
+  trim,
+  sew,
+  punch,
+  cut,
+  glue,
+  round,
+  tie,
+  dry,
+  press,
+  add,
+  pack
+};
 
 // What a `cut` or `glue` is laid on.
 enum class StepOn { unsaid, sheets, slit, folds, window, spine, cover, tabs, other };
@@ -29,7 +45,8 @@ struct FinishStep {
   Length from_spine;            // of `punch`
   int corners = 0;              // of `round`
   Length radius;                // likewise
-  std::string text;             // what is cut, glued or tied with, in the maker's words
+  Duration waits;               // of `dry` and `press`: hands are free meanwhile
+  std::string text;             // what is added, cut, glued or tied with, in the maker's words
   Work work;
 };
 

@@ -14,6 +14,9 @@ namespace bodkin {
 
 enum class Lines { left, right, centred, justified };
 
+// Lining figures are as tall as capitals, old-style ones have tails.
+enum class Figures { of_face, lining, old_style };
+
 // A colour by name or number. White hides what lies below and counts as no ink.
 struct Paint {
   Colour colour{0, 0, 0};
@@ -30,6 +33,7 @@ struct Style {
   Known<Length> leading{Length::points(12), {}};
   Known<Lines> lines{Lines::left, {}};
   Known<Paint> ink;
+  Known<Figures> figures;
   Known<Length>
       indent; // default filled: 1em, or 0 where `space` is written or lines are centred or right
   Known<Length> space_before, space_after;

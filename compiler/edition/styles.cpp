@@ -59,6 +59,9 @@ void take_paragraphs(Reader &reader, const Facts &facts, Style &style) {
     style.lines = known(lines_of(lines->value), lines->from);
   if (const auto ink = paint_in(reader, facts.find("ink"), "ink"))
     style.ink = *ink;
+  if (const auto figures = text_in(facts.find("figures"), "figures"))
+    style.figures =
+        known(figures->value == "lining" ? Figures::lining : Figures::old_style, figures->from);
   const FactLine space = facts.find("space");
   if (const auto before = length_in(reader, space, "before", true))
     style.space_before = *before;

@@ -4,6 +4,7 @@
 #include "edition/values.hpp"
 
 #include <algorithm>
+#include <fmt/format.h>
 
 namespace bodkin {
 namespace {
@@ -19,7 +20,8 @@ When when_of(std::string_view word) {
 StepKind step_of(std::string_view word) {
   for (const StepKind kind :
        {StepKind::collate, StepKind::crease, StepKind::staple, StepKind::trim, StepKind::sew,
-        StepKind::punch, StepKind::cut, StepKind::glue, StepKind::round, StepKind::tie})
+        StepKind::punch, StepKind::cut, StepKind::glue, StepKind::round, StepKind::tie,
+        StepKind::dry, StepKind::press, StepKind::add, StepKind::pack})
     if (name_of(kind) == word)
       return kind;
   return StepKind::fold;
@@ -80,6 +82,16 @@ void take_trim(Reader &reader, FactLine line, FinishStep &step) {
   step.foot = cut("foot");
 }
 
+void take_waiting(Reader &reader, FactLine line, FinishStep &step) {
+  const auto time = value_in<language::Time>(line, "time");
+  if (time && time->value.duration.milliseconds <= 0)
+    reader.report(too_small(time->from, "nothing dries and nothing is pressed in no time",
+                            "the plan of an evening counts with it: what is wet cannot be stacked",
+                            fmt::format("{:<10} 20 min", name_of(step.kind))));
+  else if (time)
+    step.waits = time->value.duration;
+}
+
 FinishStep finish_step(Reader &reader, FactLine line) {
   FinishStep step;
   step.kind = step_of(line.word());
@@ -96,6 +108,8 @@ FinishStep finish_step(Reader &reader, FactLine line) {
     take_corners(reader, line, step);
   if (step.kind == StepKind::cut || step.kind == StepKind::glue)
     step.on = on_of(line.words("what"));
+  if (step.kind == StepKind::dry || step.kind == StepKind::press)
+    take_waiting(reader, line, step);
   step.text = line.words("text");
   step.work = work_of(reader, Facts(line));
   return step;

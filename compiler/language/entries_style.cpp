@@ -39,6 +39,14 @@ constexpr std::array entries{
           .fallback = "0",
           .meaning = "Room above and below each paragraph; none at a place's top.",
           .example = "space 6pt before, 0pt after"},
+    Entry{.word = "figures",
+          .under = "style",
+          .phrase = "figures:lining|old-style",
+          .fallback = "as the face has them",
+          .meaning =
+              "Figures as tall as capitals, or with tails like small letters, where the face "
+              "has both.",
+          .example = "figures lining"},
     Entry{.word = "heading",
           .under = "style",
           .phrase = "level:count in style:name",

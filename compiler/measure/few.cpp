@@ -18,6 +18,19 @@ double encoded(double linear) {
 
 std::string written(Share share) { return written(Decimal{share.millionths, 4}) + "%"; }
 
+std::string written(Duration duration) {
+  const std::int64_t seconds = (duration.milliseconds + 500) / 1000;
+  if (seconds < 60)
+    return fmt::format("{} s", seconds);
+  const std::int64_t minutes = (seconds + 30) / 60;
+  if (seconds < 3600 && seconds % 60 != 0 && seconds < 600)
+    return fmt::format("{} min {} s", seconds / 60, seconds % 60);
+  if (minutes < 60)
+    return fmt::format("{} min", minutes);
+  return minutes % 60 == 0 ? fmt::format("{} h", minutes / 60)
+                           : fmt::format("{} h {} min", minutes / 60, minutes % 60);
+}
+
 std::string written(const Date &date) {
   if (date.month == 0)
     return fmt::format("{:04}", date.year);

@@ -28,6 +28,8 @@ struct Duration {
   auto operator<=>(const Duration &) const = default;
 };
 
+std::string written(Duration duration); // "40 s", "20 min", "1 h 30 min", no finer than a second
+
 struct Date {
   int year = 0, month = 0, day = 0; // month and day are 0 where not written
   auto operator<=>(const Date &) const = default;

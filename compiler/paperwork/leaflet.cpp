@@ -86,8 +86,13 @@ std::string as_text(const Leaflet &leaflet, int columns) {
   telling.line(fmt::format("{}: {}", leaflet.title, leaflet.kind));
   if (!leaflet.aside.empty())
     telling.line(leaflet.aside);
+  return telling.out + blocks_as_text(leaflet, columns);
+}
+
+std::string blocks_as_text(const Leaflet &leaflet, int columns) {
+  Telling telling{columns};
   for (const LeafletBlock &block : leaflet.blocks)
-    std::visit(telling, block);
+    std::visit([&](const auto &what) { telling(what); }, block);
   return std::move(telling.out);
 }
 

@@ -2,10 +2,12 @@
 // boxes to tick. The room press/ sets it on pages; as_text() tells it on a terminal.
 #pragma once
 
+#include "edition/folding.hpp"
 #include "measure/box.hpp"
 #include "measure/few.hpp"
 #include "sheet/folding_drawing.hpp"
 
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -30,10 +32,13 @@ struct Stroke {
   Angle turn;      // of a place, about its middle
 };
 
-// A line with a tick at either end and a measure on it, level or upright.
+// A line with a tick at either end and a measure on it, level or upright: in the picture, or beside
+// it with thin lines from what it measures.
+enum class Beside { nothing, above, below, left, right };
 struct Dimension {
   Spot start, end;
   std::string says;
+  Beside beside = Beside::nothing;
 };
 
 // Words at a spot of the picture, centred: a page's number, "fold".
@@ -41,7 +46,6 @@ struct Lettering {
   Spot at;
   std::string says;
   int turn = 0; // degrees clockwise, of a head that points elsewhere
-  bool large = false;
 };
 
 // In real measures, from its top left; drawn as large as there is room for.
@@ -53,8 +57,15 @@ struct Measured {
   std::vector<Lettering> letterings;
 };
 
+// A stage of a folding, and which part of the paper moves next.
+struct FoldStage {
+  DrawnStage drawn;
+  Size cell; // of one panel
+  std::optional<Part> moving;
+};
+
 struct Shown {
-  std::variant<Measured, DrawnStage> what;
+  std::variant<Measured, FoldStage> what;
   std::string caption;
 };
 
@@ -93,6 +104,7 @@ struct Leaflet {
   std::string title, aside; // the edition's, and a line below it
   Size paper;               // that it is printed on, upright
   Ruler ruler = Ruler::inches;
+  bool hanging = true; // numbers of steps stand in a column of their own
   std::vector<LeafletBlock> blocks;
 
   template <typename Block>
@@ -103,6 +115,7 @@ struct Leaflet {
 
 // For a terminal or a file; pictures are told by their captions and measures.
 std::string as_text(const Leaflet &leaflet, int columns);
+std::string blocks_as_text(const Leaflet &leaflet, int columns); // without its title
 
 // Letter where the edition's papers are measured in inches, else A4.
 Size home_paper(Ruler ruler);

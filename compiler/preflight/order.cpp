@@ -26,7 +26,7 @@ constexpr StepMeant collate{StepKind::collate}, crease{StepKind::crease}, fold{S
     round_corners{StepKind::round}, tie{StepKind::tie}, cut_sheets{StepKind::cut, StepOn::sheets},
     cut_slit{StepKind::cut, StepOn::slit}, cut_folds{StepKind::cut, StepOn::folds},
     glue_spine{StepKind::glue, StepOn::spine}, glue_cover{StepKind::glue, StepOn::cover},
-    glue_tabs{StepKind::glue, StepOn::tabs};
+    glue_tabs{StepKind::glue, StepOn::tabs}, add{StepKind::add}, pack{StepKind::pack};
 
 constexpr std::string_view flat_crease = "a crease is pressed into a flat sheet";
 constexpr std::string_view gathered_first = "what is bound can no longer be gathered";
@@ -35,6 +35,10 @@ constexpr std::string_view fold_is_bound =
 constexpr std::string_view held_under_knife = "the binding holds the copy together under the knife";
 constexpr std::string_view knife_then_corner =
     "a corner lies where two cuts meet: cut afterwards, nothing of its roundness is left";
+
+constexpr std::string_view goes_in_last =
+    "what lies loose in a copy slips, or is folded, stapled or cut with it";
+constexpr std::string_view packed_last = "what is packed is finished";
 
 constexpr std::array rules{
     Order{fold, crease, flat_crease},
@@ -73,6 +77,24 @@ constexpr std::array rules{
     Order{tie, punch, "what ties the copy goes through its holes"},
     Order{tie, trim, "the knife would cut through what the copy is tied with"},
     Order{tie, round_corners, "a tied copy does not lie flat under the corner cutter"},
+    Order{add, fold, goes_in_last},
+    Order{add, staple, goes_in_last},
+    Order{add, sew, goes_in_last},
+    Order{add, glue_spine, goes_in_last},
+    Order{add, trim, goes_in_last},
+    Order{add, round_corners, goes_in_last},
+    Order{pack, fold, packed_last},
+    Order{pack, staple, packed_last},
+    Order{pack, sew, packed_last},
+    Order{pack, glue_spine, packed_last},
+    Order{pack, glue_cover, packed_last},
+    Order{pack, trim, packed_last},
+    Order{pack, round_corners, packed_last},
+    Order{pack, punch, packed_last},
+    Order{pack, tie, packed_last},
+    Order{pack, add, packed_last},
+    Order{pack, StepMeant{StepKind::dry}, packed_last},
+    Order{pack, StepMeant{StepKind::press}, packed_last},
 };
 
 // What stands below a step would be left behind by an edit of its line alone.

@@ -12,6 +12,7 @@ namespace bodkin::press {
 namespace {
 
 constexpr int photograph_quality = 92; // of pictures that come lossy and must be stored anew
+constexpr int coarse_quality = 75;
 constexpr double line_art_dpi = 600;
 
 Transform of(const art::Matrix &m) {
@@ -72,12 +73,33 @@ std::optional<PlacedImage> Images::make(const Picture &picture, bool grey, const
   const auto &facts = gallery_.facts(picture);
   if (!facts)
     return std::nullopt;
+  if (coarse_dpi_)
+    return coarse(picture, *facts, seen);
   const bool one_ink = grey || picture.tone->kind == ToneKind::grey;
   const bool stored_grey = facts->channels == 1;
   if (picture.tone->kind != ToneKind::line && art::can_be_placed(*facts) &&
       (stored_grey || !one_ink))
     return untouched(picture, *facts);
   return decoded(picture, *facts, one_ink, seen);
+}
+
+std::optional<PlacedImage> Images::coarse(const Picture &picture, const art::Facts &facts,
+                                          const Size &seen) {
+  auto pixels =
+      art::load_grey(gallery_.bytes(*picture.path), facts,
+                     std::max<std::int64_t>(samples_at(seen, *coarse_dpi_), 1), picture.pdf_page);
+  if (!pixels)
+    return std::nullopt;
+  const std::optional<Crop> crop =
+      picture.crop ? std::optional<Crop>(**picture.crop) : std::nullopt;
+  const Transform place = part_of(art::samples_within(pixels->width, pixels->height, crop),
+                                  pixels->width, pixels->height) *
+                          downwards();
+  const art::Pixels kept = art::cropped(std::move(*pixels), crop);
+  if (kept.has_alpha())
+    return PlacedImage{image_of(pdf_, kept), place};
+  return PlacedImage{
+      image_of_jpeg(pdf_, art::to_jpeg(kept, coarse_quality), kept.width, kept.height, 1), place};
 }
 
 std::optional<PlacedImage> Images::untouched(const Picture &picture, const art::Facts &facts) {

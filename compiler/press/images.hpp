@@ -24,6 +24,9 @@ class Images {
 public:
   // Both kept by reference.
   Images(QPDF &pdf, art::Gallery &gallery) : pdf_(pdf), gallery_(gallery) {}
+  // To be looked at, not printed from: in grey, with so many samples an inch.
+  Images(QPDF &pdf, art::Gallery &gallery, double coarse_dpi)
+      : pdf_(pdf), gallery_(gallery), coarse_dpi_(coarse_dpi) {}
 
   // `grey`: the page is printed in black. `seen` is the size at which all of the picture would
   // print: how finely a drawing is made into black and white. None where it cannot be decoded.
@@ -37,8 +40,12 @@ private:
   std::optional<PlacedImage> decoded(const Picture &picture, const art::Facts &facts, bool grey,
                                      const Size &seen);
 
+  std::optional<PlacedImage> coarse(const Picture &picture, const art::Facts &facts,
+                                    const Size &seen);
+
   QPDF &pdf_;
   art::Gallery &gallery_;
+  std::optional<double> coarse_dpi_;
   std::map<Key, std::optional<PlacedImage>> made_;
 };
 

@@ -5,7 +5,7 @@
 #include "press/overlay.hpp"
 #include "press/placing.hpp"
 #include "press/proof_frame.hpp"
-#include "press/side_marks.hpp"
+#include "press/side_drawing.hpp"
 #include "press/writing.hpp"
 
 #include <algorithm>
@@ -38,42 +38,6 @@ bool black_only(const PageDrawing &page) {
   });
 }
 
-// The page that faces this one in the open booklet lies at its other side of the fold.
-bool one_with_facing(const Side &side, const Place &place) {
-  const int facing = place.page % 2 == 0 ? place.page + 1 : place.page - 1;
-  return place.turn == 0 &&
-         std::any_of(side.places.begin(), side.places.end(), [&](const Place &other) {
-           return other.page == facing && other.turn == 0 && other.box.y == place.box.y &&
-                  (place.spine == SpineAt::left ? other.box.right() == place.box.x
-                                                : place.box.right() == other.box.x);
-         });
-}
-
-// Where matter of this page may be seen; a spread on one piece of paper is one picture.
-Polygon seen(const Side &side, const Place &place, const Size &page, bool of_spread) {
-  if (!of_spread || place.spine == SpineAt::none || !one_with_facing(side, place))
-    return page_corners(page);
-  const Length left = place.spine == SpineAt::left ? -past_fold : Length{};
-  return polygon_of({left, {}, page.width + past_fold, page.height}, Transform{});
-}
-
-// What lies on a page, in its own frame.
-void draw_layer(Contents &contents, const Layer &layer, Length shift_right) {
-  contents.save();
-  if (layer.shifted && shift_right != Length{})
-    contents.matrix(Transform::moved(shift_right, {}));
-  if (!layer.clip.empty())
-    contents.clip(layer.clip);
-  contents.matrix(layer.to_page);
-  contents.draw(layer.xobject);
-  contents.restore();
-}
-
-void draw_layers(Contents &contents, const std::vector<Layer> &layers) {
-  for (const Layer &layer : layers)
-    draw_layer(contents, layer, {});
-}
-
 } // namespace
 
 Outputs::Outputs(Plates &plates, Imprint imprint)
@@ -91,26 +55,9 @@ QPDFObjectHandle Outputs::box(double width, double height) {
 }
 
 void Outputs::draw_side(Contents &contents, int sheet, int side) {
-  const PrintJob &job = plates_.job();
-  const Size size = size_of(plates_, sheet);
-  const Side &here =
-      job.imposition.sheets[static_cast<std::size_t>(sheet)].sides[static_cast<std::size_t>(side)];
-  for (const Place &place : here.places) {
-    if (place.page == 0 || place.page > job.pages() || plates_.page(place.page).empty())
-      continue;
-    contents.save();
-    const Size page = job.size_of(place.page);
-    contents.matrix(page_to_sheet(place, page, size));
-    for (const Layer &layer : plates_.page(place.page)) {
-      contents.save();
-      contents.clip(seen(here, place, page, !layer.shifted));
-      draw_layer(contents, layer, shift_right(place));
-      contents.restore();
-    }
-    contents.restore();
-  }
-  if (const auto marks = draw_marks(job, sheet, side))
-    contents.draw(*marks);
+  press::draw_side(
+      contents, plates_.job(),
+      [this](int page) -> const std::vector<Layer> & { return plates_.page(page); }, sheet, side);
 }
 
 void Outputs::sheets(const Sink &sink) {

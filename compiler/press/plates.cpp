@@ -135,7 +135,7 @@ private:
                             .yy = -1 / drawn.scale,
                             .x0 = -drawn.beside,
                             .y0 = height};
-    return Layer{forms_[static_cast<std::size_t>(drawn.vector_page)], upright, {}, true};
+    return Layer{forms_[static_cast<std::size_t>(drawn.vector_page)], upright, {}};
   }
 
   std::optional<Layer> finished(const PictureLayer &layer, int) {
@@ -147,11 +147,16 @@ private:
       const std::string &path = *picture.path;
       if (const auto page =
               foreigners_.page(path, job_.gallery.bytes(path), picture.pdf_page, layer.grey))
-        return Layer{page->form, unit * page->to_picture, layer.clip, true};
+        return placed(layer, unit, page->form, page->to_picture);
     }
     if (const auto image = images_.place(picture, layer.grey, layer.whole.size()))
-      return Layer{image->xobject, unit * image->to_picture, layer.clip, true};
+      return placed(layer, unit, image->xobject, image->to_picture);
     return std::nullopt;
+  }
+
+  static Layer placed(const PictureLayer &layer, const Transform &unit, QPDFObjectHandle xobject,
+                      const Transform &to_picture) {
+    return {xobject, unit * to_picture, layer.clip, true, layer.element, layer.whole.size(), unit};
   }
 
   Plates &plates_;

@@ -42,6 +42,11 @@ struct Layer {
   Transform to_page; // from the object's own PDF space
   Polygon clip;      // empty: none
   bool shifted = true;
+  // Of a picture placed by itself: which, how large all of it stands, and from the unit square of
+  // the picture as seen.
+  ElementId picture = ElementId::none;
+  Size seen{};
+  Transform unit{};
 };
 
 class Plates {

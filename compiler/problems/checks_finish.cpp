@@ -4,6 +4,16 @@ namespace bodkin {
 namespace {
 
 constexpr Check table[] = {
+    {"counts-differ", Kind::error, "There are not as many numbers as copies",
+     "A numbered edition gives each good copy a number of its own and tells how many there are. "
+     "Spares stand in for spoilt sheets and get none.",
+     "Let the numbers run over as many as the copies of the run, or leave the line out: they then "
+     "go from 1 to the last copy.",
+     "edition \"Bus Notes\"\n"
+     "  run        50 copies, 3 spare\n"
+     "page 8\n"
+     "  hand number \"in pencil\"\n"
+     "    counts   1-50\n"},
     {"hole-through-words", Kind::warning, "A punched hole goes through words",
      "A punch goes through every leaf at the same distance from the spine. An ordinary office "
      "punch takes a quarter of an inch out, an eighth to each side of the hole's middle, and "
@@ -37,7 +47,7 @@ constexpr Check table[] = {
      "and what is cut before it is stapled will not be flush afterwards. Holes are punched through "
      "the folded copy, corners rounded after the knife, and what ties the copy comes last.",
      "Put the lines in the order in which hands do them: collate, crease, fold, punch, staple or "
-     "sew or glue, trim, round, tie.",
+     "sew or glue, trim, round, tie, add, pack.",
      "finish\n"
      "  collate\n"
      "  crease     cover\n"
@@ -52,6 +62,15 @@ constexpr Check table[] = {
      "Say how many holes and where, or leave it to the folding by writing sew alone.",
      "finish\n"
      "  sew        3 holes, 1in from head and foot\n"},
+    {"stage-never-comes", Kind::error, "This work waits for a stage that no copy reaches",
+     "Work on a page may wait until the copy is folded, bound or trimmed. An edition whose finish "
+     "has no such step would wait for ever, and the plan of the evening would leave it out.",
+     "Say another stage, or write the step under finish.",
+     "page 1\n"
+     "  hand stamp \"moon\"\n"
+     "    when     trimmed\n"
+     "finish\n"
+     "  trim       fore-edge 1/8in\n"},
     {"weak-staple", Kind::error, "The staple is too short for the pile",
      "A staple's legs go through all the sheets at the fold, and then bend over on the inside. "
      "What bends needs length: with less than a sixteenth of an inch left the staple holds "

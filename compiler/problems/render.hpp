@@ -14,13 +14,13 @@ namespace bodkin {
 void sort_problems(Problems &problems);
 bool any_errors(const Problems &problems);
 
-struct Counts {
+struct Tally {
   std::size_t errors = 0, warnings = 0, notes = 0;
-  bool operator==(const Counts &) const = default;
+  bool operator==(const Tally &) const = default;
 };
-Counts counted(const Problems &problems);
-std::string written(const Counts &counts); // "2 errors, 1 warning and 3 notes"; "nothing wrong"
-std::string_view word_for(Kind kind);      // "error"
+Tally counted(const Problems &problems);
+std::string written(const Tally &counts); // "2 errors, 1 warning and 3 notes"; "nothing wrong"
+std::string_view word_for(Kind kind);     // "error"
 
 // At most limits::problems_shown of them, errors before warnings before notes where there are more,
 // and then a note that counts the rest. The renderings below show these.

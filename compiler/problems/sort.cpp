@@ -44,8 +44,8 @@ bool any_errors(const Problems &problems) {
                      [](const Problem &problem) { return problem.kind == Kind::error; });
 }
 
-Counts counted(const Problems &problems) {
-  Counts counts;
+Tally counted(const Problems &problems) {
+  Tally counts;
   for (const Problem &problem : problems)
     ++(problem.kind == Kind::error     ? counts.errors
        : problem.kind == Kind::warning ? counts.warnings
@@ -53,7 +53,7 @@ Counts counted(const Problems &problems) {
   return counts;
 }
 
-std::string written(const Counts &counts) {
+std::string written(const Tally &counts) {
   std::vector<std::string> parts;
   for (const auto &[count, what] :
        {std::pair(counts.errors, "error"), std::pair(counts.warnings, "warning"),
@@ -83,7 +83,7 @@ std::string_view word_for(Kind kind) {
 Problems shown(const Problems &problems) {
   if (problems.size() <= limits::problems_shown)
     return problems;
-  const Counts counts = counted(problems);
+  const Tally counts = counted(problems);
   std::size_t room = limits::problems_shown;
   const auto take = [&room](std::size_t wanted) {
     const std::size_t taken = std::min(room, wanted);

@@ -81,9 +81,14 @@ std::string details(const FinishStep &step, const Edition &edition, const Imposi
   case StepKind::round:
     return fmt::format("{}, radius {}", counted(step.corners, "corner", "corners"),
                        written(step.radius, ruler));
+  case StepKind::dry:
+  case StepKind::press:
+    return written(step.waits);
   case StepKind::cut:
   case StepKind::glue:
   case StepKind::tie:
+  case StepKind::add:
+  case StepKind::pack:
     break;
   }
   return harmless(step.text);

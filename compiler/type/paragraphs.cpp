@@ -25,6 +25,7 @@ struct Setting {
     span.face = *style.face;
     span.size = *style.size;
     span.paint = *style.ink;
+    span.figures = *style.figures;
     span.from = from;
     choose(span, cut);
     return span;

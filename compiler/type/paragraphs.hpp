@@ -21,6 +21,7 @@ struct TypedSpan {
   Cut asked = Cut::regular;
   Length size;
   Paint paint;
+  Figures figures = Figures::of_face;
   Range from;
 };
 

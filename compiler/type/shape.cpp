@@ -11,6 +11,12 @@ namespace {
 
 bool leftwards(std::uint8_t level) { return level % 2 != 0; }
 
+// OpenType's feature for a kind of figures, as its registry of features names them.
+hb_feature_t feature_of(Figures figures) {
+  return {figures == Figures::lining ? HB_TAG('l', 'n', 'u', 'm') : HB_TAG('o', 'n', 'u', 'm'), 1,
+          HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END};
+}
+
 // Bytes from a cluster's start to the next one's.
 std::uint32_t cluster_end(const TextRun &run, const hb_glyph_info_t *infos, unsigned count,
                           unsigned i) {
@@ -63,7 +69,9 @@ void Shaper::fill_buffer(const Paragraph &paragraph, const TextRun &run) {
   hb_buffer_set_language(buffer, language_);
   hb_buffer_add_utf8(buffer, paragraph.text.data(), static_cast<int>(paragraph.text.size()),
                      run.begin, static_cast<int>(run.end - run.begin));
-  hb_shape(paragraph.spans[run.span].cut->harfbuzz(), buffer, nullptr, 0);
+  const TypedSpan &span = paragraph.spans[run.span];
+  const hb_feature_t figures = feature_of(span.figures);
+  hb_shape(span.cut->harfbuzz(), buffer, &figures, span.figures == Figures::of_face ? 0 : 1);
   if (hb_buffer_allocation_successful(buffer) == 0)
     throw std::bad_alloc();
 }

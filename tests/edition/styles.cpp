@@ -38,6 +38,12 @@ TEST_CASE("paragraphs are parted by an indent or by room, not by both") {
   CHECK(*style("  face f 10\n  space 6pt before\n  indent 8pt\n").indent == Length::points(8));
 }
 
+TEST_CASE("figures are those of the face unless a style says which") {
+  CHECK(*style("  face f 10\n").figures == Figures::of_face);
+  CHECK(*style("  face f 10\n  figures lining\n").figures == Figures::lining);
+  CHECK(*style("  face f 10\n  figures old-style\n").figures == Figures::old_style);
+}
+
 TEST_CASE("a style may name itself") {
   const Read r = read_style("  face f 10\n  list in s\n");
   CHECK(r.found().empty());

@@ -60,7 +60,7 @@ inline std::string under(std::string_view parent, const std::string &line) {
        {"collate", "crease cover", "fold all", "trim fore-edge 1in",
         "staple 2, leg 1/4in, 2in from head and foot", "sew 3 holes, 1in from head and foot",
         "punch 1 hole, 1in from spine", "cut slit", "glue spine", "round 2 corners, radius 1in",
-        "tie \"it\""})
+        "tie \"it\"", "dry 2 h", "press 2 h", "add \"it\"", "pack"})
     if (step.substr(0, step.find(' ')) == parent)
       return "finish\n  " + std::string(step) + "\n    " + text + "\n";
   for (const std::string_view element : {"picture \"a.png\"", "words in body", "patch", "qr \"x\"",

@@ -40,8 +40,8 @@ TEST_CASE("a word that nobody knows lists those that fit") {
         "a.bodkin:2:3: error: a style has no fact called wobble [unknown-word]\n"
         "  wobble 3\n"
         "  ~~~~~~\n"
-        "  why   under style stand: face, lines, ink, indent, space, heading, quote, list and "
-        "code\n");
+        "  why   under style stand: face, lines, ink, indent, space, figures, heading, quote, list "
+        "and code\n");
 }
 
 TEST_CASE("a word in capitals is read small") {

@@ -56,7 +56,7 @@ TEST_CASE("problems are counted in words") {
   CHECK(written(counted({})) == "nothing wrong");
   CHECK(written(counted(many(0, 1))) == "1 error");
   CHECK(written(counted(many(2, 1))) == "1 error and 2 notes");
-  CHECK(written(Counts{2, 1, 3}) == "2 errors, 1 warning and 3 notes");
+  CHECK(written(Tally{2, 1, 3}) == "2 errors, 1 warning and 3 notes");
 }
 
 TEST_CASE("as many problems as are shown come without a word about the rest") {
@@ -65,7 +65,7 @@ TEST_CASE("as many problems as are shown come without a word about the rest") {
 
 TEST_CASE("past the limit errors are kept before notes, and the rest is counted in a note") {
   const Problems out = shown(many(limits::problems_shown, 2));
-  CHECK(counted(out) == Counts{2, 0, limits::problems_shown - 2 + 1});
+  CHECK(counted(out) == Tally{2, 0, limits::problems_shown - 2 + 1});
   CHECK(out.back().message == "2 more problems are not shown");
   CHECK(as_text(out.back(), Sources{}, false) ==
         "bodkin: note: 2 more problems are not shown [more-problems]\n"

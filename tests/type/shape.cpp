@@ -71,6 +71,20 @@ TEST_CASE("glyphs, clusters and advances are those of hb-shape") {
   CHECK(findings.glyphs.empty());
 }
 
+// "lnum" and "onum" of the OpenType registry of feature tags.
+TEST_CASE("lining figures are those that hb-shape gives for lnum") {
+  const FaceLibrary library;
+  const auto book = opened(library, garamond);
+  Findings findings;
+  Paragraph paragraph = in_face(*book, "11 3/8in");
+  const std::string plain = listed(Shaper("en").shape(paragraph, findings));
+  paragraph.spans[0].figures = Figures::lining;
+  const std::string lining = listed(Shaper("en").shape(paragraph, findings));
+  CHECK(lining != plain);
+  CHECK(lining == by_hb_shape(garamond, "11 3/8in",
+                              "--features=lnum --language=en --script=latn --direction=ltr"));
+}
+
 TEST_CASE("Arabic is shaped leftwards and joined, as by hb-shape") {
   const FaceLibrary library;
   const auto face = opened(library, sans);

@@ -1,0 +1,106 @@
+// The plan of an evening in words and tables.
+#include "paperwork/evening.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace bodkin::paperwork {
+namespace {
+
+constexpr int most_hands = 3;
+
+std::string spoken_time(std::int64_t milliseconds) { return written(Duration{milliseconds}); }
+
+// "0:25", hours and minutes from the start.
+std::string clock(std::int64_t milliseconds) {
+  const std::int64_t minutes = (milliseconds + 30'000) / 60'000;
+  return fmt::format("{}:{:02}", minutes / 60, minutes % 60);
+}
+
+Table work_table(const std::vector<WorkOfTask> &all) {
+  Table table{{"work", "copies", "a copy", "once", "in all", "then waits"},
+              {},
+              {false, true, true, true, true, true}};
+  for (const WorkOfTask &work : all)
+    table.rows.push_back(
+        {work.name, work.waits > 0 && !work.timed ? "" : std::to_string(work.copies),
+         work.each > 0 ? spoken_time(work.each) : "", work.once > 0 ? spoken_time(work.once) : "",
+         work.timed       ? spoken_time(work.total())
+         : work.waits > 0 ? ""
+                          : "not said",
+         work.waits > 0 ? spoken_time(work.waits) : ""});
+  return table;
+}
+
+std::string hands_words(int hands) {
+  return hands == 1 ? "One pair of hands" : hands == 2 ? "Two pairs of hands" : "Three pairs";
+}
+
+std::string name_of_hand(int hand) { return hand == 0 ? "first" : hand == 1 ? "second" : "third"; }
+
+// Hand by hand, so that each may read down their own part.
+Table plan_table(const Evening &evening, const std::vector<WorkOfTask> &all) {
+  Table table{{"from", "to", "work", "copies"}, {}, {true, true, false, true}};
+  if (evening.hands > 1) {
+    table.heads.insert(table.heads.begin(), "hands");
+    table.figures.insert(table.figures.begin(), false);
+  }
+  for (int hand = 0; hand < evening.hands; ++hand)
+    for (const Stretch &stretch : evening.stretches) {
+      if (stretch.hand != hand)
+        continue;
+      table.rows.push_back(
+          {clock(stretch.begin), clock(stretch.end),
+           stretch.copies > 0 ? all[stretch.task].name : "make ready: " + all[stretch.task].name,
+           stretch.copies > 0 ? std::to_string(stretch.copies) : ""});
+      if (evening.hands > 1)
+        table.rows.back().insert(table.rows.back().begin(), name_of_hand(hand));
+    }
+  return table;
+}
+
+void tell_ends(Leaflet &leaflet, const std::vector<WorkOfTask> &all) {
+  std::int64_t sum = 0;
+  for (const WorkOfTask &work : all)
+    sum += work.total();
+  std::string text = fmt::format("{} of work in all.", spoken_time(sum));
+  for (int hands = 1; hands <= most_hands; ++hands)
+    text += fmt::format(" {} {} done after {}.", hands_words(hands), hands == 1 ? "is" : "are",
+                        spoken_time(plan_evening(all, hands).ends));
+  leaflet.add(Passage{{}, text, false});
+}
+
+} // namespace
+
+void tell_evening(const Making &making, Leaflet &leaflet) {
+  const std::vector<WorkOfTask> all = works(making);
+  if (std::none_of(all.begin(), all.end(), [](const WorkOfTask &work) { return work.timed; }))
+    return;
+  leaflet.add(work_table(all));
+  tell_ends(leaflet, all);
+  if (std::any_of(all.begin(), all.end(),
+                  [](const WorkOfTask &work) { return !work.timed && work.waits == 0; }))
+    leaflet.add(Passage{{},
+                        "Work whose time the edition does not say is left out of these sums; "
+                        "`takes` says it.",
+                        true});
+  if (std::count_if(all.begin(), all.end(), [](const WorkOfTask &work) { return work.timed; }) < 2)
+    return;
+  for (const int hands : {1, 2}) {
+    leaflet.add(Headline{hands_words(hands), 3, {}});
+    leaflet.add(plan_table(plan_evening(all, hands), all));
+  }
+  leaflet.add(Passage{{},
+                      "Hours and minutes from the start. Copies go from step to step in batches; "
+                      "there is one of each tool.",
+                      true});
+}
+
+std::string evening_as_text(const Making &making, int columns) {
+  Leaflet leaflet;
+  leaflet.add(Headline{"The evening's work", 1, {}});
+  tell_evening(making, leaflet);
+  return leaflet.blocks.size() == 1 ? "" : blocks_as_text(leaflet, columns);
+}
+
+} // namespace bodkin::paperwork

@@ -1,0 +1,182 @@
+#include "paperwork/finish_pictures.hpp"
+
+#include "sheet/finish_text.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace bodkin::paperwork {
+namespace {
+
+struct Drawer {
+  const Making &making;
+  const std::vector<MakingTask> &tasks;
+  std::size_t index;
+
+  const Edition &edition() const { return making.edition; }
+  const FinishStep &step() const { return edition().finish[index]; }
+  std::string says(Length length) const { return written(length, edition().ruler); }
+  CutBefore cut() const { return cut_before(making, tasks, {index, ElementId::none, {}}); }
+
+  std::vector<Length> places_down() const {
+    return finish_told(edition(), making.imposition)[index].down;
+  }
+
+  // What is wrapped round the book is its outside; else its own outermost sheet.
+  int outer_sheet() const {
+    const auto &sheets = making.imposition.sheets;
+    for (std::size_t i = 0; i < sheets.size(); ++i)
+      if (sheets[i].piece == "wrap")
+        return static_cast<int>(i);
+    return 0;
+  }
+
+  static void outline(Measured &picture) {
+    picture.strokes.push_back(
+        {StrokeKind::outline, {}, {picture.size.width, picture.size.height}, {}});
+  }
+
+  std::vector<Shown> crease() const {
+    const int sheet = step().all ? 0 : outer_sheet();
+    const Sheet &paper = making.imposition.sheets[static_cast<std::size_t>(sheet)];
+    Measured picture;
+    picture.ground = SideGround{sheet, 0};
+    picture.size = paper.size;
+    outline(picture);
+    for (const Sheet::FoldLine &line : paper.folds) {
+      picture.strokes.push_back({StrokeKind::crease, line.start, line.end, {}});
+      if (line.start.x == line.end.x)
+        picture.dimensions.push_back({{}, {line.start.x, {}}, says(line.start.x), Beside::above});
+      else
+        picture.dimensions.push_back({{}, {{}, line.start.y}, says(line.start.y), Beside::left});
+    }
+    return {{picture,
+             fmt::format("The sheet of pile {} from outside: the line to crease.", paper.number)}};
+  }
+
+  // The open copy from outside: two pages and the fold between them.
+  Measured open_copy() const {
+    const CutBefore cut = this->cut();
+    const Size page{edition().size->width - cut.fore_edge,
+                    edition().size->height - cut.head - cut.foot};
+    const Sheet &outer = making.imposition.sheets[static_cast<std::size_t>(outer_sheet())];
+    Measured picture;
+    picture.size = {page.width * 2, page.height};
+    if (outer.size == picture.size)
+      picture.ground = SideGround{outer_sheet(), 0};
+    outline(picture);
+    picture.strokes.push_back({StrokeKind::fold, {page.width, {}}, {page.width, page.height}, {}});
+    return picture;
+  }
+
+  std::vector<Shown> staples() const {
+    const Length half = Length::inches(1, 4);
+    Measured picture = open_copy();
+    const Length fold = picture.size.width / 2;
+    Length last;
+    const std::vector<Length> places = places_down();
+    for (const Length down : places) {
+      picture.strokes.push_back({StrokeKind::staple, {fold, down - half}, {fold, down + half}, {}});
+      picture.dimensions.push_back({{{}, last}, {{}, down}, says(down - last), Beside::left});
+      last = down;
+    }
+    picture.dimensions.push_back(
+        {{{}, last}, {{}, picture.size.height}, says(picture.size.height - last), Beside::left});
+    picture.dimensions.push_back({{fold, picture.size.height},
+                                  {picture.size.width, picture.size.height},
+                                  says(fold) + ", the stop",
+                                  Beside::below});
+    return {{picture, "The open copy from outside: staples in the fold, and the distance that the "
+                      "stop is set to."}};
+  }
+
+  std::vector<Shown> holes_in_fold() const {
+    Measured picture = open_copy();
+    const Length fold = picture.size.width / 2;
+    Length last;
+    const std::vector<Length> places = places_down();
+    for (const Length down : places) {
+      picture.strokes.push_back({StrokeKind::hole, {fold, down}, {fold, down}, {}});
+      picture.dimensions.push_back({{{}, last}, {{}, down}, says(down - last), Beside::left});
+      last = down;
+    }
+    picture.dimensions.push_back(
+        {{{}, last}, {{}, picture.size.height}, says(picture.size.height - last), Beside::left});
+    return {{picture, "The open copy: holes in the fold."}};
+  }
+
+  // The closed copy, its first page up, the spine at its left.
+  Measured closed_copy() const {
+    Measured picture;
+    picture.ground = PageGround{1};
+    picture.size = *edition().size;
+    outline(picture);
+    return picture;
+  }
+
+  std::vector<Shown> holes_at_side(Length from_spine) const {
+    Measured picture = closed_copy();
+    const CutBefore cut = this->cut();
+    Length last = cut.head;
+    const std::vector<Length> places = places_down();
+    for (const Length down : places) {
+      const Spot hole{from_spine, cut.head + down};
+      picture.strokes.push_back({StrokeKind::hole, hole, hole, {}});
+      picture.dimensions.push_back({{{}, last}, {{}, hole.y}, says(hole.y - last), Beside::left});
+      last = hole.y;
+    }
+    picture.dimensions.push_back({{}, {from_spine, {}}, says(from_spine), Beside::above});
+    return {{picture, "The closed copy, page 1 up: holes, from the spine and from the head."}};
+  }
+
+  std::vector<Shown> trim() const {
+    Measured picture = closed_copy();
+    const Length w = picture.size.width, h = picture.size.height;
+    const CutBefore was = cut();
+    const Length right = w - was.fore_edge - step().fore_edge;
+    const Length top = was.head + step().head, foot = h - was.foot - step().foot;
+    const auto line = [&](Spot a, Spot b) {
+      picture.strokes.push_back({StrokeKind::cut, a, b, {}});
+    };
+    if (step().fore_edge > Length{}) {
+      line({right, {}}, {right, h});
+      picture.dimensions.push_back({{right, h}, {w, h}, says(step().fore_edge), Beside::below});
+    }
+    if (step().head > Length{}) {
+      line({{}, top}, {w, top});
+      picture.dimensions.push_back({{w, {}}, {w, top}, says(step().head), Beside::right});
+    }
+    if (step().foot > Length{}) {
+      line({{}, foot}, {w, foot});
+      picture.dimensions.push_back({{w, foot}, {w, h}, says(step().foot), Beside::right});
+    }
+    picture.dimensions.push_back({{{}, top}, {right, top}, says(right), Beside::above});
+    picture.dimensions.push_back({{{}, top}, {{}, foot}, says(foot - top), Beside::left});
+    return {{picture, "The closed copy, page 1 up, the fold at its left: where the knife goes, and "
+                      "what is left."}};
+  }
+};
+
+} // namespace
+
+std::optional<std::vector<Shown>>
+picture_of_step(const Making &making, const std::vector<MakingTask> &tasks, std::size_t step) {
+  const Drawer drawer{making, tasks, step};
+  const auto &holes = making.edition.folding->holes;
+  switch (making.edition.finish[step].kind) {
+  case StepKind::crease:
+    return drawer.crease();
+  case StepKind::staple:
+    return drawer.staples();
+  case StepKind::sew:
+    return holes ? drawer.holes_at_side(holes->from_spine) : drawer.holes_in_fold();
+  case StepKind::punch:
+    return drawer.holes_at_side(making.edition.finish[step].from_spine);
+  case StepKind::trim:
+    return drawer.trim();
+  default:
+    return std::nullopt;
+  }
+}
+
+} // namespace bodkin::paperwork

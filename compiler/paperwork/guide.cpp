@@ -1,0 +1,62 @@
+#include "paperwork/guide.hpp"
+
+#include "paperwork/guide_writer.hpp"
+#include "problems/characters.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace bodkin::paperwork {
+namespace {
+
+std::string run_words(const Making &making) {
+  const Run &run = *making.edition.run;
+  std::string text = counted(run.copies, "copy", "copies");
+  if (run.spare > 0)
+    text += fmt::format(" and {} spare: {} to make", run.spare, making.printed());
+  return text;
+}
+
+std::string pages_words(const Making &making) {
+  const auto sheets =
+      std::count_if(making.imposition.sheets.begin(), making.imposition.sheets.end(),
+                    [](const Sheet &sheet) { return sheet.piece.empty(); });
+  const std::size_t pieces = making.edition.pieces.size();
+  return fmt::format(
+      "{} on {}{}", counted(*making.edition.page_count, "page", "pages"),
+      counted(sheets, "sheet", "sheets"),
+      pieces == 0
+          ? ""
+          : fmt::format(", and {}", counted(static_cast<std::int64_t>(pieces), "piece", "pieces")));
+}
+
+} // namespace
+
+void GuideWriter::step(std::string text) {
+  leaflet.add(Headline{std::move(text), 1, std::to_string(++steps)});
+}
+
+void GuideWriter::care(std::string text) {
+  if (!text.empty() && cautioned.insert(text).second)
+    leaflet.add(Care{std::move(text)});
+}
+
+Leaflet assembly_guide(const Making &making) {
+  GuideWriter writer{making, tasks_in_order(making)};
+  writer.leaflet.kind = "How to make a copy";
+  writer.leaflet.title = harmless(*making.edition.title);
+  writer.leaflet.aside = fmt::format("{}. {}.", run_words(making), pages_words(making));
+  writer.leaflet.paper = home_paper(making.edition.ruler);
+  writer.leaflet.ruler = making.edition.ruler;
+  tell_copy(writer);
+  tell_originals(writer);
+  tell_printing(writer);
+  tell_piles(writer);
+  tell_tasks(writer);
+  tell_counts(writer);
+  tell_plan(writer);
+  tell_numbers(writer);
+  return std::move(writer.leaflet);
+}
+
+} // namespace bodkin::paperwork

@@ -1,0 +1,123 @@
+// What the copy will be and what is needed to make it; what is glued on originals before.
+#include "paperwork/guide_writer.hpp"
+
+#include "paperwork/tools.hpp"
+#include "problems/characters.hpp"
+#include "sheet/speech.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <map>
+
+namespace bodkin::paperwork {
+namespace {
+
+Size finished(const Edition &edition) {
+  Size size = *edition.size;
+  for (const FinishStep &step : edition.finish) {
+    size.width -= step.fore_edge;
+    size.height -= step.head + step.foot;
+  }
+  return size;
+}
+
+// The first page, with what the knife leaves of it.
+Shown first_page(const GuideWriter &writer) {
+  const Edition &edition = writer.edition();
+  const Size copy = finished(edition);
+  Measured picture;
+  picture.ground = PageGround{1};
+  picture.size = writer.making.imposition.size_of(1);
+  picture.strokes.push_back(
+      {StrokeKind::outline, {}, {picture.size.width, picture.size.height}, {}});
+  picture.dimensions.push_back({{}, {copy.width, {}}, writer.exact(copy.width), Beside::above});
+  picture.dimensions.push_back({{}, {{}, copy.height}, writer.exact(copy.height), Beside::left});
+  return {picture, "The front of a copy."};
+}
+
+Shown last_page(const GuideWriter &writer) {
+  const int page = *writer.edition().page_count;
+  Measured picture;
+  picture.ground = PageGround{page};
+  picture.size = writer.making.imposition.size_of(page);
+  picture.strokes.push_back(
+      {StrokeKind::outline, {}, {picture.size.width, picture.size.height}, {}});
+  return {picture, "Its back."};
+}
+
+struct PaperNeed {
+  StockId stock = StockId::none;
+  Size size;
+  std::int64_t sheets = 0;
+  std::vector<int> piles;
+};
+
+std::vector<PaperNeed> papers(const Making &making) {
+  std::vector<PaperNeed> needs;
+  for (const Pile &pile : piles(making)) {
+    const Sheet &sheet = making.imposition.sheets[static_cast<std::size_t>(pile.sheet)];
+    auto need = std::find_if(needs.begin(), needs.end(), [&](const PaperNeed &other) {
+      return other.stock == sheet.stock && other.size == sheet.size;
+    });
+    if (need == needs.end())
+      need = needs.insert(needs.end(), PaperNeed{sheet.stock, sheet.size, 0, {}});
+    need->sheets += pile.sheets;
+    need->piles.push_back(sheet.number);
+  }
+  return needs;
+}
+
+std::string weight_words(const Edition &edition, StockId stock) {
+  return stock == StockId::none || !edition[stock].weight ? "" : written(**edition[stock].weight);
+}
+
+Table papers_table(const GuideWriter &writer) {
+  const Edition &edition = writer.edition();
+  Table table{{"paper", "weight", "sheet", "sheets", "for pile"}, {}, {false, false, false, true}};
+  for (const PaperNeed &need : papers(writer.making))
+    table.rows.push_back({paper_words(edition, need.stock), weight_words(edition, need.stock),
+                          spoken::named_and_measured(need.size, edition.ruler),
+                          std::to_string(need.sheets), spoken::listed(need.piles)});
+  return table;
+}
+
+const PasteUp *paste_up(const Edition &edition, const HandPlace &place) {
+  return std::get_if<PasteUp>(&edition[place.element].what);
+}
+
+} // namespace
+
+void tell_copy(GuideWriter &writer) {
+  Pictures pictures{{first_page(writer)}, Length::inches(2)};
+  if (*writer.edition().page_count > 1)
+    pictures.shown.push_back(last_page(writer));
+  writer.leaflet.add(std::move(pictures));
+  writer.say(
+      "Work through the steps in order. Make one whole copy first, to learn each step on, and "
+      "only then the rest, one step at a time for all of them.");
+  writer.head("What you need");
+  writer.leaflet.add(papers_table(writer));
+  for (const std::string &tool : tools_words(writer.edition()))
+    writer.say(tool);
+}
+
+void tell_originals(GuideWriter &writer) {
+  const auto &hands = writer.making.hands;
+  const bool any = std::any_of(hands.begin(), hands.end(), [&](const HandPlace &place) {
+    return paste_up(writer.edition(), place) != nullptr;
+  });
+  if (!any)
+    return;
+  writer.step("Glue the originals");
+  writer.say("Print originals.pdf at 100 %. It shows in pale blue, which a copier drops, where "
+             "things are glued. Glue these, let them dry, and copy from the glass:");
+  Table table{{"page", "what is glued"}, {}, {}};
+  for (const HandPlace &place : hands)
+    if (const PasteUp *glued = paste_up(writer.edition(), place))
+      table.rows.push_back({page_words(writer.making, place.page), harmless(glued->text)});
+  writer.leaflet.add(std::move(table));
+  writer.care("Glue in an aired room, off skin and eyes and away from flames; what the label says "
+              "comes first.");
+}
+
+} // namespace bodkin::paperwork

@@ -1,0 +1,129 @@
+// Gathering and folding, drawn from the folding's own simulation.
+#include "paperwork/guide_writer.hpp"
+
+#include "sheet/fold.hpp"
+#include "sheet/layout.hpp"
+#include "sheet/steps_text.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace bodkin::paperwork {
+namespace {
+
+struct PartFolding {
+  const CopyPart &part;
+  const Folding &folding;
+  FoldedSheet folded;
+  int sheets;
+
+  // Flat sheets laid on each other and folded as one.
+  bool together() const {
+    return sheets > 1 && *folding.gather == Gather::nested && folding.steps.size() == 1 &&
+           folding.sheets_a_section == 0 && !folding.back_to_back;
+  }
+};
+
+std::optional<PartFolding> folding_of(const CopyPart &part) {
+  Problems none;
+  const Folding &folding = *part.edition->folding;
+  const auto folded = fold(folding, none, panels_of_strip(folding, part.imposition.page_count));
+  if (!folded)
+    return std::nullopt;
+  return PartFolding{part, folding, *folded, static_cast<int>(part.imposition.sheets.size())};
+}
+
+// The pictures are of one sheet by itself; its pages are those of a sheet of the copy.
+void rename_pages(DrawnStage &stage, const PartFolding &of, int sheet) {
+  const Layout laid = layout(of.folded, of.folding, of.part.imposition.page_count);
+  for (DrawnPanel &panel : stage.panels) {
+    if (panel.label.empty() || panel.label.find_first_not_of("0123456789") != std::string::npos)
+      continue;
+    const int page = laid.page_of(sheet, std::stoi(panel.label) - 1);
+    panel.label = page <= of.part.imposition.page_count ? std::to_string(page) : "";
+  }
+}
+
+Size cell_of(const PartFolding &of) {
+  const Size page = of.part.imposition.page_size;
+  const Sheet &sheet = of.part.imposition.sheets.front();
+  // Pages that lie on their side make panels that do.
+  const bool lying =
+      !sheet.sides[0].places.empty() && sheet.sides[0].places.front().turn % 180 != 0;
+  return lying ? page.turned() : page;
+}
+
+std::string caption_of(const PartFolding &of, const FoldingDrawing &drawing, std::size_t stage) {
+  const bool last = stage + 1 == drawing.stages.size();
+  const std::string next =
+      last || stage >= of.folded.steps.size()
+          ? ""
+          : fmt::format("Now {}{}.",
+                        of.folded.steps[stage].kind == FoldKind::ends_together ? "" : "fold ",
+                        step_in_words(of.folded.steps[stage]));
+  if (stage == 0)
+    return fmt::format("{} up. {}", of.folded.front_up ? "Front" : "Back", next);
+  return last ? "Done." : next;
+}
+
+Pictures stages_of(const PartFolding &of) {
+  FoldingDrawing drawing = draw_folding(of.folding);
+  Pictures pictures{{}, Length::inches(8, 5)};
+  for (std::size_t i = 0; i < drawing.stages.size(); ++i) {
+    FoldStage stage{drawing.stages[i], cell_of(of), {}};
+    rename_pages(stage.drawn, of, of.together() && i == 0 ? of.sheets - 1 : 0);
+    if (of.together())
+      for (DrawnPanel &panel : stage.drawn.panels)
+        panel.layers *= of.sheets;
+    if (i < of.folded.steps.size() && i + 1 < drawing.stages.size() &&
+        of.folded.steps[i].kind == FoldKind::over_a_line)
+      stage.moving = of.folded.steps[i].moving;
+    pictures.shown.push_back({stage, caption_of(of, drawing, i)});
+  }
+  return pictures;
+}
+
+std::string sheets_from(const PartFolding &of, bool first) {
+  const int number = of.part.sheets_before + (first ? 1 : of.sheets);
+  return fmt::format("pile {}", number);
+}
+
+bool gathered_before(const GuideWriter &writer) {
+  const auto &finish = writer.edition().finish;
+  return std::any_of(finish.begin(), finish.end(),
+                     [](const FinishStep &step) { return step.kind == StepKind::collate; });
+}
+
+} // namespace
+
+bool tell_gathering(GuideWriter &writer) {
+  const auto of = folding_of(writer.making.parts.front());
+  if (!of || !of->together())
+    return false;
+  writer.say(fmt::format(
+      "Take one sheet from each pile, {} in all. The one from {} goes down first, its {} up; the "
+      "next lies on it, the same way round, and so on; the one from {} is on top.",
+      of->sheets, sheets_from(*of, true), of->folded.front_up ? "front" : "back",
+      sheets_from(*of, false)));
+  return true;
+}
+
+void tell_folding(GuideWriter &writer, const CopyPart &part) {
+  const auto of = folding_of(part);
+  if (!of || of->folding.steps.empty())
+    return;
+  if (!part.piece && !gathered_before(writer))
+    tell_gathering(writer);
+  writer.leaflet.add(stages_of(*of));
+  std::string text = folding_in_words(*part.edition, of->folded, part.imposition);
+  if (of->together())
+    text.clear(); // told above, pile by pile
+  for (std::size_t begin = 0; begin < text.size();) {
+    const std::size_t end = std::min(text.find('\n', begin), text.size());
+    if (end > begin)
+      writer.say(text.substr(begin, end - begin));
+    begin = end + 1;
+  }
+}
+
+} // namespace bodkin::paperwork

@@ -1,0 +1,251 @@
+// Work by hand on pages, its place measured from two edges of the page, and all tasks in order.
+#include "paperwork/guide_writer.hpp"
+
+#include "paperwork/evening.hpp"
+#include "paperwork/tools.hpp"
+#include "problems/characters.hpp"
+#include "sheet/speech.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace bodkin::paperwork {
+namespace {
+
+// An edge of the page as it is when the work is done.
+struct FromEdge {
+  std::string name;
+  Length at;       // where it is on the page as folded
+  Length distance; // to the near side of the place
+  bool from_end = false;
+};
+
+FromEdge nearer(FromEdge start, FromEdge end) {
+  return start.distance <= end.distance ? start : end;
+}
+
+// The page's frame less what the knife has taken.
+struct PageEdges {
+  Length left, top, right, foot;
+};
+
+PageEdges edges_of(const Place &place, const Size &page, const CutBefore &cut) {
+  const bool spine_left = place.spine == SpineAt::left, spine_right = place.spine == SpineAt::right;
+  return {spine_right ? cut.fore_edge : Length{}, cut.head,
+          spine_left ? page.width - cut.fore_edge : page.width, page.height - cut.foot};
+}
+
+FromEdge across(const Place &place, const PageEdges &edges, const Box &box) {
+  const auto name = [&](bool left) -> std::string {
+    if (place.spine == SpineAt::none)
+      return left ? "left edge" : "right edge";
+    return (place.spine == SpineAt::left) == left ? "fold" : "fore-edge";
+  };
+  return nearer({name(true), edges.left, box.x - edges.left, false},
+                {name(false), edges.right, edges.right - box.right(), true});
+}
+
+FromEdge down(const PageEdges &edges, const Box &box) {
+  return nearer({"head", edges.top, box.y - edges.top, false},
+                {"foot", edges.foot, edges.foot - box.foot(), true});
+}
+
+Shown place_shown(const GuideWriter &writer, const HandPlace &hand, const FromEdge &x,
+                  const FromEdge &y, const PageEdges &edges) {
+  const Box &box = hand.box;
+  Measured picture;
+  picture.ground = PageGround{hand.page};
+  picture.size = writer.making.imposition.size_of(hand.page);
+  picture.strokes.push_back(
+      {StrokeKind::outline, {edges.left, edges.top}, {edges.right, edges.foot}, {}});
+  picture.strokes.push_back(
+      {StrokeKind::place, {box.x, box.y}, {box.right(), box.foot()}, hand.turn});
+  picture.dimensions.push_back({{x.at, y.at},
+                                {x.from_end ? box.right() : box.x, y.from_end ? box.foot() : box.y},
+                                writer.ruled(x.distance),
+                                y.from_end ? Beside::below : Beside::above});
+  picture.dimensions.push_back({{x.at, y.at},
+                                {x.from_end ? box.right() : box.x, y.from_end ? box.foot() : box.y},
+                                writer.ruled(y.distance),
+                                x.from_end ? Beside::right : Beside::left});
+  return {picture, fmt::format("On {}: {} from the {}, {} from the {}; {} wide, {} high.",
+                               page_words(writer.making, hand.page), writer.ruled(x.distance),
+                               x.name, writer.ruled(y.distance), y.name, writer.ruled(box.width),
+                               writer.ruled(box.height))};
+}
+
+std::string heading_of(const Element &element) {
+  const auto *hand = std::get_if<Hand>(&element.what);
+  if (hand == nullptr)
+    return fmt::format("Work on the {}", name_of(element));
+  const std::string text = harmless(hand->text);
+  switch (hand->kind) {
+  case HandKind::stamp:
+    return "Stamp: " + text;
+  case HandKind::sticker:
+    return "Stick: " + text;
+  case HandKind::signature:
+    return "Sign: " + text;
+  case HandKind::number:
+    return "Number: " + text;
+  case HandKind::spray:
+    return "Spray: " + text;
+  case HandKind::colour:
+    return "Colour: " + text;
+  case HandKind::tear:
+    return "Tear: " + text;
+  case HandKind::punch:
+    return "Punch: " + text;
+  case HandKind::tip_in:
+    return "Tip in: " + text;
+  case HandKind::other:
+    break;
+  }
+  return text;
+}
+
+std::string_view when_words(When when) {
+  switch (when) {
+  case When::flat:
+    return "on the flat sheets, before anything is folded";
+  case When::folded:
+    return "on the folded copy";
+  case When::bound:
+    return "on the bound copy";
+  case When::trimmed:
+    return "on the trimmed copy";
+  case When::unsaid:
+    break;
+  }
+  return "on the finished copy";
+}
+
+// Ink and glue are wet for a while; common practice, no source.
+std::string_view drying(const Element &element) {
+  const auto *hand = std::get_if<Hand>(&element.what);
+  if (hand == nullptr)
+    return "";
+  switch (hand->kind) {
+  case HandKind::stamp:
+  case HandKind::signature:
+  case HandKind::number:
+    return "Let the ink dry before anything lies on it: spread the copies out, or lay waste paper "
+           "between.";
+  case HandKind::spray:
+  case HandKind::colour:
+    return "Let it dry, spread out, before anything lies on it.";
+  case HandKind::tip_in:
+    return "Let the glue dry under a weight, with waste paper between.";
+  default:
+    return "";
+  }
+}
+
+std::string count_words(const GuideWriter &writer, const Element &element) {
+  const auto *hand = std::get_if<Hand>(&element.what);
+  const bool good_only =
+      hand != nullptr && (hand->kind == HandKind::signature || hand->kind == HandKind::number);
+  const Run &run = *writer.edition().run;
+  return good_only ? fmt::format("on the {}, not on spares",
+                                 counted(run.copies, "good copy", "good copies"))
+                   : fmt::format("on all {}", counted(run.copies + run.spare, "copy", "copies"));
+}
+
+// Work that one line of the manuscript puts on several pages stands on each of them.
+bool same_line(const Edition &edition, ElementId one, ElementId other) {
+  const Range &a = edition[one].range, &b = edition[other].range;
+  return one == other || (a.somewhere() && a.file == b.file && a.begin == b.begin);
+}
+
+void show_places(GuideWriter &writer, const MakingTask &task, const CutBefore &cut) {
+  constexpr std::size_t most = 12;
+  Pictures pictures{{}, Length::inches(2)};
+  std::size_t all = 0;
+  for (const HandPlace &hand : writer.making.hands) {
+    if (!same_line(writer.edition(), hand.element, task.element) || ++all > most)
+      continue;
+    const Place &place = writer.making.imposition.place_of(hand.page);
+    const PageEdges edges = edges_of(place, writer.making.imposition.size_of(hand.page), cut);
+    pictures.shown.push_back(
+        place_shown(writer, hand, across(place, edges, hand.box), down(edges, hand.box), edges));
+  }
+  writer.leaflet.add(std::move(pictures));
+  if (all > most)
+    writer.remark(fmt::format("On {} more pages likewise; proof.pdf shows them.", all - most));
+}
+
+void tell_time(GuideWriter &writer, const WorkOfTask &work) {
+  if (!work.timed)
+    return;
+  std::string text = fmt::format("Time: {} in all", written(Duration{work.total()}));
+  if (work.each > 0)
+    text += fmt::format(", {} a copy", written(Duration{work.each}));
+  if (work.once > 0)
+    text += fmt::format(", {} of it to make ready", written(Duration{work.once}));
+  writer.remark(text + ".");
+}
+
+bool binds(StepKind kind) {
+  return kind == StepKind::staple || kind == StepKind::sew || kind == StepKind::glue;
+}
+
+bool comes_last(StepKind kind) {
+  return kind == StepKind::add || kind == StepKind::tie || kind == StepKind::pack;
+}
+
+} // namespace
+
+void tell_hand(GuideWriter &writer, const MakingTask &task) {
+  const Element &element = writer.edition()[task.element];
+  const When when = element.work.when ? **element.work.when : When::unsaid;
+  writer.step(heading_of(element));
+  writer.say(fmt::format("Done {}, {}.", when_words(when), count_words(writer, element)));
+  const CutBefore cut = cut_before(writer.making, writer.tasks, task);
+  show_places(writer, task, cut);
+  if (const std::string_view dry = drying(element); !dry.empty())
+    writer.say(std::string(dry));
+  if (element.work.caution)
+    writer.care(harmless(**element.work.caution));
+  if (const auto *hand = std::get_if<Hand>(&element.what))
+    writer.care(std::string(usual_caution(hand->kind)));
+}
+
+void tell_tasks(GuideWriter &writer) {
+  const std::vector<FinishStep> &finish = writer.edition().finish;
+  const bool folds = std::any_of(finish.begin(), finish.end(), [](const FinishStep &step) {
+    return step.kind == StepKind::fold;
+  });
+  if (writer.making.imposition.sheets.front().up > 1) {
+    writer.step("Cut the sheets apart");
+    tell_cutting_apart(writer, writer.making.parts.front());
+  }
+  // An edition without steps of finish is folded all the same.
+  if (!folds && !writer.edition().folding->steps.empty()) {
+    writer.step("Fold");
+    tell_folding(writer, writer.making.parts.front());
+  }
+  const std::vector<WorkOfTask> all = works(writer.making);
+  bool bound_told = false, others_told = false;
+  for (std::size_t i = 0; i < writer.tasks.size(); ++i) {
+    const MakingTask &task = writer.tasks[i];
+    if (!bound_told && task.step && binds(finish[*task.step].kind))
+      tell_pieces(writer, bound_told = true);
+    if (!others_told && task.step && comes_last(finish[*task.step].kind)) {
+      if (!bound_told)
+        tell_pieces(writer, bound_told = true);
+      others_told = true;
+      tell_pieces(writer, false);
+    }
+    if (task.step)
+      tell_step(writer, *task.step);
+    else
+      tell_hand(writer, task);
+    tell_time(writer, all[i]);
+  }
+  if (!bound_told)
+    tell_pieces(writer, true);
+  if (!others_told)
+    tell_pieces(writer, false);
+}
+
+} // namespace bodkin::paperwork

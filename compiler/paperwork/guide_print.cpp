@@ -1,0 +1,160 @@
+// Printing, and the piles that come out of it.
+#include "paperwork/guide_writer.hpp"
+
+#include "problems/characters.hpp"
+#include "sheet/machine_of.hpp"
+#include "sheet/speech.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <span>
+
+namespace bodkin::paperwork {
+namespace {
+
+// A guide shows so many sheets and names the others: nobody gathers more from pictures.
+constexpr std::size_t most_sheets_shown = 32, most_rows = 96;
+
+std::string_view sides_words(const Pass &pass) {
+  return pass.sides == PassSides::both     ? "both"
+         : pass.sides == PassSides::fronts ? "fronts"
+                                           : "backs";
+}
+
+std::string_view turned_over(const Making &making, const Pass &pass) {
+  if (pass.sides != PassSides::both)
+    return "";
+  return *machine_of(making.edition, pass.machine).flip == SheetEdge::long_edge ? "long edge"
+                                                                                : "short edge";
+}
+
+std::string numbers_of(const Making &making, const Pass &pass) {
+  std::vector<int> numbers;
+  for (const int sheet : pass.sheets)
+    numbers.push_back(making.imposition.sheets[static_cast<std::size_t>(sheet)].number);
+  return spoken::listed(numbers);
+}
+
+// Sheets of one pass are of one piece, and all as many.
+std::int64_t times(const std::vector<Pile> &all, const Pass &pass) {
+  return pass.sheets.empty() ? 0 : all[static_cast<std::size_t>(pass.sheets.front())].sheets;
+}
+
+Table passes_table(const Making &making) {
+  Table table{
+      {"file", "times", "paper", "for pile", "ink", "sides", "turned over"}, {}, {false, true}};
+  const std::vector<Pile> all = piles(making);
+  for (const Pass &pass : making.passes)
+    table.rows.push_back({pass.file, std::to_string(times(all, pass)),
+                          paper_words(making.edition, pass.stock), numbers_of(making, pass),
+                          std::string(spoken::mode_name(pass.mode)), std::string(sides_words(pass)),
+                          std::string(turned_over(making, pass))});
+  return table;
+}
+
+// Whole passes once, whatever is fed back in.
+bool fed_back(const Pass &pass) {
+  return std::any_of(pass.feeding.begin(), pass.feeding.end(),
+                     [](const std::string &line) { return line.starts_with("Put the sheets"); });
+}
+
+// Of a page as it lies, where its number hides least.
+Spot near_foot(const Place &place) {
+  const Box &box = place.box;
+  const Length x = box.x + box.width / 2, y = box.y + box.height / 2;
+  const Length by = (place.turn % 180 == 0 ? box.height : box.width) * 38 / 100;
+  switch (place.turn) {
+  case 90:
+    return {x - by, y};
+  case 180:
+    return {x, y - by};
+  case 270:
+    return {x + by, y};
+  default:
+    return {x, y + by};
+  }
+}
+
+Shown side_shown(const Making &making, const Pile &pile, int side) {
+  const Sheet &sheet = making.imposition.sheets[static_cast<std::size_t>(pile.sheet)];
+  Measured picture;
+  picture.ground = SideGround{pile.sheet, side};
+  picture.size = sheet.size;
+  picture.strokes.push_back({StrokeKind::outline, {}, {sheet.size.width, sheet.size.height}, {}});
+  for (const Place &place : sheet.sides[static_cast<std::size_t>(side)].places)
+    if (place.page > 0)
+      picture.letterings.push_back(
+          {near_foot(place),
+           place.page == sheet.reverse ? "poster" : std::to_string(place.page - sheet.pages_before),
+           place.turn});
+  return {picture, side == 0 ? fmt::format("Pile {}, front: {}", sheet.number, pages_on(sheet, 0))
+                             : fmt::format("Pile {}, back: {}", sheet.number, pages_on(sheet, 1))};
+}
+
+Table piles_table(const GuideWriter &writer, const std::vector<Pile> &all) {
+  const bool pieces = !writer.edition().pieces.empty();
+  Table table{{"pile", "paper", "sheets", "of them spare", "front", "back"},
+              {},
+              {false, false, true, true}};
+  if (pieces)
+    table.heads.emplace_back("belongs to");
+  for (const Pile &pile : std::span(all).first(std::min(all.size(), most_rows))) {
+    const Sheet &sheet = writer.making.imposition.sheets[static_cast<std::size_t>(pile.sheet)];
+    table.rows.push_back({std::to_string(sheet.number), paper_words(writer.edition(), sheet.stock),
+                          std::to_string(pile.sheets), std::to_string(pile.spare),
+                          pages_on(sheet, 0), pages_on(sheet, 1)});
+    if (pieces)
+      table.rows.back().push_back(sheet.piece.empty() ? "the book" : "the " + sheet.piece);
+  }
+  return table;
+}
+
+bool all_of_one_sheet(const std::vector<Pass> &passes) {
+  return std::all_of(passes.begin(), passes.end(),
+                     [](const Pass &pass) { return pass.sheets.size() == 1; });
+}
+
+} // namespace
+
+void tell_printing(GuideWriter &writer) {
+  const Making &making = writer.making;
+  if (making.passes.empty())
+    return;
+  writer.step("Print");
+  writer.say(
+      std::string("Print each file as many times as the table says, at 100 %, never fitted to "
+                  "the page.") +
+      (all_of_one_sheet(making.passes)
+           ? ""
+           : " Switch sorting off (uncollated), so that the copies of each sheet come out "
+             "together."));
+  writer.leaflet.add(passes_table(making));
+  for (const Pass &pass : making.passes)
+    if (fed_back(pass))
+      for (const std::string &line : pass.feeding)
+        writer.remark(fmt::format("{}: {}", pass.file, line));
+  writer.say(
+      "Print one of each first, and hold it against the pictures of the next step: the right "
+      "page behind the right page, heads the same way, nothing cut off.");
+}
+
+void tell_piles(GuideWriter &writer) {
+  const std::vector<Pile> all = piles(writer.making);
+  writer.step(all.size() == 1 ? "Look at the pile" : "Lay the piles");
+  writer.say(
+      all.size() == 1
+          ? "All sheets are alike. Front and back are as you see them when you turn the sheet "
+            "like a leaf of a book."
+          : "Lay a pile of each sheet, from left to right, all the same way round. Backs are "
+            "shown as you see them when you turn the sheet like a leaf of a book.");
+  writer.leaflet.add(piles_table(writer, all));
+  for (std::size_t i = 0; i < std::min(all.size(), most_sheets_shown); ++i)
+    writer.leaflet.add(
+        Pictures{{side_shown(writer.making, all[i], 0), side_shown(writer.making, all[i], 1)},
+                 Length::inches(9, 5)});
+  if (all.size() > most_sheets_shown)
+    writer.remark(fmt::format("The other {} sheets are to be seen in sheets.pdf.",
+                              all.size() - most_sheets_shown));
+}
+
+} // namespace bodkin::paperwork

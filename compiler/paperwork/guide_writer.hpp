@@ -1,0 +1,52 @@
+// How the chapters of the guide are written: one function each, all into one leaflet.
+#pragma once
+
+#include "paperwork/leaflet.hpp"
+#include "paperwork/making.hpp"
+#include "paperwork/tasks.hpp"
+
+#include <set>
+#include <string>
+
+namespace bodkin::paperwork {
+
+struct GuideWriter {
+  const Making &making;
+  std::vector<MakingTask> tasks; // in order
+  Leaflet leaflet{};
+  int steps = 0;
+  std::set<std::string> cautioned{}; // each usual caution is said once
+
+  const Edition &edition() const { return making.edition; }
+  std::string ruled(Length length) const { return paperwork::ruled(length, edition().ruler); }
+  // As it is written in the manuscript, where it was written there.
+  std::string exact(Length length) const { return written(length, edition().ruler); }
+
+  void step(std::string text);
+  void head(std::string text) { leaflet.add(Headline{std::move(text), 2, {}}); }
+  void say(std::string text, std::string lead = {}) {
+    leaflet.add(Passage{std::move(lead), std::move(text), false});
+  }
+  void remark(std::string text) { leaflet.add(Passage{{}, std::move(text), true}); }
+  void care(std::string text);
+};
+
+void tell_copy(GuideWriter &writer);      // what it will be, what is needed
+void tell_originals(GuideWriter &writer); // where something is glued on them
+void tell_printing(GuideWriter &writer);
+void tell_piles(GuideWriter &writer);
+void tell_tasks(GuideWriter &writer); // finish and work by hand, in order
+// How flat sheets are laid on each other; false where they are folded one by one.
+bool tell_gathering(GuideWriter &writer);
+void tell_folding(GuideWriter &writer, const CopyPart &part);
+void tell_step(GuideWriter &writer, std::size_t step);
+void tell_hand(GuideWriter &writer, const MakingTask &task);
+// Where several are laid on one sheet; false where they are not.
+bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part);
+// Those that are bound with the book, or the others.
+void tell_pieces(GuideWriter &writer, bool bound);
+void tell_counts(GuideWriter &writer);
+void tell_plan(GuideWriter &writer);    // of the evening
+void tell_numbers(GuideWriter &writer); // of a numbered edition, to sign off
+
+} // namespace bodkin::paperwork

@@ -1,0 +1,54 @@
+// All that papers about an edition are written from: its model, its sheets, its money.
+#pragma once
+
+#include "edition/piece.hpp"
+#include "money/charged.hpp"
+#include "money/estimate.hpp"
+#include "problems/sources.hpp"
+#include "sheet/parts.hpp"
+#include "sheet/passes.hpp"
+
+#include <string>
+#include <vector>
+
+namespace bodkin::paperwork {
+
+// Where work by hand, or something glued on an original, stands on a page.
+struct HandPlace {
+  ElementId element = ElementId::none;
+  int page = 0; // numbered on through all parts
+  Box box;      // before it is turned about its middle
+  Angle turn;
+};
+
+struct Making {
+  const Edition &edition;
+  const std::vector<CopyPart> &parts;
+  const Imposition &imposition; // of all parts, as joined()
+  const std::vector<SheetModes> &modes;
+  const std::vector<Pass> &passes;
+  const ChargedSides &sides;
+  const Estimate &estimate;
+  std::vector<HandPlace> hands; // in order of pages
+
+  std::int64_t printed() const { return edition.run->copies + edition.run->spare; }
+};
+
+// The sheets of one number, all copies and spares of them.
+struct Pile {
+  int sheet = 0; // index into Imposition::sheets
+  std::int64_t sheets = 0;
+  std::int64_t spare = 0; // of these
+};
+std::vector<Pile> piles(const Making &making);
+
+// "White card", as the stock is called; "paper" where there is none.
+std::string paper_words(const Edition &edition, StockId stock);
+std::string pages_on(const Sheet &sheet, int side);     // "24 and 1", "blank"
+std::string page_words(const Making &making, int page); // "page 3", "page 1 of the street"
+std::string counted(std::int64_t number, std::string_view one, std::string_view more);
+
+// As a ruler shows it: to the nearest 1/32in or half millimetre.
+std::string ruled(Length length, Ruler ruler);
+
+} // namespace bodkin::paperwork

@@ -1,0 +1,112 @@
+#include "paperwork/tasks.hpp"
+
+#include "money/standing.hpp"
+#include "problems/characters.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace bodkin::paperwork {
+namespace {
+
+bool binds(const FinishStep &step) {
+  return step.kind == StepKind::staple || step.kind == StepKind::sew ||
+         (step.kind == StepKind::glue && (step.on == StepOn::spine || step.on == StepOn::cover));
+}
+
+bool cuts(const FinishStep &step) {
+  return step.kind == StepKind::trim || step.kind == StepKind::round;
+}
+
+bool works_on_flat_sheets(const FinishStep &step) {
+  return step.kind == StepKind::crease ||
+         (step.kind == StepKind::cut && (step.on == StepOn::sheets || step.on == StepOn::slit));
+}
+
+// What comes last whatever else is done.
+bool closes(const FinishStep &step) {
+  return step.kind == StepKind::tie || step.kind == StepKind::press || step.kind == StepKind::add ||
+         step.kind == StepKind::pack;
+}
+
+// The number of steps that are done before work of that time.
+std::size_t steps_before(const std::vector<FinishStep> &finish, When when) {
+  const auto after_last = [&](auto is) {
+    const auto last = std::find_if(finish.rbegin(), finish.rend(), is);
+    return static_cast<std::size_t>(finish.rend() - last);
+  };
+  switch (when) {
+  case When::flat:
+    return static_cast<std::size_t>(
+        std::find_if_not(finish.begin(), finish.end(), works_on_flat_sheets) - finish.begin());
+  case When::folded:
+    return after_last([](const FinishStep &step) { return step.kind == StepKind::fold; });
+  case When::bound:
+    return after_last(binds);
+  case When::trimmed:
+    return after_last(cuts);
+  case When::unsaid:
+    break;
+  }
+  return static_cast<std::size_t>(std::find_if(finish.begin(), finish.end(), closes) -
+                                  finish.begin());
+}
+
+// Work on an original is done before anything is printed, and told there.
+bool by_hand_on_copies(const Element &element) {
+  return std::holds_alternative<Hand>(element.what) ||
+         (element.work.takes && !std::holds_alternative<PasteUp>(element.what));
+}
+
+When when_of(const Element &element) {
+  return element.work.when ? **element.work.when : When::unsaid;
+}
+
+} // namespace
+
+std::vector<MakingTask> tasks_in_order(const Making &making) {
+  const std::vector<FinishStep> &finish = making.edition.finish;
+  const std::vector<StandingCharge> stands = where_work_stands_in_all(making.edition);
+  std::vector<MakingTask> tasks;
+  for (std::size_t step = 0; step <= finish.size(); ++step) {
+    for (const StandingCharge &stand : stands) {
+      const Element &element = making.edition[stand.element];
+      if (by_hand_on_copies(element) && steps_before(finish, when_of(element)) == step)
+        tasks.push_back({std::nullopt, stand.element, stand.pages});
+    }
+    if (step < finish.size())
+      tasks.push_back({step, ElementId::none, {}});
+  }
+  return tasks;
+}
+
+std::string task_name(const Making &making, const MakingTask &task) {
+  if (task.step)
+    return name_of(making.edition.finish[*task.step]);
+  const Element &element = making.edition[task.element];
+  if (const auto *hand = std::get_if<Hand>(&element.what))
+    return harmless(fmt::format("{} {}", name_of(hand->kind), hand->text));
+  return fmt::format("work on the {}", name_of(element));
+}
+
+const Work &work_of(const Making &making, const MakingTask &task) {
+  return task.step ? making.edition.finish[*task.step].work : making.edition[task.element].work;
+}
+
+CutBefore cut_before(const Making &making, const std::vector<MakingTask> &tasks,
+                     const MakingTask &task) {
+  CutBefore cut;
+  for (const MakingTask &earlier : tasks) {
+    if (earlier.step == task.step && earlier.element == task.element)
+      break;
+    if (!earlier.step)
+      continue;
+    const FinishStep &step = making.edition.finish[*earlier.step];
+    cut.fore_edge += step.fore_edge;
+    cut.head += step.head;
+    cut.foot += step.foot;
+  }
+  return cut;
+}
+
+} // namespace bodkin::paperwork

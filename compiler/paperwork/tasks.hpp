@@ -1,0 +1,30 @@
+// What is done by hand to a run, in the order of doing: steps of finish and, where they fall
+// between them, stamps, signatures and whatever else stands on pages.
+#pragma once
+
+#include "paperwork/making.hpp"
+
+#include <optional>
+
+namespace bodkin::paperwork {
+
+struct MakingTask {
+  std::optional<std::size_t> step; // of Edition::finish; else work on pages
+  ElementId element = ElementId::none;
+  std::vector<int> pages; // that it stands on, numbered on
+};
+
+std::vector<MakingTask> tasks_in_order(const Making &making);
+
+// "stamp lino moon", "staple"
+std::string task_name(const Making &making, const MakingTask &task);
+const Work &work_of(const Making &making, const MakingTask &task);
+
+// What the knife has taken from a copy before a task, head, foot and fore-edge.
+struct CutBefore {
+  Length fore_edge, head, foot;
+};
+CutBefore cut_before(const Making &making, const std::vector<MakingTask> &tasks,
+                     const MakingTask &task);
+
+} // namespace bodkin::paperwork

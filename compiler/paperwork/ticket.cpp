@@ -1,0 +1,220 @@
+#include "paperwork/ticket.hpp"
+
+#include "paperwork/pass_prices.hpp"
+#include "problems/characters.hpp"
+#include "sheet/machine_of.hpp"
+#include "sheet/speech.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace bodkin::paperwork {
+namespace {
+
+struct TicketWriter {
+  const Making &making;
+  std::vector<Pile> all;
+  Leaflet leaflet{};
+
+  const Edition &edition() const { return making.edition; }
+  std::string money(const Exact &amount) const {
+    return shown(amount, making.estimate.currency, 4);
+  }
+
+  std::int64_t times(const Pass &pass) const {
+    return pass.sheets.empty() ? 0 : all[static_cast<std::size_t>(pass.sheets.front())].sheets;
+  }
+
+  static std::string sides(const Pass &pass) {
+    return pass.sides == PassSides::both     ? "both"
+           : pass.sides == PassSides::fronts ? "fronts only"
+                                             : "backs only";
+  }
+  std::string turned(const Pass &pass) const {
+    if (pass.sides != PassSides::both)
+      return "";
+    return *machine_of(edition(), pass.machine).flip == SheetEdge::long_edge ? "long edge"
+                                                                             : "short edge";
+  }
+
+  // A row for each ink of a pass; the file and its paper are said on the first.
+  void rows_of(const Pass &pass, Table &table) const {
+    const std::vector<PassPrice> prices = prices_of(making, pass);
+    const std::vector<std::string> said{pass.file, std::to_string(times(pass)),
+                                        paper_words(edition(), pass.stock), sides(pass),
+                                        turned(pass)};
+    if (prices.empty()) {
+      table.rows.push_back(said);
+      for (const std::string &cell :
+           {std::string(spoken::mode_name(pass.mode)), std::string("ask"), std::string("ask")})
+        table.rows.back().push_back(cell);
+      return;
+    }
+    for (std::size_t i = 0; i < prices.size(); ++i) {
+      std::vector<std::string> row = i == 0 ? said : std::vector<std::string>(said.size());
+      row.push_back(fmt::format("{} {}", prices[i].sides, spoken::mode_name(prices[i].mode)));
+      row.push_back(money(prices[i].rate));
+      row.push_back(money(prices[i].total));
+      table.rows.push_back(std::move(row));
+    }
+  }
+
+  void passes() {
+    Table table{{"file", "times", "paper", "sides", "turned over", "sides of the run", "a side",
+                 "comes to"},
+                {},
+                {false, true, false, false, false, false, true, true}};
+    for (const Pass &pass : making.passes)
+      rows_of(pass, table);
+    other_charges(table);
+    leaflet.add(std::move(table));
+  }
+
+  // Tax and whatever else the shop asks beside its price a side; then all of it.
+  void other_charges(Table &table) const {
+    Exact total;
+    for (const EstimateLine &line : making.estimate.lines) {
+      if (line.group != Group::printing && line.group != Group::tax)
+        continue;
+      total += line.total;
+      if (line.group == Group::tax || line.what.find(" sides at ") == std::string::npos)
+        table.rows.push_back({harmless(line.what), "", "", "", "", "", "", money(line.total)});
+    }
+    table.rows.push_back({"expected in all", "", "", "", "", "", "", money(total)});
+  }
+
+  std::string brought(const StockId stock, std::int64_t sheets) const {
+    if (stock == StockId::none)
+      return "";
+    const Stock &paper = edition()[stock];
+    if (paper.included)
+      return "the shop's own, in the price of a side";
+    if (paper.have && **paper.have >= sheets)
+      return fmt::format("the maker's, {} at hand", **paper.have);
+    if (paper.have)
+      return fmt::format("the maker's: {} at hand, {} to buy", **paper.have, sheets - **paper.have);
+    return "the maker's";
+  }
+
+  void papers() {
+    Table table{
+        {"paper", "weight", "sheet", "sheets", "who brings it"}, {}, {false, false, false, true}};
+    std::vector<std::pair<StockId, Size>> seen;
+    for (const Pile &pile : all) {
+      const Sheet &sheet = making.imposition.sheets[static_cast<std::size_t>(pile.sheet)];
+      if (std::find(seen.begin(), seen.end(), std::pair{sheet.stock, sheet.size}) != seen.end())
+        continue;
+      seen.emplace_back(sheet.stock, sheet.size);
+      std::int64_t sheets = 0;
+      for (const Pile &other : all) {
+        const Sheet &its = making.imposition.sheets[static_cast<std::size_t>(other.sheet)];
+        sheets += its.stock == sheet.stock && its.size == sheet.size ? other.sheets : 0;
+      }
+      const bool weighed = sheet.stock != StockId::none && edition()[sheet.stock].weight;
+      table.rows.push_back({paper_words(edition(), sheet.stock),
+                            weighed ? written(**edition()[sheet.stock].weight) : "",
+                            spoken::named_and_measured(sheet.size, edition().ruler),
+                            std::to_string(sheets), brought(sheet.stock, sheets)});
+    }
+    leaflet.add(std::move(table));
+  }
+
+  // The page behind a page, on the same leaf.
+  int behind(const Sheet &sheet, const Place &place) const {
+    Box box = place.box;
+    if (sheet.turns_upright)
+      box.x = sheet.size.width - box.right();
+    else
+      box.y = sheet.size.height - box.foot();
+    for (const Place &other : sheet.sides[1].places)
+      if (other.box == box)
+        return other.page;
+    return 0;
+  }
+
+  // Of a two-sided pass, which page must stand behind which: those that a reader meets first.
+  std::string first_copy(const Pass &pass) const {
+    if (pass.sides != PassSides::both)
+      return "one side printed, the other empty";
+    int page = 0, other = 0;
+    for (const PassPage &printed : pass.pages) {
+      const Sheet &sheet = making.imposition.sheets[static_cast<std::size_t>(printed.sheet)];
+      for (const Place &place : sheet.sides[0].places)
+        if (const int back = behind(sheet, place);
+            place.page > 0 && back > 0 && (page == 0 || place.page < page)) {
+          page = place.page;
+          other = back;
+        }
+    }
+    return page == 0 ? "both sides as in the file"
+                     : fmt::format("held to the light, {} stands behind {}, heads the same way",
+                                   page_words(making, other), page_words(making, page));
+  }
+
+  void checks() {
+    leaflet.add(Headline{"Before the whole run: one of each", 2, {}});
+    leaflet.add(Passage{"",
+                        "Printed at 100 %, not fitted: nothing shrunk, nothing moved to the "
+                        "middle. Sorting off (uncollated): the copies of each sheet come out "
+                        "together. A black side is counted as black.",
+                        false});
+    Table table{{"file", "right when"}, {}, {}};
+    for (const Pass &pass : making.passes)
+      table.rows.push_back({pass.file, first_copy(pass)});
+    leaflet.add(std::move(table));
+  }
+
+  void feeding() {
+    for (const Pass &pass : making.passes)
+      for (const std::string &line : pass.feeding)
+        if (pass.sides != PassSides::both || line.starts_with("Put the sheets") ||
+            line.starts_with("Lift") || line.starts_with("Lay in"))
+          leaflet.add(Passage{"", fmt::format("{}: {}", pass.file, line), true});
+  }
+};
+
+std::string machines_words(const Making &making) {
+  std::string text;
+  std::vector<MachineId> seen;
+  for (const Pass &pass : making.passes) {
+    if (std::find(seen.begin(), seen.end(), pass.machine) != seen.end())
+      continue;
+    seen.push_back(pass.machine);
+    const Machine &machine = machine_of(making.edition, pass.machine);
+    text +=
+        (text.empty() ? "" : ", ") + harmless(machine.title.empty() ? machine.name : machine.title);
+  }
+  return text;
+}
+
+std::string aside_of(const Making &making) {
+  const Run &run = *making.edition.run;
+  std::string text = counted(run.copies, "copy", "copies");
+  if (run.spare > 0)
+    text += fmt::format(" and {} spare", run.spare);
+  if (making.edition.maker)
+    text += fmt::format(". For {}", harmless(**making.edition.maker));
+  const std::string machines = machines_words(making);
+  return text + (machines.empty() ? "" : ". On: " + machines) + ".";
+}
+
+} // namespace
+
+Leaflet job_ticket(const Making &making) {
+  TicketWriter writer{making, piles(making)};
+  writer.leaflet.kind = "Ticket for the counter";
+  writer.leaflet.title = harmless(*making.edition.title);
+  writer.leaflet.aside = aside_of(making);
+  writer.leaflet.paper = home_paper(making.edition.ruler);
+  writer.leaflet.ruler = making.edition.ruler;
+  writer.leaflet.hanging = false;
+  writer.leaflet.add(Headline{"Passes", 2, {}});
+  writer.passes();
+  writer.feeding();
+  writer.leaflet.add(Headline{"Paper", 2, {}});
+  writer.papers();
+  writer.checks();
+  return std::move(writer.leaflet);
+}
+
+} // namespace bodkin::paperwork

@@ -1,0 +1,17 @@
+// What lies ready on the table before the work begins.
+#pragma once
+
+#include "edition/edition.hpp"
+
+#include <string>
+#include <vector>
+
+namespace bodkin::paperwork {
+
+// Whole sentences, told by the steps of finish and the kinds of work on pages.
+std::vector<std::string> tools_words(const Edition &edition);
+
+// The usual care with work on pages, as a whole sentence; empty where it needs none.
+std::string_view usual_caution(HandKind kind);
+
+} // namespace bodkin::paperwork

@@ -1,0 +1,132 @@
+#include "press/leaflet_layout.hpp"
+
+#include "press/leaflet_figures.hpp"
+#include "press/leaflet_slices.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace bodkin::press {
+namespace {
+
+using namespace paperwork;
+
+constexpr double edge = 54, foot_room = 30;
+
+class Paginator {
+public:
+  Paginator(const Leaflet &leaflet, LeafletType &type)
+      : leaflet_(leaflet), type_(type), width_(leaflet.paper.width.in_points()),
+        height_(leaflet.paper.height.in_points()) {}
+
+  std::vector<LeafletPage> lay() {
+    for (std::size_t i = 0; i < leaflet_.blocks.size(); ++i) {
+      std::vector<Slice> slices = slices_of(leaflet_.blocks[i], band(), type_);
+      if (!slices.empty() && introduces(i))
+        slices.back().keep = true;
+      add(std::move(slices));
+    }
+    place_kept();
+    number_pages();
+    return std::move(pages_);
+  }
+
+  void add(std::vector<Slice> slices) {
+    for (Slice &slice : slices) {
+      if (slice.new_page) {
+        place_kept();
+        y_ = bottom();
+        fresh_ = true;
+        continue;
+      }
+      const bool keep = slice.keep;
+      kept_.push_back(std::move(slice));
+      if (!keep)
+        place_kept();
+    }
+  }
+
+private:
+  // Words before more words, a table or a picture that they speak of.
+  bool introduces(std::size_t block) const {
+    if (!std::holds_alternative<Passage>(leaflet_.blocks[block]) ||
+        block + 1 == leaflet_.blocks.size())
+      return false;
+    const LeafletBlock &next = leaflet_.blocks[block + 1];
+    return std::holds_alternative<Passage>(next) || std::holds_alternative<Table>(next) ||
+           std::holds_alternative<Pictures>(next);
+  }
+
+  Band band() const {
+    Band band{edge, width_ - edge};
+    if (!leaflet_.hanging)
+      band.hanging = 0;
+    return band;
+  }
+
+  double bottom() const { return height_ - edge - foot_room; }
+
+  // What must stay together goes to the next page together, unless no page holds it.
+  void place_kept() {
+    double high = 0;
+    for (const Slice &slice : kept_)
+      high += slice.before + slice.height;
+    bool anew = pages_.empty() || fresh_ || y_ + high > bottom();
+    for (const Slice &slice : kept_) {
+      if (anew || y_ + slice.before + slice.height > bottom()) {
+        pages_.emplace_back();
+        y_ = edge;
+        anew = fresh_ = false;
+      } else {
+        y_ += slice.before;
+      }
+      slice.put(pages_.back(), y_);
+      y_ += slice.height;
+    }
+    kept_.clear();
+  }
+
+  void number_pages() {
+    const double y = height_ - edge - type_.leading(LeafletRole::foot) + 8;
+    for (std::size_t i = 0; i < pages_.size(); ++i) {
+      const std::string number = fmt::format("{} of {}", i + 1, pages_.size());
+      const double wide = type_.width(number, LeafletRole::foot);
+      pages_[i].rules.push_back({edge, y - 4, width_ - edge, y - 4, 0.4});
+      pages_[i].words.push_back(
+          words_at({type_.line(foot_words(wide), LeafletRole::foot)}, edge, y));
+      pages_[i].words.push_back(
+          words_at({type_.line(number, LeafletRole::foot)}, width_ - edge - wide, y));
+    }
+  }
+
+  std::string foot_words(double number_width) {
+    const double room = width_ - 2 * edge - number_width - 12;
+    std::string both = fmt::format("{}: {}", leaflet_.title, leaflet_.kind);
+    return type_.width(both, LeafletRole::foot) <= room ? both : leaflet_.kind;
+  }
+
+  const Leaflet &leaflet_;
+  LeafletType &type_;
+  double width_, height_, y_ = 0;
+  bool fresh_ = false; // a new page is asked for
+  std::vector<Slice> kept_;
+  std::vector<LeafletPage> pages_;
+};
+
+} // namespace
+
+Item words_at(std::vector<Line> lines, double x, double y) {
+  Item item;
+  item.place.x = Length::nearest_points(x);
+  item.place.y = Length::nearest_points(y);
+  item.what = SetWords{std::move(lines)};
+  return item;
+}
+
+std::vector<LeafletPage> lay_out(const Leaflet &leaflet, LeafletType &type) {
+  Paginator paginator(leaflet, type);
+  paginator.add(title_slices(leaflet, {edge, leaflet.paper.width.in_points() - edge}, type));
+  return paginator.lay();
+}
+
+} // namespace bodkin::press

@@ -1,0 +1,133 @@
+#include "press/leaflet_slices.hpp"
+
+#include <algorithm>
+
+namespace bodkin::press {
+namespace {
+
+using namespace paperwork;
+
+// Wider lines are hard to find back from.
+constexpr double widest_measure = 420;
+
+double height_of(const std::vector<Line> &lines) {
+  return lines.empty() ? 0 : lines.back().foot.in_points();
+}
+
+Slice words(std::vector<Line> lines, double x, double before, bool keep = false) {
+  const double height = height_of(lines);
+  return {before, height, keep, false, [lines = std::move(lines), x](LeafletPage &page, double y) {
+            page.words.push_back(words_at(lines, x, y));
+          }};
+}
+
+struct Cutter {
+  Band band;
+  LeafletType &type;
+  double left() const { return band.left + band.hanging; }
+  double measure() const { return std::min(band.right - left(), widest_measure); }
+
+  std::vector<Slice> operator()(const Headline &head) const {
+    const LeafletRole role = head.level == 1   ? LeafletRole::head
+                             : head.level == 2 ? LeafletRole::subhead
+                                               : LeafletRole::minor;
+    const double before = head.level == 1 ? 26 : head.level == 2 ? 16 : 10;
+    std::vector<Line> lines = type.broken({}, head.text, role, band.right - left());
+    if (head.level > 1)
+      return {words(std::move(lines), left(), before, true)};
+    return {step_head(std::move(lines), head.number, before)};
+  }
+
+  // A line across the page, the step's number hanging at its left.
+  Slice step_head(std::vector<Line> lines, const std::string &number, double before) const {
+    constexpr double above = 9, below = 3;
+    const double height = above + height_of(lines) + below;
+    std::vector<Line> figure;
+    if (!number.empty())
+      figure.push_back(type.line(number, LeafletRole::number));
+    const double up = type.leading(LeafletRole::number) - type.leading(LeafletRole::head);
+    return {before, height, true, false,
+            [lines = std::move(lines), figure = std::move(figure), up, band = band,
+             x = left()](LeafletPage &page, double y) {
+              page.rules.push_back({band.left, y, band.right, y, 1});
+              page.words.push_back(words_at(lines, x, y + above));
+              if (!figure.empty())
+                page.words.push_back(words_at(figure, band.left, y + above - up * 0.55));
+            }};
+  }
+
+  std::vector<Slice> operator()(const Passage &passage) const {
+    return {words(type.broken(passage.lead, passage.text,
+                              passage.small ? LeafletRole::small : LeafletRole::text, measure()),
+                  left(), passage.small ? 3 : 5)};
+  }
+
+  std::vector<Slice> operator()(const Care &care) const {
+    constexpr double inset = 12, room = 2;
+    std::vector<Line> lines =
+        type.broken("Take care.", care.text, LeafletRole::care, measure() - inset);
+    const double height = height_of(lines) + 2 * room;
+    return {{9, height, false, false,
+             [lines = std::move(lines), x = left(), height](LeafletPage &page, double y) {
+               page.rules.push_back({x + 1.5, y, x + 1.5, y + height, 3});
+               page.words.push_back(words_at(lines, x + inset, y + room));
+             }}};
+  }
+
+  std::vector<Slice> operator()(const Table &table) const {
+    return table_slices(table, left(), band.right, type);
+  }
+  std::vector<Slice> operator()(const Pictures &pictures) const {
+    return picture_slices(pictures, left(), band.right, type);
+  }
+
+  // Rows of ten, as hands count.
+  std::vector<Slice> operator()(const Ticks &ticks) const {
+    constexpr std::size_t across = 10;
+    constexpr double side = 11, high = 21;
+    const double step = (band.right - left()) / across;
+    std::vector<Slice> slices;
+    for (std::size_t first = 0; first < ticks.labels.size(); first += across) {
+      std::vector<Line> row;
+      for (std::size_t i = first; i < std::min(first + across, ticks.labels.size()); ++i)
+        row.push_back(type.line(ticks.labels[i], LeafletRole::small));
+      slices.push_back({first == 0 ? 8.0 : 0.0, high, false, false,
+                        [row = std::move(row), step, x = left()](LeafletPage &page, double y) {
+                          for (std::size_t i = 0; i < row.size(); ++i) {
+                            const double at = x + step * static_cast<double>(i);
+                            page.boxes.push_back({at, y + 2, side});
+                            page.words.push_back(words_at({row[i]}, at + side + 5, y + 1));
+                          }
+                        }});
+    }
+    return slices;
+  }
+
+  std::vector<Slice> operator()(const NewPage &) const {
+    Slice slice;
+    slice.new_page = true;
+    return {slice};
+  }
+};
+
+} // namespace
+
+std::vector<Slice> slices_of(const LeafletBlock &block, const Band &band, LeafletType &type) {
+  return std::visit(Cutter{band, type}, block);
+}
+
+std::vector<Slice> title_slices(const Leaflet &leaflet, const Band &band, LeafletType &type) {
+  std::vector<Slice> slices;
+  const double measure = band.right - band.left;
+  slices.push_back(
+      words(type.broken({}, leaflet.title, LeafletRole::title, measure), band.left, 0, true));
+  slices.push_back(
+      words(type.broken({}, leaflet.kind, LeafletRole::kind, measure), band.left, 2, true));
+  if (!leaflet.aside.empty())
+    slices.push_back(
+        words(type.broken({}, leaflet.aside, LeafletRole::aside, measure), band.left, 2, true));
+  slices.back().keep = false;
+  return slices;
+}
+
+} // namespace bodkin::press

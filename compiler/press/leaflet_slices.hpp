@@ -1,0 +1,35 @@
+// Blocks of a leaflet cut into slices that are never parted: a passage, a row of a table, a row of
+// pictures with what is said below them.
+#pragma once
+
+#include "press/leaflet_layout.hpp"
+
+#include <functional>
+
+namespace bodkin::press {
+
+struct Slice {
+  double before = 0; // room above it, except at a page's head
+  double height = 0;
+  bool keep = false; // stays with the next
+  bool new_page = false;
+  std::function<void(LeafletPage &, double y)> put;
+};
+
+// From the left edge of steps' numbers to the right edge of all.
+struct Band {
+  double left = 0, right = 0;
+  double hanging = 40; // where all but steps' numbers begins
+};
+
+std::vector<Slice> slices_of(const paperwork::LeafletBlock &block, const Band &band,
+                             LeafletType &type);
+std::vector<Slice> title_slices(const paperwork::Leaflet &leaflet, const Band &band,
+                                LeafletType &type);
+
+std::vector<Slice> table_slices(const paperwork::Table &table, double left, double right,
+                                LeafletType &type);
+std::vector<Slice> picture_slices(const paperwork::Pictures &pictures, double left, double right,
+                                  LeafletType &type);
+
+} // namespace bodkin::press
