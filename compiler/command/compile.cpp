@@ -96,6 +96,8 @@ int compile(const Options &options, const Desk &desk) {
   delivery.write("estimate.txt", estimate_as_text(way->edition(), way->estimate, way->sources,
                                                   over_and_anyway(*way, options)));
   delivery.write("estimate.json", estimate_as_json(way->estimate, way->sources));
+  delivery.write("rights.txt", paperwork::ledger_as_text(way->edition(), way->rights));
+  delivery.write("rights.csv", paperwork::ledger_as_csv(way->edition(), way->rights));
   std::vector<std::string> made = delivery.written();
   made.emplace_back(made_from_name);
   // A blank to measure a machine by does not grow old with the edition.

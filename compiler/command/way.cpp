@@ -4,6 +4,7 @@
 #include "money/budget.hpp"
 #include "money/more_sheets.hpp"
 #include "money/ups.hpp"
+#include "paperwork/rights_problems.hpp"
 #include "preflight/preflight.hpp"
 #include "problems/render.hpp"
 #include "sheet/parts.hpp"
@@ -116,6 +117,8 @@ void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   progress.say("checking");
   for (std::size_t i = 0; i < way.parts.size(); ++i)
     look_over(way, way.parts[i], way.drawings[i]);
+  way.rights = paperwork::ledger_of(way.edition());
+  paperwork::check_rights(way.edition(), way.rights, way.sources, way.problems);
 }
 
 } // namespace

@@ -8,6 +8,7 @@
 #include "edition/read.hpp"
 #include "money/estimate.hpp"
 #include "page/compose.hpp"
+#include "paperwork/ledger.hpp"
 #include "problems/sources.hpp"
 #include "sheet/parts.hpp"
 #include "sheet/passes.hpp"
@@ -39,6 +40,7 @@ struct WayThrough {
   std::vector<Pass> passes;
   ChargedSides sides;
   Estimate estimate;
+  paperwork::RightsLedger rights;
 
   WayThrough() = default;
   WayThrough(const WayThrough &) = delete;

@@ -79,6 +79,7 @@ struct Picture {
 struct Words {
   Known<StyleId> style{StyleId::none, {}};
   std::variant<Prose, TextId> words;
+  std::string file; // that they come from, as written; else empty
   int columns = 1;
   Length gap;
   std::optional<Known<int>> continues; // this text's next place is its first on that page

@@ -132,6 +132,7 @@ Words words_of(Reader &reader, FactLine line, const ElementFacts &facts) {
       reader.report(words_twice(line));
   } else {
     words.words = prose_of(reader, line);
+    words.file = line.words("file");
   }
   take_columns(reader, facts.find("columns"), words);
   words.continues = page_in(reader, facts.find("continues"), "page");

@@ -23,6 +23,8 @@ enum class Family {
   running,
   folding,
   insert,
+  law,
+  licence,
   count
 };
 std::string_view word_for(Family family); // the keyword that makes one

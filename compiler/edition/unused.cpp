@@ -21,7 +21,7 @@ void note_unused(Reader &reader) {
   if (!reader.edition_line)
     return;
   for (const Family family : {Family::stock, Family::machine, Family::face, Family::style,
-                              Family::source, Family::text, Family::standing, Family::folding})
+                              Family::source, Family::text, Family::standing, Family::folding, Family::law, Family::licence})
     for (const Named &thing : reader.things(family).all)
       if (!thing.used && thing.line.in->own && !meant(reader.things(family), thing.name))
         reader.report(unused_thing(family, thing));
