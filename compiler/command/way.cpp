@@ -4,6 +4,7 @@
 #include "money/budget.hpp"
 #include "money/more_sheets.hpp"
 #include "money/ups.hpp"
+#include "paperwork/own_words.hpp"
 #include "paperwork/rights_problems.hpp"
 #include "preflight/preflight.hpp"
 #include "problems/render.hpp"
@@ -105,6 +106,7 @@ void look_over(WayThrough &way, const CopyPart &part, const Drawings &drawings) 
 
 void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   progress.say("laying sheets");
+  paperwork::write_own_words(way.reading.edition, way.sources, way.problems);
   choose_ups(way.reading.edition, way.sources, way.problems);
   way.parts = impose_parts(way.edition(), way.sources, way.problems);
   way.imposition = joined(way.parts);
@@ -119,6 +121,8 @@ void walk_on(WayThrough &way, bool anyway, Progress &progress) {
     look_over(way, way.parts[i], way.drawings[i]);
   way.rights = paperwork::ledger_of(way.edition());
   paperwork::check_rights(way.edition(), way.rights, way.sources, way.problems);
+  way.mailings = paperwork::mailings_of(way.edition(), way.parts);
+  paperwork::check_post(way.edition(), way.mailings, way.problems);
 }
 
 } // namespace

@@ -9,6 +9,7 @@
 #include "money/estimate.hpp"
 #include "page/compose.hpp"
 #include "paperwork/ledger.hpp"
+#include "paperwork/post.hpp"
 #include "problems/sources.hpp"
 #include "sheet/parts.hpp"
 #include "sheet/passes.hpp"
@@ -41,6 +42,7 @@ struct WayThrough {
   ChargedSides sides;
   Estimate estimate;
   paperwork::RightsLedger rights;
+  std::vector<paperwork::Mailing> mailings;
 
   WayThrough() = default;
   WayThrough(const WayThrough &) = delete;

@@ -8,6 +8,7 @@
 #include "edition/folding.hpp"
 #include "edition/law.hpp"
 #include "edition/machine.hpp"
+#include "edition/mail.hpp"
 #include "edition/page.hpp"
 #include "edition/source.hpp"
 #include "edition/stock.hpp"
@@ -72,6 +73,9 @@ struct Edition {
   std::vector<Style> styles;
   std::vector<Law> laws;
   std::vector<Licence> licences;
+  std::vector<MailClass> mail;
+  std::vector<Envelope> envelopes;
+  std::vector<Posting> postings;
   std::vector<ArtSource> sources;
   std::vector<Text> texts;
   std::vector<Standing> standings;
@@ -91,6 +95,8 @@ struct Edition {
   const Machine &operator[](MachineId id) const { return machines[at(id)]; }
   const Face &operator[](FaceId id) const { return faces[at(id)]; }
   const Style &operator[](StyleId id) const { return styles[at(id)]; }
+  const MailClass &operator[](MailId id) const { return mail[at(id)]; }
+  const Envelope &operator[](EnvelopeId id) const { return envelopes[at(id)]; }
   const Law &operator[](LawId id) const { return laws[at(id)]; }
   const Licence &operator[](LicenceId id) const { return licences[at(id)]; }
   const ArtSource &operator[](SourceId id) const { return sources[at(id)]; }

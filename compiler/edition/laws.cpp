@@ -1,4 +1,5 @@
 #include "edition/like.hpp"
+#include "edition/problems.hpp"
 #include "edition/supplies.hpp"
 #include "edition/values.hpp"
 
@@ -9,6 +10,8 @@ namespace {
 
 // Laws of more years than these are a slip of the finger.
 constexpr std::int64_t most_years = 10'000;
+// Each line of each law is asked of every source.
+constexpr std::size_t most_laws = 20, most_terms = 200;
 
 std::optional<int> year_in(Reader &reader, FactLine line, std::string_view part) {
   const auto year = count_in(reader, line, part, 1, "years count from 1");
@@ -51,8 +54,12 @@ std::optional<TermRule> term_rule(Reader &reader, FactLine line) {
 Law law_of(Reader &reader, const Named &named, const Facts &facts) {
   Law law{std::string(named.name), std::string(named.line.words("title")), named.line.range(), {}};
   facts.each("term", [&](FactLine line) {
+    if (law.terms.size() == most_terms)
+      return;
     if (const auto rule = term_rule(reader, line))
       law.terms.push_back(*rule);
+    if (law.terms.size() == most_terms)
+      reader.report(too_many_lines(line, most_terms));
   });
   if (law.terms.empty() && facts.whole() && !named.line.statement->broken)
     reader.report({.check = "missing-fact",
@@ -71,8 +78,12 @@ void take_laws(Reader &reader) {
   for (std::size_t i = 0; i < things.all.size(); ++i)
     reader.edition.laws.push_back(law_of(reader, things.all[i], facts[i]));
   reader.edition_facts.each("law", [&](FactLine line) {
+    if (reader.edition.judged_by.size() == most_laws)
+      return;
     if (const auto id = id_in<LawId>(reader, Family::law, line, "law"))
       reader.edition.judged_by.push_back(*id);
+    if (reader.edition.judged_by.size() == most_laws)
+      reader.report(too_many_lines(line, most_laws));
   });
 }
 

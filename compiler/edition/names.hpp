@@ -25,6 +25,8 @@ enum class Family {
   insert,
   law,
   licence,
+  mail,
+  envelope,
   count
 };
 std::string_view word_for(Family family); // the keyword that makes one

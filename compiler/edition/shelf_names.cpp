@@ -18,6 +18,9 @@ std::string_view folder_for(Family family) {
     return "laws";
   case Family::licence:
     return "licences";
+  case Family::mail:
+  case Family::envelope:
+    return "mail";
   default:
     return {};
   }

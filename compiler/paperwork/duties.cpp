@@ -2,6 +2,9 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <set>
+#include <unordered_map>
+#include <utility>
 
 namespace bodkin::paperwork {
 namespace {
@@ -81,13 +84,26 @@ Problem nobody_to_credit(const UsedSource &used, const Licence &licence) {
                    {"credit     \"Photograph by A. Ferrier.\"", "or in the words that they ask"}}};
 }
 
+Problem not_credited(const UsedSource &used, const Licence &licence) {
+  return {.kind = Kind::warning,
+          .check = "not-credited",
+          .range = used.source->rights->from,
+          .message = fmt::format("{} asks for a credit, and no page names who made {}, {}",
+                                 licence_words(licence), used.source->name, used.where()),
+          .why = "to be named is the price of it; a line in small type inside the cover pays it",
+          .type = {{"credits in label\n  at       1/2in 6in, 4 1/2in x 2in",
+                    "on a page, in a style of yours"}},
+          .related = {{licence.range, "the licence"}}};
+}
+
 } // namespace
 
 std::string UsedSource::where() const {
   std::vector<PageSeen> pages;
+  std::set<std::pair<const Piece *, int>> seen;
   for (const LedgerWork *work : works)
     for (const PageSeen &page : work->pages)
-      if (std::find(pages.begin(), pages.end(), page) == pages.end())
+      if (seen.insert({page.piece, page.page}).second)
         pages.push_back(page);
   const auto earlier = [](const PageSeen &a, const PageSeen &b) { return a.page < b.page; };
   if (std::all_of(pages.begin(), pages.end(), [](const PageSeen &p) { return !p.piece; }))
@@ -97,14 +113,14 @@ std::string UsedSource::where() const {
 
 std::vector<UsedSource> used_sources(const RightsLedger &ledger) {
   std::vector<UsedSource> used;
+  std::unordered_map<const ArtSource *, std::size_t> places;
   for (const LedgerWork &work : ledger.works) {
     if (!work.source)
       continue;
-    auto at = std::find_if(used.begin(), used.end(),
-                           [&](const UsedSource &one) { return one.source == work.source; });
-    if (at == used.end())
-      at = used.insert(used.end(), {work.source, {}});
-    at->works.push_back(&work);
+    const auto [place, added] = places.emplace(work.source, used.size());
+    if (added)
+      used.push_back({work.source, {}});
+    used[place->second].works.push_back(&work);
   }
   return used;
 }
@@ -113,7 +129,8 @@ bool is_sold(const Edition &edition) {
   return edition.price && (*edition.price)->amount.digits > 0;
 }
 
-void check_duties(const UsedSource &used, const Edition &edition, Problems &problems) {
+void check_duties(const UsedSource &used, const Edition &edition, const CreditsGiven &given,
+                  Problems &problems) {
   const ArtSource &source = *used.source;
   if (!source.licence_id)
     return;
@@ -122,6 +139,8 @@ void check_duties(const UsedSource &used, const Edition &edition, Problems &prob
     problems.push_back(not_for_sale(used, edition, licence));
   if (licence.asks_credit && !source.author && !source.credit)
     problems.push_back(nobody_to_credit(used, licence));
+  else if (licence.asks_credit && !given.name(source))
+    problems.push_back(not_credited(used, licence));
   for (const LedgerWork *work : used.works) {
     if (work->changes.empty())
       continue;

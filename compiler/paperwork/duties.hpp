@@ -2,6 +2,7 @@
 #pragma once
 
 #include "paperwork/ledger.hpp"
+#include "paperwork/own_words.hpp"
 #include "problems/problem.hpp"
 
 #include <string>
@@ -19,6 +20,7 @@ std::vector<UsedSource> used_sources(const RightsLedger &ledger);
 
 bool is_sold(const Edition &edition);
 
-void check_duties(const UsedSource &used, const Edition &edition, Problems &problems);
+void check_duties(const UsedSource &used, const Edition &edition, const CreditsGiven &given,
+                  Problems &problems);
 
 } // namespace bodkin::paperwork

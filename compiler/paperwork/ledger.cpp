@@ -1,6 +1,7 @@
 #include "paperwork/ledger.hpp"
 
-#include "edition/elements_on.hpp"
+#include "edition/laid.hpp"
+#include "sheet/speech.hpp"
 
 #include <algorithm>
 #include <array>
@@ -28,21 +29,38 @@ public:
 
 private:
   void take(const Edition &part, const Piece *piece) {
-    each_element_on(part, [&](int page, const Element &element) {
-      const PageSeen seen{piece, page};
-      if (const auto *picture = std::get_if<Picture>(&element.what))
-        show(WorkKind::picture, picture->written, element, seen);
-      else if (const auto *pasted = std::get_if<PasteUp>(&element.what))
-        show(WorkKind::pasted, pasted->text, element, seen);
-      else if (const auto *words = std::get_if<Words>(&element.what))
-        take_words(*words, element, seen);
-      else if (const auto *folio = std::get_if<Folio>(&element.what))
-        set_in(folio->style);
+    each_laid(part, [&](ElementId id, int page) {
+      take_element(part[id], {piece, page});
+      if (const int right = across_the_fold(part, id, page); right > 0)
+        take_element(part[id], {piece, right});
     });
+  }
+
+  // What stands on a spread is laid once, on its left page, and seen on both.
+  static int across_the_fold(const Edition &part, ElementId id, int page) {
+    const auto &spread = part.pages[static_cast<std::size_t>(page)].spread;
+    if (!spread)
+      return 0;
+    const Spread &of = part.spreads[*spread];
+    const bool on_it = std::find(of.elements.begin(), of.elements.end(), id) != of.elements.end();
+    return on_it && of.left == page ? of.right : 0;
+  }
+
+  void take_element(const Element &element, const PageSeen &seen) {
+    if (const auto *picture = std::get_if<Picture>(&element.what))
+      show(WorkKind::picture, picture->written, element, seen);
+    else if (const auto *pasted = std::get_if<PasteUp>(&element.what))
+      show(WorkKind::pasted, pasted->text, element, seen);
+    else if (const auto *words = std::get_if<Words>(&element.what))
+      take_words(*words, element, seen);
+    else if (const auto *folio = std::get_if<Folio>(&element.what))
+      set_in(folio->style);
   }
 
   void take_words(const Words &words, const Element &element, const PageSeen &seen) {
     set_in(*words.style);
+    if (words.by != WrittenBy::maker)
+      return;
     const TextId *text = std::get_if<TextId>(&words.words);
     if (text && *text != TextId::none)
       show(WorkKind::text, edition_.texts[at(*text)].name, element, seen,
@@ -77,7 +95,7 @@ private:
     LedgerWork &work = ledger_.works[found->second];
     if (work.pages.empty() || !(work.pages.back() == seen))
       work.pages.push_back(seen);
-    if (std::find(work.elements.begin(), work.elements.end(), &element) == work.elements.end()) {
+    if (shown_.insert(&element).second) {
       work.elements.push_back(&element);
       see_changes(work, element);
     }
@@ -134,7 +152,7 @@ private:
   RightsLedger ledger_;
   std::map<std::tuple<WorkKind, std::string, const ArtSource *>, std::size_t> works_;
   std::set<StyleId> styles_;
-  std::set<const Element *> own_;
+  std::set<const Element *> own_, shown_;
   std::vector<FaceId> faces_; // in the order of their use
 };
 
@@ -171,11 +189,16 @@ std::string written(const std::vector<PageSeen> &pages) {
 }
 
 std::string on_pages(const std::vector<PageSeen> &pages) {
-  const bool of_book = !pages.empty() && !pages.front().piece;
+  std::vector<int> numbers;
+  for (const PageSeen &seen : pages)
+    if (!seen.piece)
+      numbers.push_back(seen.page);
+  if (numbers.size() == pages.size())
+    return "on " + spoken::pages_listed(numbers);
   return fmt::format("on {}{}",
-                     !of_book            ? ""
-                     : pages.size() == 1 ? "page "
-                                         : "pages ",
+                     numbers.empty()       ? ""
+                     : numbers.size() == 1 ? "page "
+                                           : "pages ",
                      written(pages));
 }
 

@@ -39,7 +39,7 @@ RightsLedger ledger_of(const Edition &edition);
 
 // "3, 5-7; wrap front-cover; map 1"
 std::string written(const std::vector<PageSeen> &pages);
-std::string on_pages(const std::vector<PageSeen> &pages); // "on page 3", "on pages 3, 5-7"
+std::string on_pages(const std::vector<PageSeen> &pages); // "on page 3", "on pages 3 and 5"
 std::string_view word_for(WorkKind kind);
 // "own", "public domain", "licence CC-BY-4.0" …
 std::string right_in_words(const ArtSource &source);

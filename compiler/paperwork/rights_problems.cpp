@@ -159,12 +159,20 @@ void check_claim(const UsedSource &used, const Edition &edition, Problems &probl
 void check_rights(const Edition &edition, const RightsLedger &ledger, const Sources &sources,
                   Problems &problems) {
   const auto year = year_of(edition);
-  for (const UsedSource &used : used_sources(ledger)) {
+  const std::vector<UsedSource> all = used_sources(ledger);
+  const bool asked = std::any_of(all.begin(), all.end(), [](const UsedSource &used) {
+    return used.source->licence_id.has_value();
+  });
+  // To gather what a whole book says takes its time, and few editions have to.
+  const std::optional<CreditsGiven> given =
+      asked ? std::optional<CreditsGiven>(edition) : std::nullopt;
+  for (const UsedSource &used : all) {
     check_claim(used, edition, problems);
     check_dates(used, edition, sources, problems);
     if (year)
       check_terms(used, edition, *year, problems);
-    check_duties(used, edition, problems);
+    if (given)
+      check_duties(used, edition, *given, problems);
   }
   if (!year && !edition.judged_by.empty())
     problems.push_back(not_dated(edition));

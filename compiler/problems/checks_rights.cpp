@@ -11,6 +11,33 @@ constexpr Check table[] = {
      "Put right the date of the source, or that of the edition.",
      "source harbour-card\n"
      "  published  1907, US\n"},
+    {"envelope-too-small", Kind::warning, "A copy does not go into its envelope",
+     "Copies are posted in an envelope that is smaller, one way or the other, than the copy as "
+     "the knife leaves it.",
+     "Take a larger envelope.",
+     "envelope kraft \"Brown envelope\"\n"
+     "  size       9in x 6in\n"},
+    {"english-sentences", Kind::note, "Credits or a colophon in English",
+     "The compiler puts the sentences of credits and colophon together from the edition's own "
+     "lines. It knows how to in English; the edition says that it is in another language.",
+     "Write them as words of your own; facts such as [50](fact:copies) are filled in all the same.",
+     "words in label\n"
+     "  says \"[50](fact:copies) exemplaires\"\n"},
+    {"mail-refuses", Kind::warning, "No class of mail takes a piece",
+     "What is posted is larger, thicker or heavier than the classes of mail allow, or the class "
+     "that takes it has no price. The message says by how much, class by class. Masses are those "
+     "of the copy after the knife, with the envelope's own.",
+     "Send fewer copies together, take another envelope, or write the class that the counter "
+     "would sell you.",
+     "mail parcel \"Parcel\"\n"
+     "  largest    18in x 12in, 6in thick\n"
+     "  step       32 oz at $6.40 each\n"},
+    {"no-mail", Kind::warning, "Copies are posted and no class of mail is known",
+     "The edition says that copies are posted. Which class takes them, and what that costs, "
+     "follows from the classes of mail, which the manuscript writes down or borrows.",
+     "Borrow a shelf and put prices to its classes, or write your own.",
+     "mail letter like us-letter\n"
+     "  step       2 oz at $1.09 each\n"},
     {"no-credit", Kind::warning, "A licence asks for a credit and nobody is named",
      "The licence lends the work to everybody who names its maker. The source says neither an "
      "author nor the words of a credit, so nothing can be set.",
@@ -25,6 +52,20 @@ constexpr Check table[] = {
      "source harbour-card\n"
      "  rights     permission\n"
      "  permission 2026-03-02, on file \"papers/museum.pdf\"\n"},
+    {"nobody-to-name", Kind::note, "Credits that are empty",
+     "A page has `credits`, and nothing that stands on the pages comes from a source that wants "
+     "naming. What is the maker's own is named only where its source has a `credit`.",
+     "Write sources for what is not yours, or take the credits out.",
+     "source map-tiles\n"
+     "  author     \"The map makers\"\n"
+     "  rights     licence \"CC-BY-4.0\"\n"},
+    {"not-credited", Kind::warning, "A licence asks for a credit that no page gives",
+     "The licence lends the work to everybody who names its maker. No page has `credits`, and no "
+     "words on a page hold the credit or the author's name.",
+     "Set credits on a page, or name the maker in words of your own.",
+     "page 2\n"
+     "  credits in label\n"
+     "    at       1/2in 6in, 4 1/2in x 2in\n"},
     {"not-for-sale", Kind::warning, "What may not be sold is in an edition with a price",
      "The licence of a source allows everything but a sale, and the edition says what a copy "
      "costs its reader. Whether covering the paper counts as a sale is not for a compiler to "

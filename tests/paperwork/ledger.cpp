@@ -80,8 +80,8 @@ Terms are reckoned at 2026, by the law United States; Life and 70 years.
                 end of 2002
                 Life and 70 years: cannot be told; the source does not say when
                 its author died
-    picture     art/harbour.png, on pages 1, 4, cropped, put in grey
-    text        diary, on pages 1, 2
+    picture     art/harbour.png, on pages 1 and 4, cropped, put in grey
+    text        diary, on pages 1 and 2
 
   These name no source:
     picture art/moon.png, on page 4

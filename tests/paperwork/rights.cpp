@@ -19,7 +19,10 @@ std::string said(std::string_view facts, std::string_view source, std::string_vi
                           small_edition(facts, "source card\n" + std::string(source) +
                                                    "page 1\n  picture \"art/moon.png\"\n"
                                                    "    source card\n" +
-                                                   std::string(picture)),
+                                                   std::string(picture) +
+                                                   "page 2\n  words \"Seen by A.\" in label\n"
+                                                   "face book from \"EB Garamond\"\n"
+                                                   "style label\n  face book 8/10\n"),
                       {{"art/moon.png", ""}, {"papers/letter.pdf", ""}});
   Problems problems;
   check_rights(r.edition(), ledger_of(r.edition()), *r.sources, problems);
@@ -87,6 +90,7 @@ TEST_CASE("what an open licence asks is held against the edition") {
         "same-licence\n");
   CHECK(said("", "  rights licence \"CC-BY-4.0\"\n") == "no-credit\n");
   CHECK(said("", "  rights licence \"CC0-1.0\"\n").empty());
+  CHECK(said("", "  author \"Z\"\n  rights licence \"CC-BY-4.0\"\n") == "not-credited\n");
 }
 
 TEST_CASE("a licence that no line describes is told once for its source") {
