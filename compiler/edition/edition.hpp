@@ -62,7 +62,7 @@ struct Edition {
   Known<Currency> currency; // what its money is counted in; empty where it has no money
   Known<bool> marks{true, {}};
   Known<int> up{1, {}}; // copies of the book's sheets on one sheet, cut apart after printing
-  std::vector<Known<LawId>> judged_by;          // the laws whose terms are reckoned with
+  std::vector<Known<LawId>> judged_by;           // the laws whose terms are reckoned with
   std::optional<Known<std::string>> given_under; // its own licence, as written
   std::optional<LicenceId> licence_id;           // of that, where its lines are known
 

@@ -79,7 +79,8 @@ std::optional<Mass> one_sheet_of(const Edition &edition, const Imposition &book)
       book.sheets.front().sides[0].places.empty())
     return std::nullopt;
   const Size page = finished_size(edition);
-  const auto leaves = static_cast<double>(book.sheets.front().sides[0].places.size());
+  const Sheet &sheet = book.sheets.front();
+  const auto leaves = static_cast<double>(sheet.sides[0].places.size()) / std::max(sheet.up, 1);
   constexpr double square_metres = 0.0254 * 0.0254;
   const double area = page.width.in_inches() * page.height.in_inches() * square_metres * leaves;
   const auto grammage = (*edition[*edition.paper].weight)->grammage.mg_per_m2;
