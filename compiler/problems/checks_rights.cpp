@@ -13,7 +13,7 @@ constexpr Check table[] = {
      "  published  1907, US\n"},
     {"envelope-too-small", Kind::warning, "A copy does not go into its envelope",
      "Copies are posted in an envelope that is smaller, one way or the other, than the copy as "
-     "the knife leaves it.",
+     "the knife leaves it. A copy goes in flat.",
      "Take a larger envelope.",
      "envelope kraft \"Brown envelope\"\n"
      "  size       9in x 6in\n"},

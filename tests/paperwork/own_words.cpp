@@ -37,13 +37,14 @@ Written written_words(std::string_view facts, const std::string &rest) {
 } // namespace
 
 TEST_CASE("a colophon tells copies, machine, papers, faces, work, maker and price in sentences") {
-  const Written it = written_words("number 4\nseries \"Almanacs\"\ndated 2026-11\n"
-                                   "maker \"Wet Umbrella Press\"\nprice $5 a copy\nlanguage en-GB\n"
-                                   "cover on board in colour\nlicence \"CC BY 4.0\"",
-                                   "stock board \"White card\" like plain\n"
-                                   "page 1-8\n"
-                                   "  colophon in label\n"
-                                   "finish\n  fold all\n  staple 2, leg 1/4in\n");
+  const Written it =
+      written_words("number 4\nseries \"Almanacs\"\ndated 2026-11\n"
+                    "maker \"Wet Umbrella Press\"\nprice $5 a copy\nlanguage en-GB\n"
+                    "cover on board in colour\nlicence \"CC BY 4.0\"",
+                    "stock board \"White card\" like plain\n"
+                    "page 1-8\n"
+                    "  colophon in label\n"
+                    "finish\n  fold all\n  staple 2, leg 1/4in, 2in from head and foot\n");
   CHECK(it.read.found() == "");
   CHECK(it.problems.empty());
   CHECK(it.says("colophon") ==
