@@ -12,7 +12,7 @@ void take_faces(Reader &reader);
 void take_styles(Reader &reader); // after faces and stocks
 void take_laws(Reader &reader);
 void take_licences(Reader &reader);
-void take_mail(Reader &reader); // classes, envelopes and what is sent
+void take_mail(Reader &reader);    // classes, envelopes and what is sent
 void take_sources(Reader &reader); // after licences
 
 } // namespace bodkin

@@ -188,8 +188,9 @@ constexpr std::array entries{
           .example = "kept-by \"Town museum\""},
     Entry{.word = "rights",
           .under = "source",
-          .phrase = "( rights:own|permission|unknown / rights:public-domain [because because:text] / "
-                    "rights:licence licence:text )",
+          .phrase =
+              "( rights:own|permission|unknown / rights:public-domain [because because:text] / "
+              "rights:licence licence:text )",
           .fallback = "unknown",
           .meaning = "By what right you use it; `because` says why it is free where the terms of "
                      "a law do not tell.",
