@@ -103,6 +103,11 @@ int compile(const Options &options, const Desk &desk) {
                                                   over_and_anyway(*way, options)) +
                                      paperwork::evening_as_text(making_of(*way), estimate_columns));
   delivery.write("estimate.json", estimate_as_json(way->estimate, way->sources));
+  delivery.write("rights.txt", paperwork::ledger_as_text(way->edition(), way->rights));
+  delivery.write("rights.csv", paperwork::ledger_as_csv(way->edition(), way->rights));
+  if (!way->mailings.empty())
+    delivery.write("post.txt", paperwork::post_as_text(way->edition(), way->parts, way->mailings,
+                                                       way->sources));
   std::vector<std::string> made = delivery.written();
   made.emplace_back(made_from_name);
   // A blank to measure a machine by does not grow old with the edition.

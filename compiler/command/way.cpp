@@ -4,6 +4,8 @@
 #include "money/budget.hpp"
 #include "money/more_sheets.hpp"
 #include "money/ups.hpp"
+#include "paperwork/own_words.hpp"
+#include "paperwork/rights_problems.hpp"
 #include "preflight/copy.hpp"
 #include "problems/render.hpp"
 #include "sheet/parts.hpp"
@@ -112,6 +114,7 @@ void look_over(WayThrough &way) {
 
 void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   progress.say("laying sheets");
+  paperwork::write_own_words(way.reading.edition, way.sources, way.problems);
   choose_ups(way.reading.edition, way.sources, way.problems);
   way.parts = impose_parts(way.edition(), way.sources, way.problems);
   way.imposition = joined(way.parts);
@@ -123,6 +126,10 @@ void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   count_money(way, anyway);
   progress.say("checking");
   look_over(way);
+  way.rights = paperwork::ledger_of(way.edition());
+  paperwork::check_rights(way.edition(), way.rights, way.sources, way.problems);
+  way.mailings = paperwork::mailings_of(way.edition(), way.parts);
+  paperwork::check_post(way.edition(), way.mailings, way.problems);
 }
 
 } // namespace

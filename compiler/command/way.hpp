@@ -8,6 +8,8 @@
 #include "edition/read.hpp"
 #include "money/estimate.hpp"
 #include "page/compose.hpp"
+#include "paperwork/ledger.hpp"
+#include "paperwork/post.hpp"
 #include "problems/sources.hpp"
 #include "sheet/parts.hpp"
 #include "sheet/passes.hpp"
@@ -39,6 +41,8 @@ struct WayThrough {
   std::vector<Pass> passes;
   ChargedSides sides;
   Estimate estimate;
+  paperwork::RightsLedger rights;
+  std::vector<paperwork::Mailing> mailings;
 
   WayThrough() = default;
   WayThrough(const WayThrough &) = delete;

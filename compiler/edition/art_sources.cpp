@@ -1,6 +1,11 @@
+#include "edition/licences.hpp"
 #include "edition/like.hpp"
+#include "edition/named_file.hpp"
 #include "edition/supplies.hpp"
 #include "edition/values.hpp"
+#include "measure/limits.hpp"
+
+#include <algorithm>
 
 namespace bodkin {
 namespace {
@@ -15,26 +20,52 @@ Rights rights_of(std::string_view word) {
   return word == "licence" ? Rights::licence : Rights::unknown;
 }
 
+void take_author(Reader &reader, FactLine line, ArtSource &source) {
+  source.author = text_in(line, "author");
+  source.author_unknown = line && line.has("nobody");
+  if (const auto died = count_in(reader, line, "died", 1, "years count from 1"))
+    source.author_died =
+        known(static_cast<int>(std::min<std::int64_t>(died->value, 9'999)), died->from);
+}
+
+void take_rights(Reader &reader, FactLine line, ArtSource &source) {
+  const auto rights = text_in(line, "rights");
+  if (!rights)
+    return;
+  source.rights = known(rights_of(rights->value), rights->from);
+  source.because = line.words("because");
+  source.licence = line.words("licence");
+  source.licence_id = licence_named(reader, line);
+}
+
+void take_permission(Reader &reader, FactLine line, ArtSource &source) {
+  source.permission_date = value_in<Date>(line, "date");
+  if (!line)
+    return;
+  source.permission = line.words("permission");
+  if (!line.has("file"))
+    return;
+  source.letter_on_file = true;
+  source.permission = line.words("file");
+  find_file(reader, line, "file", limits::picture_file_bytes, FileRole::letter);
+}
+
 ArtSource source_of(Reader &reader, const Named &named, const Facts &facts) {
   ArtSource source;
   source.name = named.name;
   source.heading = named.line.words("title");
   source.range = named.line.range();
   source.title = text_in(facts.find("title"), "title");
-  source.author = text_in(facts.find("author"), "author");
-  if (const auto died = count_in(reader, facts.find("author"), "died", 1, "years count from 1"))
-    source.author_died = known(static_cast<int>(died->value), died->from);
+  take_author(reader, facts.find("author"), source);
+  source.made = value_in<Date>(facts.find("made"), "date");
   source.published = value_in<Date>(facts.find("published"), "date");
   source.country = text_in(facts.find("published"), "country");
+  if (const auto renewed = text_in(facts.find("renewed"), "renewed"))
+    source.renewed = known(renewed->value == "yes", renewed->from);
   source.kept_by = text_in(facts.find("kept-by"), "keeper");
-  if (const auto rights = text_in(facts.find("rights"), "rights"))
-    source.rights = known(rights_of(rights->value), rights->from);
-  if (const FactLine rights = facts.find("rights"))
-    source.licence = rights.words("licence");
+  take_rights(reader, facts.find("rights"), source);
   source.credit = text_in(facts.find("credit"), "credit");
-  source.permission_date = value_in<Date>(facts.find("permission"), "date");
-  if (const FactLine permission = facts.find("permission"))
-    source.permission = permission.words("permission");
+  take_permission(reader, facts.find("permission"), source);
   source.costs = rate_in(reader, facts.find("costs"), "costs");
   source.link = text_in(facts.find("link"), "link");
   return source;

@@ -6,7 +6,9 @@
 #include "edition/face.hpp"
 #include "edition/finish.hpp"
 #include "edition/folding.hpp"
+#include "edition/law.hpp"
 #include "edition/machine.hpp"
+#include "edition/mail.hpp"
 #include "edition/page.hpp"
 #include "edition/source.hpp"
 #include "edition/stock.hpp"
@@ -60,12 +62,20 @@ struct Edition {
   Known<Currency> currency; // what its money is counted in; empty where it has no money
   Known<bool> marks{true, {}};
   Known<int> up{1, {}}; // copies of the book's sheets on one sheet, cut apart after printing
+  std::vector<Known<LawId>> judged_by;           // the laws whose terms are reckoned with
+  std::optional<Known<std::string>> given_under; // its own licence, as written
+  std::optional<LicenceId> licence_id;           // of that, where its lines are known
 
   std::vector<Stock> stocks;
   std::vector<Machine> machines;
   std::vector<Bid> bids;
   std::vector<Face> faces;
   std::vector<Style> styles;
+  std::vector<Law> laws;
+  std::vector<Licence> licences;
+  std::vector<MailClass> mail;
+  std::vector<Envelope> envelopes;
+  std::vector<Posting> postings;
   std::vector<ArtSource> sources;
   std::vector<Text> texts;
   std::vector<Standing> standings;
@@ -85,6 +95,11 @@ struct Edition {
   const Machine &operator[](MachineId id) const { return machines[at(id)]; }
   const Face &operator[](FaceId id) const { return faces[at(id)]; }
   const Style &operator[](StyleId id) const { return styles[at(id)]; }
+  const MailClass &operator[](MailId id) const { return mail[at(id)]; }
+  const Envelope &operator[](EnvelopeId id) const { return envelopes[at(id)]; }
+  const Law &operator[](LawId id) const { return laws[at(id)]; }
+  const Licence &operator[](LicenceId id) const { return licences[at(id)]; }
+  const ArtSource &operator[](SourceId id) const { return sources[at(id)]; }
   bool is_cover(int page) const {
     return page == 1 || page == 2 || page == *page_count - 1 || page == *page_count;
   }

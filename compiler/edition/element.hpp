@@ -83,9 +83,14 @@ struct Picture {
   Known<Tone> tone;
 };
 
+// By the maker, or by the compiler out of the edition's own facts.
+enum class WrittenBy { maker, credits, colophon };
+
 struct Words {
   Known<StyleId> style{StyleId::none, {}};
   std::variant<Prose, TextId> words;
+  WrittenBy by = WrittenBy::maker;
+  std::string file; // that they come from, as written; else empty
   int columns = 1;
   Length gap;
   std::optional<Known<int>> continues; // this text's next place is its first on that page

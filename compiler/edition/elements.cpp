@@ -83,6 +83,8 @@ decltype(Element::what) matter_of(Reader &reader, FactLine line, const ElementFa
     return picture_of(reader, line, facts);
   if (word == "words")
     return words_of(reader, line, facts);
+  if (word == "credits" || word == "colophon")
+    return written_words_of(reader, line, facts);
   if (word == "rule")
     return rule_of(reader, line);
   if (word == "qr")
@@ -132,8 +134,8 @@ Element element_of(Reader &reader, FactLine line, Stands stands) {
 }
 
 bool is_element(std::string_view word) {
-  for (const std::string_view one :
-       {"picture", "words", "rule", "patch", "qr", "lay", "hand", "folio", "paste-up"})
+  for (const std::string_view one : {"picture", "words", "credits", "colophon", "rule", "patch",
+                                     "qr", "lay", "hand", "folio", "paste-up"})
     if (word == one)
       return true;
   return false;

@@ -12,8 +12,8 @@ namespace bodkin {
 namespace {
 
 constexpr std::array<std::string_view, static_cast<std::size_t>(Family::count)> family_words{
-    "stock", "machine",  "bid",     "face",    "style", "source",
-    "text",  "standing", "running", "folding", "insert"};
+    "stock",   "machine", "bid",    "face", "style",   "source", "text",    "standing",
+    "running", "folding", "insert", "law",  "licence", "mail",   "envelope"};
 
 std::optional<Family> family_of(std::string_view word) {
   for (std::size_t i = 0; i < family_words.size(); ++i)

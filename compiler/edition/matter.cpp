@@ -120,6 +120,15 @@ Picture picture_of(Reader &reader, FactLine line, const ElementFacts &facts) {
   return picture;
 }
 
+Words written_words_of(Reader &reader, FactLine line, const ElementFacts &facts) {
+  Words words;
+  words.by = line.word() == "credits" ? WrittenBy::credits : WrittenBy::colophon;
+  if (const auto style = id_in<StyleId>(reader, Family::style, line, "style"))
+    words.style = *style;
+  take_columns(reader, facts.find("columns"), words);
+  return words;
+}
+
 Words words_of(Reader &reader, FactLine line, const ElementFacts &facts) {
   Words words;
   if (const auto style = id_in<StyleId>(reader, Family::style, line, "style"))
@@ -132,6 +141,7 @@ Words words_of(Reader &reader, FactLine line, const ElementFacts &facts) {
       reader.report(words_twice(line));
   } else {
     words.words = prose_of(reader, line);
+    words.file = line.words("file");
   }
   take_columns(reader, facts.find("columns"), words);
   words.continues = page_in(reader, facts.find("continues"), "page");

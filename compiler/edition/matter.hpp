@@ -7,6 +7,8 @@
 namespace bodkin {
 
 Picture picture_of(Reader &reader, FactLine line, const ElementFacts &facts);
+// Credits or a colophon: its prose is written when the whole is known.
+Words written_words_of(Reader &reader, FactLine line, const ElementFacts &facts);
 Words words_of(Reader &reader, FactLine line, const ElementFacts &facts);
 
 } // namespace bodkin

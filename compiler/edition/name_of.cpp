@@ -3,6 +3,8 @@
 namespace bodkin {
 
 std::string_view name_of(const Element &element) {
+  if (const auto *words = std::get_if<Words>(&element.what); words && words->by != WrittenBy::maker)
+    return words->by == WrittenBy::credits ? "credits" : "colophon";
   constexpr std::string_view names[] = {"picture", "words", "rule",  "patch",   "qr",
                                         "lay",     "hand",  "folio", "paste-up"};
   return names[element.what.index()];

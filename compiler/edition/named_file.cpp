@@ -14,10 +14,14 @@ std::string consequence(FactLine line) {
     return "the page is drawn with a dashed keyline so that you can see the rest";
   if (line.word() == "borrow")
     return "the rest is read without what it holds";
+  if (line.word() == "permission")
+    return "a permission that nobody can show is none when somebody asks";
   return "the rest is set without these words";
 }
 
 std::string_view thing_of(FactLine line) {
+  if (line.word() == "permission")
+    return "letter";
   return line.word() == "picture" ? "picture" : line.word() == "borrow" ? "manuscript" : "text";
 }
 

@@ -23,6 +23,10 @@ enum class Family {
   running,
   folding,
   insert,
+  law,
+  licence,
+  mail,
+  envelope,
   count
 };
 std::string_view word_for(Family family); // the keyword that makes one

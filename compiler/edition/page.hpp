@@ -54,6 +54,7 @@ struct Text {
   Range range;
   std::string path; // empty: written under `says`
   Prose prose;
+  std::optional<Known<SourceId>> source;
 };
 
 } // namespace bodkin

@@ -30,6 +30,7 @@ Edition shell_of(const Edition &book) {
   edition.machines = book.machines;
   edition.faces = book.faces;
   edition.styles = book.styles;
+  edition.licences = book.licences;
   edition.sources = book.sources;
   edition.texts = book.texts;
   edition.standings = book.standings;

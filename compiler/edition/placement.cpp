@@ -203,7 +203,9 @@ bool place_needed(std::string_view word, Stands stands) {
     return false;
   if (stands == Stands::in_standing)
     return true;
-  return word == "patch" || word == "qr" || (word == "words" && stands == Stands::on_spread);
+  return word == "patch" || word == "qr" ||
+         ((word == "words" || word == "credits" || word == "colophon") &&
+          stands == Stands::on_spread);
 }
 
 } // namespace

@@ -180,6 +180,15 @@ Problem missing_fact(Range thing, std::string message, std::string why, std::str
           .type = {{std::move(line), {}}}};
 }
 
+Problem too_many_lines(FactLine last, std::size_t most) {
+  return {.check = "too-many-things",
+          .range = last.range(),
+          .message = fmt::format("these are {} lines of {}, and what follows is left out", most,
+                                 last.word()),
+          .why = "no edition needs so many, and reckoning with them would only make you wait",
+          .type = {{{}, "keep those that count"}}};
+}
+
 Problem too_small(Range range, std::string message, std::string why, std::string line) {
   return {.check = "number-too-small",
           .range = range,

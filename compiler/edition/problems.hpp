@@ -31,6 +31,7 @@ Problem unused_thing(Family family, const Named &thing);
 // A fact that must be written, under `thing`; `line` is the line to type.
 Problem missing_fact(Range thing, std::string message, std::string why, std::string line);
 // A fact that is there and cannot be: a price below nothing, no copies.
+Problem too_many_lines(FactLine last, std::size_t most);
 Problem too_small(Range range, std::string message, std::string why, std::string line);
 
 } // namespace bodkin

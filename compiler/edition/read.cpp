@@ -53,6 +53,9 @@ Reading read_edition(std::string_view path, const Files &files, Sources &sources
   take_bids(reader);
   take_faces(reader);
   take_styles(reader);
+  take_mail(reader);
+  take_laws(reader);
+  take_licences(reader);
   take_sources(reader);
   take_own_supplies(reader);
   take_folding(reader);

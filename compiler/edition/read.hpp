@@ -13,7 +13,7 @@
 
 namespace bodkin {
 
-enum class FileRole { manuscript, borrowed, shelf, words, picture, face };
+enum class FileRole { manuscript, borrowed, shelf, words, picture, face, letter };
 
 struct FileRead {
   std::string path; // relative to the edition's folder; of a shelf file "stdlib/stocks/us.bodkin"

@@ -14,6 +14,13 @@ std::string_view folder_for(Family family) {
     return "machines";
   case Family::style:
     return "styles";
+  case Family::law:
+    return "laws";
+  case Family::licence:
+    return "licences";
+  case Family::mail:
+  case Family::envelope:
+    return "mail";
   default:
     return {};
   }

@@ -10,6 +10,9 @@ void take_machines(Reader &reader);
 void take_bids(Reader &reader);
 void take_faces(Reader &reader);
 void take_styles(Reader &reader); // after faces and stocks
-void take_sources(Reader &reader);
+void take_laws(Reader &reader);
+void take_licences(Reader &reader);
+void take_mail(Reader &reader);    // classes, envelopes and what is sent
+void take_sources(Reader &reader); // after licences
 
 } // namespace bodkin

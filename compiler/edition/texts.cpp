@@ -2,6 +2,7 @@
 
 #include "edition/problems.hpp"
 #include "edition/prose_facts.hpp"
+#include "edition/values.hpp"
 
 #include <fmt/format.h>
 
@@ -41,6 +42,7 @@ Text text_of(Reader &reader, FactLine line) {
   }
   if (said)
     text.prose = std::move(*said);
+  text.source = id_in<SourceId>(reader, Family::source, Facts(line).find("source"), "source");
   return text;
 }
 

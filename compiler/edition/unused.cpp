@@ -20,8 +20,9 @@ bool meant(const Things &things, std::string_view name) {
 void note_unused(Reader &reader) {
   if (!reader.edition_line)
     return;
-  for (const Family family : {Family::stock, Family::machine, Family::face, Family::style,
-                              Family::source, Family::text, Family::standing, Family::folding})
+  for (const Family family :
+       {Family::stock, Family::machine, Family::face, Family::style, Family::source, Family::text,
+        Family::standing, Family::folding, Family::law, Family::licence, Family::envelope})
     for (const Named &thing : reader.things(family).all)
       if (!thing.used && thing.line.in->own && !meant(reader.things(family), thing.name))
         reader.report(unused_thing(family, thing));

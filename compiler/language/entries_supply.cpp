@@ -173,8 +173,8 @@ constexpr std::array entries{
           .example = "title \"Harbour at night, picture postcard\""},
     Entry{.word = "author",
           .under = "source",
-          .phrase = "author:text [, died died:count]",
-          .meaning = "Who made it, and the year they died.",
+          .phrase = "( nobody:unknown / author:text [, died died:count] )",
+          .meaning = "Who made it, and the year they died; `unknown` where nobody knows.",
           .example = "author \"A. Ferrier\", died 1931"},
     Entry{.word = "published",
           .under = "source",
@@ -188,9 +188,12 @@ constexpr std::array entries{
           .example = "kept-by \"Town museum\""},
     Entry{.word = "rights",
           .under = "source",
-          .phrase = "( rights:own|public-domain|permission|unknown / rights:licence licence:text )",
+          .phrase =
+              "( rights:own|permission|unknown / rights:public-domain [because because:text] / "
+              "rights:licence licence:text )",
           .fallback = "unknown",
-          .meaning = "By what right you use it.",
+          .meaning = "By what right you use it; `because` says why it is free where the terms of "
+                     "a law do not tell.",
           .example = "rights public-domain"},
     Entry{.word = "credit",
           .under = "source",
@@ -199,8 +202,9 @@ constexpr std::array entries{
           .example = "credit \"Postcard, 1907. Town museum.\""},
     Entry{.word = "permission",
           .under = "source",
-          .phrase = "date:date, permission:text",
-          .meaning = "The letter or message that allows it, and its date.",
+          .phrase = "date:date, ( on file file:text / permission:text )",
+          .meaning = "The letter or message that allows it, in words or as a file of the edition's "
+                     "folder, and its date.",
           .example = "permission 2026-03-02, \"letter from the town museum\""},
     Entry{.word = "costs",
           .under = "source",

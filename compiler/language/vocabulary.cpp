@@ -9,8 +9,8 @@ namespace {
 std::vector<Entry> whole_table() {
   std::vector<Entry> table;
   for (const std::span<const Entry> family :
-       {file_entries(), edition_entries(), piece_entries(), supply_entries(), style_entries(),
-        element_entries(), finish_entries(), folding_entries()})
+       {file_entries(), edition_entries(), piece_entries(), supply_entries(), rights_entries(),
+        post_entries(), style_entries(), element_entries(), finish_entries(), folding_entries()})
     table.insert(table.end(), family.begin(), family.end());
   return table;
 }

@@ -20,7 +20,7 @@ std::vector<Check> gathered() {
   for (const std::span<const Check> family :
        {checks_of_paper(), checks_of_folding(), checks_of_pieces(), checks_of_finish(),
         checks_of_place(), checks_of_pictures(), checks_of_words(), checks_of_manuscripts(),
-        checks_of_values(), checks_of_names(), checks_of_money()})
+        checks_of_values(), checks_of_names(), checks_of_rights(), checks_of_money()})
     all.insert(all.end(), family.begin(), family.end());
   std::sort(all.begin(), all.end(), before);
   return all;

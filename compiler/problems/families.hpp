@@ -15,6 +15,7 @@ std::span<const Check> checks_of_words();    // checks_words.cpp: faces, running
 std::span<const Check> checks_of_manuscripts(); // checks_manuscripts.cpp: the lines as typed
 std::span<const Check> checks_of_values(); // checks_values.cpp: lengths, money, weights as typed
 std::span<const Check> checks_of_names();  // checks_names.cpp: names, borrowing, unused things
+std::span<const Check> checks_of_rights(); // checks_rights.cpp: where things come from
 std::span<const Check> checks_of_money();  // checks_money.cpp
 
 } // namespace bodkin

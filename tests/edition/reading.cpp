@@ -28,7 +28,8 @@ void put_shelf_of(MemoryFiles &files, const std::filesystem::path &folder) {
 
 void put_shelf(MemoryFiles &files) {
   const std::filesystem::path source = BODKIN_SOURCE_DIR;
-  for (const char *folder : {"stocks", "machines", "foldings", "styles"})
+  for (const char *folder :
+       {"stocks", "machines", "foldings", "styles", "laws", "licences", "mail"})
     put_shelf_of(files, source / "stdlib" / folder);
   put_shelf_of(files, source / "fonts");
 }

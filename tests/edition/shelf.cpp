@@ -9,7 +9,8 @@ using namespace bodkin::tests;
 TEST_CASE("every file of the shelf can be borrowed, together, without a problem") {
   std::string borrows;
   MemoryFiles shelf = read("").files;
-  for (const char *folder : {"stocks", "machines", "styles", "foldings"})
+  for (const char *folder :
+       {"stocks", "machines", "styles", "foldings", "laws", "licences", "mail"})
     for (const std::string &name : shelf.shelf_names(folder))
       borrows += fmt::format("borrow \"{}/{}\"\n", folder, name);
   const Read r = read(borrows + small_edition("", "page 1\n"));

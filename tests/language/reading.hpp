@@ -63,8 +63,9 @@ inline std::string under(std::string_view parent, const std::string &line) {
         "tie \"it\"", "dry 2 h", "press 2 h", "add \"it\"", "pack"})
     if (step.substr(0, step.find(' ')) == parent)
       return "finish\n  " + std::string(step) + "\n    " + text + "\n";
-  for (const std::string_view element : {"picture \"a.png\"", "words in body", "patch", "qr \"x\"",
-                                         "hand stamp", "folio in label", "paste-up \"it\""})
+  for (const std::string_view element :
+       {"picture \"a.png\"", "words in body", "patch", "qr \"x\"", "hand stamp", "folio in label",
+        "paste-up \"it\"", "credits in label", "colophon in label"})
     if (element.substr(0, element.find(' ')) == parent)
       return "page 2\n  " + std::string(element) + "\n    " + text + "\n";
   if (parent == "wrap" || parent == "boards")

@@ -1,0 +1,108 @@
+#include "edition/licences.hpp"
+
+#include "edition/like.hpp"
+#include "edition/problems.hpp"
+#include "edition/supplies.hpp"
+#include "edition/values.hpp"
+
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+bool says(FactLine line, std::string_view word) {
+  if (!line)
+    return false;
+  for (const language::Capture &part : line.in->tree.captured(*line.statement))
+    if (const auto *written = std::get_if<language::Word>(&part.value);
+        written && written->text == word)
+      return true;
+  return false;
+}
+
+Licence licence_of(const Named &named, const Facts &facts) {
+  Licence licence;
+  licence.name = named.name;
+  licence.title = named.line.words("title");
+  licence.range = named.line.range();
+  if (const FactLine called = facts.find("called"))
+    licence.called = called.words("called");
+  if (const FactLine link = facts.find("link"))
+    licence.link = link.words("link");
+  const FactLine asks = facts.find("asks"), forbids = facts.find("forbids");
+  licence.asks_credit = says(asks, "credit");
+  licence.asks_changes_said = says(asks, "changes");
+  licence.asks_same_licence = says(asks, "same-licence");
+  licence.forbids_sale = says(forbids, "sale");
+  licence.forbids_changes = says(forbids, "changes");
+  return licence;
+}
+
+// "CC BY-SA 4.0" and "cc-by-sa-4.0" are the same words.
+std::string letters_of(std::string_view words) {
+  std::string letters;
+  for (const char c : words)
+    if (c >= 'A' && c <= 'Z')
+      letters += static_cast<char>(c - 'A' + 'a');
+    else if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9'))
+      letters += c;
+  return letters;
+}
+
+bool bears(const Licence &licence, const std::string &letters) {
+  return letters == letters_of(licence.title) || letters == letters_of(licence.called) ||
+         letters == letters_of(licence.name);
+}
+
+Problem unknown_licence(Reader &reader, FactLine line) {
+  std::vector<std::string_view> titles;
+  for (const Licence &licence : reader.edition.licences)
+    titles.push_back(licence.title.empty() ? licence.name : licence.title);
+  const std::string_view written = line.words("licence");
+  Problem problem{.kind = Kind::warning,
+                  .check = "unknown-licence",
+                  .range = line.range("licence"),
+                  .message = fmt::format("no licence here is called {}", written),
+                  .why = "what a licence asks, whether a credit or that nothing is sold, stands "
+                         "in its lines; without them nobody can hold the edition against it"};
+  if (const auto near = reader.near(written, titles)) {
+    const std::string quoted = fmt::format("\"{}\"", *near);
+    problem.message += fmt::format("; did you mean {}?", *near);
+    problem.type.push_back({typed(reader, line.range(), line.range("licence"), quoted), {}});
+    problem.edits.push_back({line.range("licence"), quoted});
+  } else if (titles.empty()) {
+    problem.type.push_back({"borrow \"licences/open\"", "which holds the usual open ones"});
+  }
+  problem.type.push_back({fmt::format("licence theirs \"{}\"\n  asks       credit", written),
+                          "with what this one asks"});
+  return problem;
+}
+
+} // namespace
+
+void take_licences(Reader &reader) {
+  const std::vector<Facts> facts = facts_of_all(reader, Family::licence);
+  const Things &things = reader.things(Family::licence);
+  for (std::size_t i = 0; i < things.all.size(); ++i)
+    reader.edition.licences.push_back(licence_of(things.all[i], facts[i]));
+  const FactLine own = reader.edition_facts.find("licence");
+  reader.edition.given_under = text_in(own, "licence");
+  reader.edition.licence_id = licence_named(reader, own);
+}
+
+std::optional<LicenceId> licence_named(Reader &reader, FactLine line) {
+  if (!line || !line.has("licence"))
+    return std::nullopt;
+  const std::string letters = letters_of(line.words("licence"));
+  const std::vector<Licence> &licences = reader.edition.licences;
+  for (std::size_t i = 0; i < licences.size(); ++i)
+    if (bears(licences[i], letters)) {
+      reader.things(Family::licence).all[i].used = true;
+      return static_cast<LicenceId>(i);
+    }
+  if (reader.first_said_at(line.range("licence")))
+    reader.report(unknown_licence(reader, line));
+  return std::nullopt;
+}
+
+} // namespace bodkin

@@ -1,0 +1,118 @@
+#include "edition/mail.hpp"
+
+#include "edition/like.hpp"
+#include "edition/problems.hpp"
+#include "edition/supplies.hpp"
+#include "edition/values.hpp"
+#include "measure/limits.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace bodkin {
+namespace {
+
+Size lying(Size size) { return size.width >= size.height ? size : size.turned(); }
+
+std::optional<Known<Size>> size_in(FactLine line) {
+  auto size = value_in<Size>(line, "size");
+  if (size)
+    size->value = lying(size->value);
+  return size;
+}
+
+Problem no_mass(FactLine line, std::string_view part) {
+  return too_small(line.range(part), "this weighs nothing, and everything weighs something",
+                   "what a piece of mail costs goes by its mass",
+                   std::string(line.statement->entry->example));
+}
+
+std::optional<Known<Mass>> mass_in(Reader &reader, FactLine line, std::string_view part) {
+  auto mass = value_in<Mass>(line, part);
+  if (mass && !(Mass{} < mass->value)) {
+    reader.report(no_mass(line, part));
+    return std::nullopt;
+  }
+  return mass;
+}
+
+Problem step_twice(FactLine line) {
+  return {.check = "same-fact-twice",
+          .range = line.range("to"),
+          .message = "another step of this class ends at the same mass",
+          .why = "one piece of mail cannot have two prices; this often comes of a merge",
+          .type = {{{}, "keep the step that is right and take the other out"}}};
+}
+
+void take_step(Reader &reader, FactLine line, MailClass &mail) {
+  const auto to = mass_in(reader, line, "to");
+  const auto rate = rate_in(reader, line, "price");
+  if (!to || !rate || mail.steps.size() >= limits::price_steps)
+    return;
+  const MailStep step{line.range(), **to, (*rate)->price};
+  const auto at =
+      std::lower_bound(mail.steps.begin(), mail.steps.end(), step,
+                       [](const MailStep &a, const MailStep &b) { return a.to < b.to; });
+  if (at != mail.steps.end() && at->to == step.to)
+    reader.report(step_twice(line));
+  else
+    mail.steps.insert(at, step);
+}
+
+MailClass mail_of(Reader &reader, const Named &named, const Facts &facts) {
+  MailClass mail;
+  mail.name = named.name;
+  mail.title = named.line.words("title");
+  mail.range = named.line.range();
+  mail.largest = size_in(facts.find("largest"));
+  mail.thickest = length_in(reader, facts.find("largest"), "thick", false);
+  mail.smallest = size_in(facts.find("smallest"));
+  mail.heaviest = mass_in(reader, facts.find("heaviest"), "mass");
+  facts.each("step", [&](FactLine line) { take_step(reader, line, mail); });
+  return mail;
+}
+
+Envelope envelope_of(Reader &reader, const Named &named, const Facts &facts) {
+  Envelope envelope;
+  envelope.name = named.name;
+  envelope.title = named.line.words("title");
+  envelope.range = named.line.range();
+  envelope.size = size_in(facts.find("size"));
+  envelope.mass = mass_in(reader, facts.find("mass"), "mass");
+  envelope.thick = length_in(reader, facts.find("thick"), "thick", true);
+  envelope.costs = rate_in(reader, facts.find("costs"), "costs");
+  return envelope;
+}
+
+void take_posting(Reader &reader, FactLine line) {
+  const auto copies = count_in(reader, line, "copies", 1, "to send no copy is to send nothing");
+  const auto together =
+      count_in(reader, line, "together", 1, "a parcel holds one copy at the least");
+  Posting posting;
+  posting.range = line.range();
+  posting.in = id_in<EnvelopeId>(reader, Family::envelope, line, "envelope");
+  posting.by = id_in<MailId>(reader, Family::mail, line, "mail");
+  if (!copies || (line.has("together") && !together) ||
+      reader.edition.postings.size() == limits::bids)
+    return;
+  posting.copies = std::min(**copies, limits::copies);
+  posting.together = together ? std::min(**together, posting.copies) : 1;
+  reader.edition.postings.push_back(posting);
+  if (reader.edition.postings.size() == limits::bids)
+    reader.report(too_many_lines(line, limits::bids));
+}
+
+} // namespace
+
+void take_mail(Reader &reader) {
+  const std::vector<Facts> mail = facts_of_all(reader, Family::mail);
+  for (std::size_t i = 0; i < mail.size(); ++i)
+    reader.edition.mail.push_back(mail_of(reader, reader.things(Family::mail).all[i], mail[i]));
+  const std::vector<Facts> envelopes = facts_of_all(reader, Family::envelope);
+  for (std::size_t i = 0; i < envelopes.size(); ++i)
+    reader.edition.envelopes.push_back(
+        envelope_of(reader, reader.things(Family::envelope).all[i], envelopes[i]));
+  reader.edition_facts.each("posts", [&](FactLine line) { take_posting(reader, line); });
+}
+
+} // namespace bodkin

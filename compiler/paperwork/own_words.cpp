@@ -1,0 +1,133 @@
+#include "paperwork/own_words.hpp"
+
+#include "edition/laid.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <memory>
+#include <set>
+
+namespace bodkin::paperwork {
+namespace {
+
+Problem english_sentences(const Element &element, const Known<std::string> &language) {
+  return {.kind = Kind::note,
+          .check = "english-sentences",
+          .range = element.keyword,
+          .message = fmt::format(
+              "{} written in English; the edition's language is {}",
+              name_of(element) == "credits" ? "these credits are" : "this colophon is", *language),
+          .why = "its sentences are put together from the lines of the edition, and the compiler "
+                 "knows those of one language",
+          .type = {{"words in body\n  says\n    [50](fact:copies)",
+                    "and sentences of your own round the facts"}}};
+}
+
+Problem nobody_to_name(const Element &element) {
+  return {.kind = Kind::note,
+          .check = "nobody-to-name",
+          .range = element.keyword,
+          .message = "these credits are empty: nothing on a page has a source that wants naming",
+          .why = "credits are set from sources: a credit, or a title or an author of somebody "
+                 "else's work",
+          .type = {{"credit     \"Photograph by A. Ferrier.\"", "below a source"}}};
+}
+
+bool is_written_here(const Element &element) {
+  const auto *words = std::get_if<Words>(&element.what);
+  return words && words->by != WrittenBy::maker;
+}
+
+Prose placed(Prose prose, Range from) {
+  for (Block &block : prose.blocks) {
+    block.from = from;
+    for (Span &span : block.spans)
+      span.from = from;
+  }
+  return prose;
+}
+
+class Writing {
+public:
+  Writing(const Edition &edition, const Sources &sources, Problems &problems)
+      : problems_(problems), edition_(edition) {
+    const RightsLedger ledger = ledger_of(edition);
+    Problems told_later; // the walk lays the sheets again and tells what is wrong with them
+    const std::vector<CopyPart> parts = impose_parts(edition, sources, told_later);
+    credits_ = credits(edition, ledger);
+    colophon_ = colophon(edition, ledger, parts, sources);
+  }
+
+  void write(std::vector<Element> &elements) const {
+    for (Element &element : elements)
+      if (is_written_here(element)) {
+        auto &words = std::get<Words>(element.what);
+        const bool of_credits = words.by == WrittenBy::credits;
+        words.words = placed(of_credits ? credits_ : colophon_, element.range);
+      }
+  }
+
+  void look(const Element &element) {
+    const Known<std::string> &language = edition_.languages.front();
+    if (*language != "en" && !language->starts_with("en-"))
+      problems_.push_back(english_sentences(element, language));
+    if (std::get<Words>(element.what).by == WrittenBy::credits && credits_.blocks.empty())
+      problems_.push_back(nobody_to_name(element));
+  }
+
+private:
+  Problems &problems_;
+  const Edition &edition_;
+  Prose credits_, colophon_;
+};
+
+// The prose of words on a page; null: it has none.
+const Prose *prose_of(const Edition &part, const Words &words) {
+  if (const auto *prose = std::get_if<Prose>(&words.words))
+    return prose;
+  const TextId text = std::get<TextId>(words.words);
+  return text == TextId::none ? nullptr : &part.texts[at(text)].prose;
+}
+
+} // namespace
+
+void write_own_words(Edition &edition, const Sources &sources, Problems &problems) {
+  if (std::none_of(edition.elements.begin(), edition.elements.end(), is_written_here))
+    return;
+  Writing writing(edition, sources, problems);
+  for (const Element &element : edition.elements)
+    if (is_written_here(element))
+      writing.look(element);
+  writing.write(edition.elements);
+  for (std::shared_ptr<const Piece> &piece : edition.pieces) {
+    const auto written = std::make_shared<Piece>(*piece);
+    writing.write(written->edition.elements);
+    piece = written;
+  }
+}
+
+CreditsGiven::CreditsGiven(const Edition &edition) {
+  std::set<const Prose *> seen;
+  const auto read = [&](const Edition &part) {
+    each_laid(part, [&](ElementId id, int) {
+      const auto *words = std::get_if<Words>(&part[id].what);
+      if (!words)
+        return;
+      all_ |= words->by == WrittenBy::credits;
+      if (const Prose *prose = prose_of(part, *words); prose && seen.insert(prose).second)
+        words_ += plain_text(*prose) + "\n";
+    });
+  };
+  read(edition);
+  for (const auto &piece : edition.pieces)
+    read(piece->edition);
+}
+
+bool CreditsGiven::name(const ArtSource &source) const {
+  const auto holds = [this](const std::optional<Known<std::string>> &name) {
+    return name && !(*name)->empty() && words_.find(**name) != std::string::npos;
+  };
+  return all_ || holds(source.credit) || holds(source.author);
+}
+
+} // namespace bodkin::paperwork

@@ -1,0 +1,36 @@
+// The words that the compiler writes on pages out of the edition's own facts: credits and colophon,
+// in English sentences.
+#pragma once
+
+#include "paperwork/ledger.hpp"
+#include "problems/problem.hpp"
+#include "problems/sources.hpp"
+#include "sheet/parts.hpp"
+
+namespace bodkin::paperwork {
+
+// One paragraph for each source that wants naming, in the order of the pages.
+Prose credits(const Edition &edition, const RightsLedger &ledger);
+// `parts` of a copy, imposed: the papers are those of its sheets.
+Prose colophon(const Edition &edition, const RightsLedger &ledger,
+               const std::vector<CopyPart> &parts, const Sources &sources);
+
+// Fills in every `credits` and `colophon` of the edition and its pieces, before pages are set.
+void write_own_words(Edition &edition, const Sources &sources, Problems &problems);
+
+// Who is named where readers see it.
+class CreditsGiven {
+public:
+  explicit CreditsGiven(const Edition &edition);
+  // By a `credits`, or by words on a page that hold the source's credit or its author's name.
+  bool name(const ArtSource &source) const;
+
+private:
+  bool all_ = false; // some page has a `credits`
+  std::string words_;
+};
+
+// "a", "a and b", "a, b and c"
+std::string in_a_row(const std::vector<std::string> &names);
+
+} // namespace bodkin::paperwork

@@ -1,0 +1,179 @@
+#include "paperwork/post.hpp"
+
+#include "sheet/copy_weight.hpp"
+#include "sheet/live.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+
+namespace bodkin::paperwork {
+namespace {
+
+Size lying(Size size) { return size.width >= size.height ? size : size.turned(); }
+
+std::string over(Length by, std::string_view what, Ruler ruler) {
+  return fmt::format("{} too {}", written(by, ruler), what);
+}
+
+void ask_size(const MailPiece &piece, const MailClass &mail, Ruler ruler, MailFit &fit) {
+  if (mail.largest) {
+    const Size most = **mail.largest;
+    if (piece.size.width > most.width)
+      fit.refused.push_back(over(piece.size.width - most.width, "long", ruler));
+    if (piece.size.height > most.height)
+      fit.refused.push_back(over(piece.size.height - most.height, "high", ruler));
+  }
+  if (mail.smallest) {
+    const Size least = **mail.smallest;
+    if (piece.size.width < least.width)
+      fit.refused.push_back(over(least.width - piece.size.width, "short", ruler));
+    if (piece.size.height < least.height)
+      fit.refused.push_back(over(least.height - piece.size.height, "low", ruler));
+  }
+  if (mail.thickest && piece.thickness > **mail.thickest)
+    fit.refused.push_back(over(piece.thickness - **mail.thickest, "thick", ruler));
+}
+
+std::optional<Mass> heaviest(const MailClass &mail) {
+  if (mail.heaviest)
+    return **mail.heaviest;
+  return mail.steps.empty() ? std::nullopt : std::optional(mail.steps.back().to);
+}
+
+MailFit fit_of(const MailPiece &piece, const MailClass &mail, Ruler ruler) {
+  MailFit fit{&mail, nullptr, {}};
+  ask_size(piece, mail, ruler, fit);
+  if (!piece.mass)
+    return fit;
+  if (const auto most = heaviest(mail); most && *most < *piece.mass)
+    fit.refused.push_back(
+        fmt::format("{} too heavy", in_grams({piece.mass->micrograms - most->micrograms})));
+  if (!fit.fits())
+    return fit;
+  const auto at = std::find_if(mail.steps.begin(), mail.steps.end(),
+                               [&](const MailStep &step) { return !(step.to < *piece.mass); });
+  if (at != mail.steps.end())
+    fit.step = &*at;
+  return fit;
+}
+
+// The cheapest with a price; of two that cost the same the one written first.
+const MailFit *cheapest(const std::vector<MailFit> &fits) {
+  const MailFit *best = nullptr;
+  for (const MailFit &fit : fits)
+    if (fit.step && (!best || Exact(fit.step->price.amount) < Exact(best->step->price.amount)))
+      best = &fit;
+  return best;
+}
+
+const MailStep *step_below(const MailFit *chosen) {
+  if (!chosen || chosen->step == chosen->mail->steps.data())
+    return nullptr;
+  return chosen->step - 1;
+}
+
+// A sheet of the book's paper, folded and cut.
+std::optional<Mass> one_sheet_of(const Edition &edition, const Imposition &book) {
+  if (*edition.paper == StockId::none || !edition[*edition.paper].weight || book.sheets.empty() ||
+      book.sheets.front().sides[0].places.empty())
+    return std::nullopt;
+  const Size page = finished_size(edition);
+  const Sheet &sheet = book.sheets.front();
+  const auto leaves = static_cast<double>(sheet.sides[0].places.size()) / std::max(sheet.up, 1);
+  constexpr double square_metres = 0.0254 * 0.0254;
+  const double area = page.width.in_inches() * page.height.in_inches() * square_metres * leaves;
+  const auto grammage = (*edition[*edition.paper].weight)->grammage.mg_per_m2;
+  return Mass{std::llround(area * static_cast<double>(grammage) * 1000)};
+}
+
+class Mailroom {
+public:
+  Mailroom(const Edition &edition, const std::vector<CopyPart> &parts)
+      : edition_(edition), copy_(weigh(parts)), size_(lying(finished_size(edition))) {
+    for (const CopyPart &part : parts)
+      if (!part.piece)
+        one_sheet_ = one_sheet_of(edition, part.imposition);
+  }
+
+  Mailing mailing(const Posting &posting) const {
+    Mailing mailing;
+    mailing.posting = &posting;
+    if (posting.in)
+      mailing.envelope = &edition_[**posting.in];
+    const std::int64_t full = posting.copies / posting.together;
+    const std::int64_t left = posting.copies % posting.together;
+    add(mailing, posting.together, full);
+    if (left > 0)
+      add(mailing, left, 1);
+    return mailing;
+  }
+
+private:
+  MailPiece piece_of(const Mailing &mailing, std::int64_t copies, std::int64_t count) const {
+    MailPiece piece{copies, count, size_, copy_.thickness * static_cast<int>(copies), {}};
+    if (copy_.mass)
+      piece.mass = Mass{copy_.mass->micrograms * copies};
+    if (const Envelope *envelope = mailing.envelope) {
+      if (envelope->size)
+        piece.size = **envelope->size;
+      if (envelope->thick)
+        piece.thickness = piece.thickness + **envelope->thick;
+      if (piece.mass && envelope->mass)
+        piece.mass->micrograms += (*envelope->mass)->micrograms;
+    }
+    return piece;
+  }
+
+  void add(Mailing &mailing, std::int64_t copies, std::int64_t count) const {
+    MailedPiece mailed;
+    mailed.piece = piece_of(mailing, copies, count);
+    for (const MailClass &mail : edition_.mail)
+      mailed.fits.push_back(fit_of(mailed.piece, mail, edition_.ruler));
+    const auto &by = mailing.posting->by;
+    if (!by)
+      mailed.chosen = cheapest(mailed.fits);
+    else if (const MailFit &asked = mailed.fits[at(**by)]; asked.step)
+      mailed.chosen = &asked;
+    mailed.cheaper = step_below(mailed.chosen);
+    if (one_sheet_)
+      mailed.one_sheet = Mass{one_sheet_->micrograms * copies};
+    if (mailed.chosen)
+      mailing.postage += Exact(mailed.chosen->step->price.amount) * Exact(count);
+    mailing.priced = mailing.priced && mailed.chosen;
+    if (mailing.envelope && mailing.envelope->costs)
+      mailing.envelopes += Exact((**mailing.envelope->costs).price.amount) * Exact(count);
+    mailing.pieces.push_back(std::move(mailed));
+  }
+
+  const Edition &edition_;
+  CopyWeight copy_;
+  Size size_;
+  std::optional<Mass> one_sheet_;
+};
+
+} // namespace
+
+Size finished_size(const Edition &edition) {
+  const Trims trims = trims_of(edition);
+  const Size page = *edition.size;
+  return {page.width - trims.fore_edge, page.height - trims.head - trims.foot};
+}
+
+std::string in_grams_and_ounces(Mass mass) {
+  // The international avoirdupois ounce of 1959.
+  constexpr double grams_an_ounce = 28.349523125;
+  return fmt::format("{} ({:.2f} oz)", in_grams(mass), mass.grams() / grams_an_ounce);
+}
+
+std::vector<Mailing> mailings_of(const Edition &edition, const std::vector<CopyPart> &parts) {
+  std::vector<Mailing> mailings;
+  if (edition.postings.empty())
+    return mailings;
+  const Mailroom room(edition, parts);
+  for (const Posting &posting : edition.postings)
+    mailings.push_back(room.mailing(posting));
+  return mailings;
+}
+
+} // namespace bodkin::paperwork

@@ -1,0 +1,119 @@
+#include "paperwork/own_words.hpp"
+
+#include "edition/reading.hpp"
+
+#include <doctest/doctest.h>
+#include <string>
+
+using namespace bodkin;
+using namespace bodkin::tests;
+using namespace bodkin::paperwork;
+
+namespace {
+
+constexpr const char *styles = "face book from \"EB Garamond\"\n"
+                               "style label\n  face book 8/10\n";
+
+struct Written {
+  Read read;
+  Problems problems;
+  // What stands in the first element of that name, blocks parted by an empty line.
+  std::string says(std::string_view name) const {
+    for (const Element &element : read.edition().elements)
+      if (name_of(element) == name)
+        return plain_text(std::get<Prose>(std::get<Words>(element.what).words));
+    return "none";
+  }
+};
+
+Written written_words(std::string_view facts, const std::string &rest) {
+  Written it{read("borrow \"licences/open\"\n" + small_edition(facts, styles + rest),
+                  {{"art/moon.png", ""}, {"art/sea.png", ""}}),
+             {}};
+  write_own_words(it.read.reading.edition, *it.read.sources, it.problems);
+  return it;
+}
+
+} // namespace
+
+TEST_CASE("a colophon tells copies, machine, papers, faces, work, maker and price in sentences") {
+  const Written it =
+      written_words("number 4\nseries \"Almanacs\"\ndated 2026-11\n"
+                    "maker \"Wet Umbrella Press\"\nprice $5 a copy\nlanguage en-GB\n"
+                    "cover on board in colour\nlicence \"CC BY 4.0\"",
+                    "stock board \"White card\" like plain\n"
+                    "page 1-8\n"
+                    "  colophon in label\n"
+                    "finish\n  fold all\n  staple 2, leg 1/4in, 2in from head and foot\n");
+  CHECK(it.read.found() == "");
+  CHECK(it.problems.empty());
+  CHECK(it.says("colophon") ==
+        "Test, number 4 of Almanacs, November 2026, in 10 copies. Printed in black and colour on "
+        "the copier, the papers: white card and plain. Set in EB Garamond. Folded and stapled by "
+        "hand. Made by Wet Umbrella Press. $5 a copy. Given out under CC BY 4.0: "
+        "https://creativecommons.org/licenses/by/4.0/.");
+}
+
+TEST_CASE("an American colophon writes color and its dates as there") {
+  const Written it = written_words("dated 2026-11-25\nlanguage en-US\nprinting colour",
+                                   "page 1-4\n  colophon in label\n");
+  CHECK(it.says("colophon") == "Test, November 25, 2026, in 10 copies. Printed in color on the "
+                               "copier, the paper: plain. Set in EB Garamond.");
+}
+
+TEST_CASE("credits name each source by its pages, and say what a licence asks to be said") {
+  const Written it = written_words(
+      "", "source card\n  title \"Harbour at night\"\n  author \"A. Ferrier\"\n"
+          "  published 1907, US\n  kept-by \"the town museum\"\n  rights public-domain\n"
+          "source sea\n  author \"B. Sand\"\n  rights licence \"CC-BY-4.0\"\n"
+          "source theirs\n  credit \"Photograph by C. Pier.\"\n  rights permission\n"
+          "source ours\n  author \"Us\"\n  rights own\n"
+          "page 1\n  picture \"art/moon.png\"\n    source card\n"
+          "  picture \"art/moon.png\"\n    source ours\n"
+          "page 2\n  picture \"art/sea.png\"\n    source sea\n    crop 0% 0%, 50% x 50%\n"
+          "    tone grey\n"
+          "page 3\n  picture \"art/moon.png\"\n    source card\n"
+          "  picture \"art/sea.png\"\n    source theirs\n"
+          "page 4\n  credits in label\n");
+  CHECK(it.read.found().empty());
+  CHECK(
+      it.says("credits") ==
+      "Pages 1 and 3: Harbour at night, by A. Ferrier, published in 1907, kept by the town museum, "
+      "in the public domain.\n\n"
+      "Page 2: B. Sand, under CC BY 4.0 (https://creativecommons.org/licenses/by/4.0/), cropped "
+      "and put in grey here.\n\n"
+      "Page 3: Photograph by C. Pier.");
+}
+
+TEST_CASE("an edition in another language, and credits of nothing, are noted") {
+  const Written it = written_words("language fr", "page 1\n  credits in label\n");
+  REQUIRE(it.problems.size() == 2);
+  CHECK(it.problems[0].message ==
+        "these credits are written in English; the edition's language is fr");
+  CHECK(it.problems[1].message ==
+        "these credits are empty: nothing on a page has a source that wants naming");
+}
+
+TEST_CASE("what is written on a piece's page stands in the piece as in the whole") {
+  const Written it = written_words("", "page 1-4\n"
+                                       "insert card\n  size 4in x 3in\n  page 1\n"
+                                       "    colophon in label\n");
+  const Edition &edition = it.read.edition();
+  REQUIRE(edition.pieces.size() == 1);
+  const Edition &card = edition.pieces[0]->edition;
+  const auto &words = std::get<Words>(card.elements.back().what);
+  CHECK(words.by == WrittenBy::colophon);
+  CHECK(plain_text(std::get<Prose>(words.words)) == it.says("colophon"));
+}
+
+TEST_CASE("a credit that asks to be given is found in credits, or in words that hold the name") {
+  const std::string source = "source sea\n  author \"B. Sand\"\n  rights licence \"CC-BY-4.0\"\n";
+  const auto credited = [&](const std::string &page) {
+    const Written it = written_words("", source + page);
+    return CreditsGiven(it.read.edition()).name(it.read.edition().sources.front());
+  };
+  CHECK(credited("page 1\n  credits in label\n"));
+  CHECK(credited("page 1\n  words \"Sea by B. Sand, cut out\" in label\n"));
+  CHECK(credited("text last from \"words/last.md\"\npage 1\n  words of last in label\n") == false);
+  CHECK_FALSE(credited("page 1\n  words \"Sea by nobody\" in label\n"));
+}

@@ -1,0 +1,133 @@
+// Terms by the laws of the shelf, against the words of the statutes: title 17 of the United States
+// Code, sections 302 to 305, Directive 2006/116/EC, articles 1 and 8, and the Berne Convention,
+// article 7. The cases are worked out by hand from those; the statutes' text is from memory.
+#include "paperwork/terms.hpp"
+
+#include "edition/reading.hpp"
+
+#include <doctest/doctest.h>
+#include <fmt/format.h>
+#include <sstream>
+
+using namespace bodkin;
+using namespace bodkin::tests;
+using namespace bodkin::paperwork;
+
+namespace {
+
+// What the law `name` says of a source of these lines, at the end of 2026.
+std::string said(std::string_view law, std::string_view facts) {
+  std::string source;
+  std::istringstream lines{std::string(facts)};
+  for (std::string line; std::getline(lines, line, ';');)
+    source += fmt::format("  {}\n", line.substr(line.find_first_not_of(' ')));
+  const Read r =
+      read("borrow \"laws/terms\"\n" + small_edition(fmt::format("dated 2026-11\nlaw {}\n", law),
+                                                     "source card\n" + source + "page 1\n"));
+  const Edition &edition = r.edition();
+  const TermReckoned term =
+      reckoned(edition.sources.front(), edition[*edition.judged_by.at(0)], (*edition.dated)->year);
+  if (term.answer == TermAnswer::untold)
+    return "untold: " + term.missing;
+  return fmt::format("{} {}", term.answer == TermAnswer::ended ? "ended" : "until", term.last_year);
+}
+
+struct Case {
+  const char *facts, *said;
+};
+
+} // namespace
+
+TEST_CASE("works published in the United States before 1978 have 95 years, to the end of the "
+          "calendar year (17 U.S.C. 304 and 305)") {
+  for (const auto &[facts, answer] :
+       {Case{"published 1907, US", "ended 2002"}, Case{"published 1930-12-31, US", "ended 2025"},
+        Case{"published 1931-01-01, US", "until 2026"}, Case{"published 1931, US", "until 2026"},
+        Case{"published 1977, US", "until 2072"}, Case{"published 1938, GB", "until 2033"}}) {
+    CAPTURE(facts);
+    CHECK(said("united-states", facts) == answer);
+  }
+}
+
+TEST_CASE("published before 1964 and not renewed, a work had its first 28 years alone; later ones "
+          "were renewed by the law itself (17 U.S.C. 304(a))") {
+  for (const auto &[facts, answer] : {Case{"published 1950, US; renewed no", "ended 1978"},
+                                      Case{"published 1963, US; renewed no", "ended 1991"},
+                                      Case{"published 1964, US; renewed no", "until 2059"},
+                                      Case{"published 1950, US; renewed yes", "until 2045"},
+                                      Case{"published 1950, US", "until 2045"},
+                                      // Section 104A gives foreign works back what they lost.
+                                      Case{"published 1950, FR; renewed no", "until 2045"},
+                                      Case{"published 1950; renewed no", "until 2045"}}) {
+    CAPTURE(facts);
+    CHECK(said("united-states", facts) == answer);
+  }
+}
+
+TEST_CASE(
+    "made before 1978 and published from then to 2002, a work is protected to the end of 2047 "
+    "at the least (17 U.S.C. 303(a))") {
+  for (const auto &[facts, answer] :
+       {Case{"author \"A\", died 1920; published 1985, US", "until 2047"},
+        Case{"author \"A\", died 1976; published 2002, US", "until 2047"},
+        Case{"author \"A\", died 1977; published 1990, US", "until 2047"},
+        Case{"author \"A\", died 1990; made 1970; published 1990, US", "until 2060"},
+        Case{"author \"A\", died 1920; published 2003, US", "ended 2002"},
+        Case{"author \"A\", died 1940; published 2003, US", "ended 2010"},
+        Case{"author \"A\", died 1960; published 2003, US", "until 2030"}}) {
+    CAPTURE(facts);
+    CHECK(said("united-states", facts) == answer);
+  }
+}
+
+TEST_CASE("made since 1978, a work has its author's life and 70 years; that of nobody known 95 "
+          "from publication or 120 from making, whichever ends first (17 U.S.C. 302)") {
+  for (const auto &[facts, answer] :
+       {Case{"author \"A\", died 1999; made 1980; published 1981, US", "until 2069"},
+        Case{"author unknown; made 1980; published 1981, US", "until 2076"},
+        Case{"author unknown; made 1980; published 2020, US", "until 2100"},
+        Case{"author unknown; made 1890; published 1990, US", "until 2047"},
+        Case{"author unknown; made 1890; published 2010, US", "ended 2010"}}) {
+    CAPTURE(facts);
+    CHECK(said("united-states", facts) == answer);
+  }
+}
+
+TEST_CASE("life and 70 years (Directive 2006/116/EC, articles 1 and 8); life and 50 (Berne, "
+          "article 7)") {
+  CHECK(said("life-plus-70", "author \"A\", died 1955") == "ended 2025");
+  CHECK(said("life-plus-70", "author \"A\", died 1956") == "until 2026");
+  CHECK(said("life-plus-70", "author unknown; published 1955") == "ended 2025");
+  CHECK(said("life-plus-70", "author unknown; published 1956") == "until 2026");
+  CHECK(said("life-plus-50", "author \"A\", died 1975") == "ended 2025");
+  CHECK(said("life-plus-50", "author \"A\", died 1976") == "until 2026");
+  CHECK(said("life-plus-50", "author unknown; published 1975") == "ended 2025");
+}
+
+TEST_CASE("what a source does not say is asked for and never guessed") {
+  CHECK(said("united-states", "author \"A\", died 1920") == "untold: when it was published");
+  CHECK(said("united-states", "published 1990, US") == "untold: when it was made");
+  CHECK(said("united-states", "published 1990, US; made 1990") ==
+        "untold: who made it, or that nobody knows");
+  CHECK(said("united-states", "author \"A\"; made 1980; published 1990, US") ==
+        "untold: when its author died");
+  CHECK(said("life-plus-70", "published 1880, GB") == "untold: who made it, or that nobody knows");
+  CHECK(said("life-plus-70", "author unknown") == "untold: when it was published");
+}
+
+TEST_CASE("a law of one's own is told in the same lines") {
+  const Read r = read(small_edition("dated 2026-11\nlaw ours\n",
+                                    "law ours \"Our own\"\n"
+                                    "  term 20 years from making, made before 2000\n"
+                                    "  term 80 years from death, at least to 2100\n"
+                                    "source early\n  made 1999\n"
+                                    "source late\n  made 2001\n  author \"A\", died 2010\n"
+                                    "page 1\n"));
+  const Edition &edition = r.edition();
+  const Law &law = edition[*edition.judged_by.at(0)];
+  CHECK(reckoned(edition.sources[0], law, 2026).sum ==
+        "made in 1999, and 20 years: to the end of 2019");
+  CHECK(reckoned(edition.sources[1], law, 2026).sum ==
+        "its author died in 2010, and 80 years: to the end of 2090, and to that of 2100 at the "
+        "least");
+}
