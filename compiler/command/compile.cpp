@@ -1,6 +1,7 @@
 #include "command/made_from.hpp"
 #include "command/printing.hpp"
 #include "command/telling.hpp"
+#include "money/chart.hpp"
 #include "money/report.hpp"
 
 #include <algorithm>
@@ -96,6 +97,10 @@ int compile(const Options &options, const Desk &desk) {
   delivery.write("estimate.txt", estimate_as_text(way->edition(), way->estimate, way->sources,
                                                   over_and_anyway(*way, options)));
   delivery.write("estimate.json", estimate_as_json(way->estimate, way->sources));
+  if (way->estimate.bids.size() > 0)
+    delivery.write("costs.svg",
+                   costs_as_svg(way->edition(), draw_costs(way->edition(), way->imposition,
+                                                           way->sides, way->estimate)));
   std::vector<std::string> made = delivery.written();
   made.emplace_back(made_from_name);
   // A blank to measure a machine by does not grow old with the edition.

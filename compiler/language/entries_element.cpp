@@ -162,10 +162,18 @@ constexpr std::array entries{
     Entry{.word = "costs",
           .under = "hand paste-up collate crease fold staple trim sew punch cut glue round "
                    "tie",
-          .phrase = "costs:rate",
-          .meaning = "What it costs; several lines add up.",
+          .phrase = "costs:rate [, kept:kept]",
+          .meaning = "What it costs; several lines add up. What is `kept` is paid in the first "
+                     "`impression` alone.",
           .example = "costs $6.50 once",
           .many = true},
+    Entry{.word = "only",
+          .under = "hand paste-up collate crease fold staple trim sew punch cut glue round "
+                   "tie insert wrap",
+          .phrase = "run:name",
+          .fallback = "every copy",
+          .meaning = "The `run` whose copies alone have it.",
+          .example = "only de-luxe"},
     Entry{.word = "caution",
           .under = "hand paste-up collate crease fold staple trim sew punch cut glue round "
                    "tie",
