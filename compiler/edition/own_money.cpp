@@ -19,7 +19,7 @@ constexpr PricedBy an_hour{
 constexpr PricedBy each_sold{
     {Per::copy, Per::each, Per::run, Per::once}, "selling costs so much a copy, or once", "a copy"};
 
-Problem idle_exchange(const Reader &reader, Range line, std::string why) {
+Problem idle_exchange(Range line, std::string why) {
   return {.check = "idle-exchange",
           .range = line,
           .message = "this rate exchanges nothing",
@@ -39,11 +39,10 @@ void take_exchange(Reader &reader, FactLine line) {
   meant(*first);
   meant(*second);
   if (first->value.amount.digits <= 0 || second->value.amount.digits <= 0)
-    return reader.report(
-        idle_exchange(reader, line.range(),
-                      "money that is worth nothing would make everything that costs it free"));
+    return reader.report(idle_exchange(
+        line.range(), "money that is worth nothing would make everything that costs it free"));
   if (first->value.currency == second->value.currency)
-    return reader.report(idle_exchange(reader, line.range(), "both sums are in the same money"));
+    return reader.report(idle_exchange(line.range(), "both sums are in the same money"));
   reader.edition.exchanges.push_back({**first, **second, line.range()});
 }
 
@@ -126,8 +125,8 @@ void settle_exchanges(Reader &reader) {
     if (exchange.own.currency == own || own.empty())
       reader.edition.exchanges.push_back(exchange);
     else
-      reader.report(idle_exchange(reader, exchange.range,
-                                  fmt::format("this edition counts in {}", own.code())));
+      reader.report(
+          idle_exchange(exchange.range, fmt::format("this edition counts in {}", own.code())));
   }
 }
 

@@ -58,8 +58,7 @@ constexpr std::array entries{
           .under = "edition",
           .phrase = "copies:count copies [, spare:count spare] [called called:name]",
           .fallback = "0 spare",
-          .meaning = "How many good copies are made, and how many spare; must be written. Several "
-                     "runs, each with a name, have what says `only` for itself.",
+          .meaning = "How many good copies are made, and how many spare; must be written.",
           .example = "run 50 copies, 3 spare",
           .many = true},
     Entry{
@@ -83,7 +82,7 @@ constexpr std::array entries{
     Entry{.word = "machine",
           .under = "edition insert",
           .phrase = "machine:name [or second:name] [or third:name] [or fourth:name]",
-          .meaning = "The machine that prints it; must be written. Of several the sheets of each "
+          .meaning = "The machine that prints it; must be written; of several the sheets of each "
                      "stock go to the cheapest that can print them.",
           .example = "machine corner-copier"},
     Entry{.word = "margins",

@@ -163,7 +163,7 @@ constexpr std::array entries{
           .under = "hand paste-up collate crease fold staple trim sew punch cut glue round "
                    "tie",
           .phrase = "costs:rate [, kept:kept]",
-          .meaning = "What it costs; several lines add up. What is `kept` is paid in the first "
+          .meaning = "What it costs; several lines add up, and what is `kept` is paid in the first "
                      "`impression` alone.",
           .example = "costs $6.50 once",
           .many = true},
@@ -172,7 +172,8 @@ constexpr std::array entries{
                    "tie insert wrap",
           .phrase = "run:name",
           .fallback = "every copy",
-          .meaning = "The `run` whose copies alone have it.",
+          .meaning =
+              "The one of several runs, each `called` by a name, whose copies alone have it.",
           .example = "only de-luxe"},
     Entry{.word = "caution",
           .under = "hand paste-up collate crease fold staple trim sew punch cut glue round "
