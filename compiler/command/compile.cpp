@@ -2,6 +2,7 @@
 #include "command/making.hpp"
 #include "command/printing.hpp"
 #include "command/telling.hpp"
+#include "money/chart.hpp"
 #include "money/report.hpp"
 #include "money/table.hpp"
 #include "paperwork/evening.hpp"
@@ -108,6 +109,10 @@ int compile(const Options &options, const Desk &desk) {
   if (!way->mailings.empty())
     delivery.write("post.txt", paperwork::post_as_text(way->edition(), way->parts, way->mailings,
                                                        way->sources));
+  if (way->estimate.bids.size() > 0)
+    delivery.write("costs.svg",
+                   costs_as_svg(way->edition(), draw_costs(way->edition(), way->imposition,
+                                                           way->sides, way->estimate)));
   std::vector<std::string> made = delivery.written();
   made.emplace_back(made_from_name);
   // A blank to measure a machine by does not grow old with the edition.

@@ -61,6 +61,9 @@ Prints what the edition costs, line by line, so that you can check it with a pen
 copy and the run come to; and the bids beside it. Ends with 1 when it is over budget.
 
   --json            print it as JSON
+  --svg             print a chart: what a copy costs, over how many are made, each way to make it
+  --pdf             print the chart as PDF
+  --ods             print a spreadsheet in which every total is a formula
 )"},
     {"sheets", R"(bodkin sheets FILE
 

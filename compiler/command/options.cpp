@@ -32,8 +32,9 @@ constexpr std::array options{OptionNamed{"--into", "compile proof dummy", "FOLDE
                              OptionNamed{"--depfile", "compile", "FILE"},
                              OptionNamed{"--png", "proof", "DPI"},
                              OptionNamed{"--json", "compile preflight estimate sheets", ""},
-                             OptionNamed{"--svg", "sheets", ""},
-                             OptionNamed{"--pdf", "sheets", ""},
+                             OptionNamed{"--svg", "sheets estimate", ""},
+                             OptionNamed{"--pdf", "sheets estimate", ""},
+                             OptionNamed{"--ods", "estimate", ""},
                              OptionNamed{"--sarif", "compile preflight", ""},
                              OptionNamed{"--strict", "compile preflight", ""},
                              OptionNamed{"--anyway", "compile preflight", ""},
@@ -81,7 +82,8 @@ public:
     for (const auto &[name, asked] : {std::pair<std::string_view, bool>{"--json", options_.json},
                                       {"--sarif", options_.sarif},
                                       {"--svg", options_.svg},
-                                      {"--pdf", options_.pdf}}) {
+                                      {"--pdf", options_.pdf},
+                                      {"--ods", options_.ods}}) {
       if (asked && !before.empty())
         return WrongLine{
             fmt::format("{} and {} cannot both have the one output; leave one out", before, name)};
@@ -126,6 +128,7 @@ private:
     (name == "--json"     ? options_.json
      : name == "--svg"    ? options_.svg
      : name == "--pdf"    ? options_.pdf
+     : name == "--ods"    ? options_.ods
      : name == "--sarif"  ? options_.sarif
      : name == "--strict" ? options_.strict
      : name == "--anyway" ? options_.anyway

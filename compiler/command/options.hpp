@@ -15,8 +15,8 @@ struct Options {
   std::string subject; // the manuscript, the word, or the folder
   std::optional<std::string> into, depfile;
   std::optional<int> png_dpi;
-  bool json = false, svg = false, pdf = false, sarif = false, strict = false, anyway = false,
-       reference = false;
+  bool json = false, ods = false, svg = false, pdf = false, sarif = false, strict = false,
+       anyway = false, reference = false;
 };
 
 struct AskedHelp {

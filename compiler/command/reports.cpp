@@ -2,7 +2,9 @@
 #include "command/printing.hpp"
 #include "command/telling.hpp"
 #include "measure/paper.hpp"
+#include "money/chart.hpp"
 #include "money/report.hpp"
+#include "money/spreadsheet.hpp"
 #include "money/table.hpp"
 #include "paperwork/evening.hpp"
 #include "press/figures.hpp"
@@ -22,14 +24,25 @@ int report(const WayThrough &way, const Options &options, const Desk &desk,
 }
 
 // On the paper that a maker of this edition has at hand.
-std::string sheets_as_pdf(const SheetsReport &of, WayThrough &way, const Desk &desk) {
+std::string as_pdf(std::span<const Figure> figures, WayThrough &way, const Desk &desk) {
   const Edition &edition = way.edition();
   std::string pdf;
-  press::write_figures(draw_sheets(of),
-                       *paper_named(edition.ruler == Ruler::inches ? "letter" : "a4"),
+  press::write_figures(figures, *paper_named(edition.ruler == Ruler::inches ? "letter" : "a4"),
                        imprint_of(edition, digest_of(inputs_of(way, desk.shelf_root))),
                        [&](std::string_view bytes) { pdf += bytes; });
   return pdf;
+}
+
+std::string estimate_told(WayThrough &way, const Options &options, const Desk &desk) {
+  if (options.json)
+    return estimate_as_json(way.estimate, way.sources);
+  if (options.ods)
+    return estimate_as_spreadsheet(way.edition(), way.estimate);
+  if (!options.svg && !options.pdf)
+    return estimate_as_text(way.edition(), way.estimate, way.sources, false) +
+           paperwork::evening_as_text(making_of(way), estimate_columns);
+  const Figure costs = draw_costs(way.edition(), way.imposition, way.sides, way.estimate);
+  return options.svg ? costs_as_svg(way.edition(), costs) : as_pdf(std::span(&costs, 1), way, desk);
 }
 
 } // namespace
@@ -52,11 +65,7 @@ int estimate(const Options &options, const Desk &desk) {
   progress.clear();
   if (!way->reading.has_edition)
     return report(*way, options, desk, {});
-  return report(*way, options, desk,
-                options.json
-                    ? estimate_as_json(way->estimate, way->sources)
-                    : estimate_as_text(way->edition(), way->estimate, way->sources, false) +
-                          paperwork::evening_as_text(making_of(*way), estimate_columns));
+  return report(*way, options, desk, estimate_told(*way, options, desk));
 }
 
 int sheets(const Options &options, const Desk &desk) {
@@ -68,7 +77,7 @@ int sheets(const Options &options, const Desk &desk) {
     return report(*way, options, desk, {});
   const SheetsReport of{way->edition(), way->imposition, way->modes, way->passes, way->parts};
   if (options.pdf)
-    return report(*way, options, desk, sheets_as_pdf(of, *way, desk));
+    return report(*way, options, desk, as_pdf(draw_sheets(of), *way, desk));
   return report(*way, options, desk,
                 options.json  ? sheets_as_json(of)
                 : options.svg ? sheets_as_svg(of)

@@ -3,6 +3,7 @@
 #include "language/tree.hpp"
 #include "money/budget.hpp"
 #include "money/more_sheets.hpp"
+#include "money/send.hpp"
 #include "money/ups.hpp"
 #include "paperwork/own_words.hpp"
 #include "paperwork/rights_problems.hpp"
@@ -117,6 +118,7 @@ void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   paperwork::write_own_words(way.reading.edition, way.sources, way.problems);
   choose_ups(way.reading.edition, way.sources, way.problems);
   way.parts = impose_parts(way.edition(), way.sources, way.problems);
+  send_to_machines(way.edition(), way.parts, inks_asked_for(way.parts), way.sources);
   way.imposition = joined(way.parts);
   progress.say("setting words and looking at pictures");
   set_pages(way);

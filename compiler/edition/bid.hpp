@@ -3,6 +3,8 @@
 
 #include "edition/index.hpp"
 #include "edition/known.hpp"
+#include "measure/box.hpp"
+#include "measure/few.hpp"
 #include "measure/price.hpp"
 
 #include <cstdint>
@@ -18,12 +20,29 @@ struct BidStep {
   Range range;
 };
 
+// How many pages a printer binds: `8 to 64, by 4`.
+struct BidPages {
+  std::int64_t least = 1, most = 0, by = 1; // most 0: no bound
+};
+
+// The printer's papers, by the names of stocks. Where they do not mix, a copy is all on one.
+struct BidPapers {
+  std::vector<std::string> names;
+  bool mixed = true;
+};
+
 struct Bid {
   std::string name, title;
   Range range;
   std::vector<Known<Mode>> prints;
-  std::vector<BidStep> steps; // by from_copies
-  std::optional<Known<Rate>> postage;
+  std::vector<BidStep> steps;   // by from_copies
+  std::vector<BidStep> postage; // likewise; nothing below the first
+  std::optional<Known<BidPages>> pages;
+  std::optional<Known<BidPapers>> papers; // none: one white house stock
+  std::vector<Known<Size>> sizes;         // of pages, upright; empty: any
+  std::optional<Known<Date>> until;
+  std::optional<Known<Rate>> setup;
+  std::optional<Known<Share>> tax; // on all of its bill, postage too
 };
 
 } // namespace bodkin

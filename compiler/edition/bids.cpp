@@ -1,17 +1,101 @@
 #include "edition/like.hpp"
+#include "edition/problems.hpp"
 #include "edition/supplies.hpp"
 #include "edition/values.hpp"
 
 #include <algorithm>
+#include <fmt/format.h>
 
 namespace bodkin {
 namespace {
 
+constexpr PricedBy copy_or_once{
+    {Per::copy, Per::each, Per::once, Per::run}, "a bid is priced a copy, or once", "a copy"};
+
+Problem said_twice(Reader &reader, FactLine line, const BidStep &first) {
+  return {.check = "same-fact-twice",
+          .range = line.range(),
+          .message = fmt::format("{} from {} on is written already, on line {}", line.word(),
+                                 first.from_copies, reader.sources.line_number(first.range)),
+          .why = "one fact is written once, so that there is never a question which line counts",
+          .type = {{{}, "keep the line that is right and take the other out"}},
+          .related = {{first.range, "the first of them"}}};
+}
+
+void add_step(Reader &reader, FactLine line, std::vector<BidStep> &steps, const BidStep &step) {
+  const auto same = std::find_if(steps.begin(), steps.end(), [&](const BidStep &other) {
+    return other.from_copies == step.from_copies;
+  });
+  if (same != steps.end())
+    return reader.report(said_twice(reader, line, *same));
+  const auto place =
+      std::upper_bound(steps.begin(), steps.end(), step, [](const BidStep &a, const BidStep &b) {
+        return a.from_copies < b.from_copies;
+      });
+  steps.insert(place, step);
+}
+
 void take_step(Reader &reader, FactLine line, Bid &bid) {
   const auto from = count_in(reader, line, "from", 1, "the smallest order is one copy");
-  const auto price = rate_in(reader, line, "price");
+  const auto price = rate_by(reader, line, "price", copy_or_once);
   if (from && price)
-    bid.steps.push_back({from->value, price->value, line.range()});
+    add_step(reader, line, bid.steps, {from->value, price->value, line.range()});
+}
+
+void take_postage(Reader &reader, FactLine line, Bid &bid) {
+  const auto rate = rate_by(reader, line, "postage", copy_or_once);
+  const auto from = count_in(reader, line, "from", 1, "the smallest parcel holds one copy");
+  if (rate && (from || !line.has("from")))
+    add_step(reader, line, bid.postage, {from ? from->value : 1, rate->value, line.range()});
+}
+
+Problem no_pages(const Reader &reader, FactLine line, const BidPages &pages) {
+  return {
+      .check = "number-too-small",
+      .range = line.range("most"),
+      .message = fmt::format("{} pages at the least and {} at the most leaves none", pages.least,
+                             pages.most),
+      .why = "the fewer pages stand first",
+      .type = {{typed(reader, line.range(),
+                      {line.range("least").file, line.range("least").begin, line.range("most").end},
+                      fmt::format("{} to {}", pages.most, pages.least)),
+                {}}}};
+}
+
+void take_pages(Reader &reader, FactLine line, Bid &bid) {
+  if (!line)
+    return;
+  BidPages pages;
+  const std::string_view why = "a booklet has a page at the least";
+  if (const auto least = count_in(reader, line, "least", 1, why))
+    pages.least = **least;
+  if (const auto most = count_in(reader, line, "most", 1, why))
+    pages.most = **most;
+  if (const auto by = count_in(reader, line, "by", 1, "pages go up by one at the least"))
+    pages.by = **by;
+  if (pages.most > 0 && pages.most < pages.least)
+    return reader.report(no_pages(reader, line, pages));
+  bid.pages = known(pages, line.range());
+}
+
+// The printer may have papers that no stock of the edition is called by.
+void take_papers(FactLine line, Bid &bid) {
+  if (!line)
+    return;
+  BidPapers papers;
+  papers.mixed = !line.has("one");
+  for (const language::Capture &part : line.in->tree.captured(*line.statement))
+    if (const auto *word = std::get_if<language::Word>(&part.value))
+      papers.names.emplace_back(word->text);
+  bid.papers = known(std::move(papers), line.range());
+}
+
+void take_sizes(FactLine line, Bid &bid) {
+  if (!line)
+    return;
+  for (const language::Capture &part : line.in->tree.captured(*line.statement))
+    if (const Size *size = std::get_if<Size>(&part.value))
+      bid.sizes.push_back(known(*size, line.in->tree.range(part)));
 }
 
 Bid bid_of(Reader &reader, const Named &named, const Facts &facts) {
@@ -24,10 +108,13 @@ Bid bid_of(Reader &reader, const Named &named, const Facts &facts) {
       bid.prints.push_back(*mode);
   });
   facts.each("copies", [&](FactLine line) { take_step(reader, line, bid); });
-  std::stable_sort(bid.steps.begin(), bid.steps.end(), [](const BidStep &a, const BidStep &b) {
-    return a.from_copies < b.from_copies;
-  });
-  bid.postage = rate_in(reader, facts.find("postage"), "postage");
+  facts.each("postage", [&](FactLine line) { take_postage(reader, line, bid); });
+  take_pages(reader, facts.find("pages"), bid);
+  take_papers(facts.find("papers"), bid);
+  take_sizes(facts.find("sizes"), bid);
+  bid.until = value_in<Date>(facts.find("until"), "date");
+  bid.setup = rate_by(reader, facts.find("setup"), "setup", copy_or_once);
+  bid.tax = value_in<Share>(facts.find("tax"), "tax");
   return bid;
 }
 

@@ -10,6 +10,7 @@
 #include "edition/machine.hpp"
 #include "edition/mail.hpp"
 #include "edition/page.hpp"
+#include "edition/selling.hpp"
 #include "edition/source.hpp"
 #include "edition/stock.hpp"
 
@@ -35,6 +36,13 @@ struct Run {
   std::int64_t copies = 0, spare = 0;
 };
 
+// One of several runs whose copies differ: plain and de luxe.
+struct NamedRun {
+  std::string name;
+  Run run;
+  Range range;
+};
+
 struct Piece;
 
 struct Edition {
@@ -47,12 +55,14 @@ struct Edition {
   Known<int> page_count;                     // `pages`, else the highest page number
   Known<Folding> folding;
   std::vector<Folding> other_foldings; // written in the edition's own file and not asked for
-  Known<Run> run;
+  Known<Run> run;                      // of all copies
+  std::vector<NamedRun> runs;          // where copies differ; the first grows with a longer run
   Known<StockId> paper{StockId::none, {}};
   std::optional<Known<StockId>> cover_stock;
   std::optional<Known<Mode>> cover_mode;
   Known<Mode> printing;
   Known<MachineId> machine{MachineId::none, {}};
+  std::vector<Known<MachineId>> other_machines; // that a pass may go to instead
   Known<Margins> margins;
   std::optional<Known<Grid>> grid;
   std::optional<Known<Length>> creep; // measured: how far the innermost pages stand out
@@ -60,6 +70,12 @@ struct Edition {
   std::optional<Known<Budget>> budget;
   std::optional<Known<Price>> price;
   Known<Currency> currency; // what its money is counted in; empty where it has no money
+  std::vector<Exchange> exchanges;
+  std::optional<Known<Rate>> labour;             // an hour
+  std::optional<Known<std::int64_t>> impression; // from the second on, kept tools cost nothing
+  std::vector<Sale> sales;                       // as written
+  std::vector<Gift> gifts;
+  std::vector<Paid> paid;
   Known<bool> marks{true, {}};
   Known<int> up{1, {}}; // copies of the book's sheets on one sheet, cut apart after printing
   std::vector<Known<LawId>> judged_by;           // the laws whose terms are reckoned with

@@ -149,6 +149,8 @@ struct Takes {
 struct Work {
   std::optional<Known<Takes>> takes;
   std::vector<Known<Rate>> costs;
+  std::vector<Known<Rate>> kept;            // of tools that an earlier impression has paid for
+  std::optional<Known<std::uint32_t>> only; // the run whose copies alone have it
   std::optional<Known<std::string>> caution;
   std::optional<Known<When>> when;
   std::optional<Known<Mass>> mass;

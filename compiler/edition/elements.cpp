@@ -129,7 +129,7 @@ Element element_of(Reader &reader, FactLine line, Stands stands) {
   if (const auto turn = value_in<Angle>(line, "turn"))
     element.turn = *turn;
   if (std::holds_alternative<Hand>(element.what) || std::holds_alternative<PasteUp>(element.what))
-    element.work = work_of(reader, facts.of({"takes", "costs", "caution", "when", "mass"}));
+    element.work = work_of(reader, facts.of({"takes", "costs", "caution", "only", "when", "mass"}));
   return element;
 }
 

@@ -45,6 +45,9 @@ struct Machine {
   Known<bool> modes_apart{false, {}};
   Known<bool> blank_charged{false, {}};
   std::optional<Known<Share>> tax;
+  std::optional<Known<Rate>> least;         // of a run: what is paid where its sides come to less
+  std::optional<Known<Rate>> setup;         // a pass, or once
+  std::optional<Known<std::int64_t>> speed; // sides a minute
   Known<Colour> blue{dropped_blue, {}};
 };
 

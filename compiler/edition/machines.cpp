@@ -51,6 +51,12 @@ void take_duplex(Reader &reader, const Facts &facts, Machine &machine) {
         known(edge->value == "long" ? SheetEdge::long_edge : SheetEdge::short_edge, edge->from);
 }
 
+constexpr PricedBy a_run{{Per::run, Per::once, Per::run, Per::once},
+                         "the least that a machine is paid is for a run",
+                         "a run"};
+constexpr PricedBy pass_or_run{
+    {Per::pass, Per::run, Per::once, Per::once}, "setup is paid a pass, or once a run", "a pass"};
+
 void take_habits(Reader &reader, const Facts &facts, Machine &machine) {
   if (const auto dpi = count_in(reader, facts.find("resolution"), "dpi", 1,
                                 "a machine puts at least one dot on an inch"))
@@ -61,6 +67,10 @@ void take_habits(Reader &reader, const Facts &facts, Machine &machine) {
     machine.blank_charged = known(blank->value == "charged", blank->from);
   if (const auto blue = paint_in(reader, facts.find("blue"), "colour"))
     machine.blue = known(blue->value.colour, blue->from);
+  machine.least = rate_by(reader, facts.find("least"), "least", a_run);
+  machine.setup = rate_by(reader, facts.find("setup"), "setup", pass_or_run);
+  machine.speed = count_in(reader, facts.find("speed"), "sides", 1,
+                           "a machine prints a side a minute at the least");
   machine.tax = value_in<Share>(facts.find("tax"), "tax");
 }
 

@@ -1,8 +1,9 @@
 #include "edition/own_facts.hpp"
 
+#include "edition/own_money.hpp"
+#include "edition/own_runs.hpp"
 #include "edition/problems.hpp"
 #include "edition/values.hpp"
-#include "measure/limits.hpp"
 #include "measure/paper.hpp"
 
 #include <algorithm>
@@ -37,33 +38,6 @@ void take_size(Reader &reader) {
   }
   // Later rooms draw what they can, on the page that most zines have.
   edition.size = known(*paper_named("half-letter"), {});
-}
-
-void take_run(Reader &reader) {
-  const FactLine line = reader.edition_facts.find("run");
-  if (!line)
-    reader.report(must_say(reader, "run",
-                           "paper, time and money are counted for a number of copies",
-                           "run        50 copies, 3 spare"));
-  Run run{1, 0};
-  Range from;
-  if (const auto copies =
-          count_in(reader, line, "copies", 1, "an edition of no copies is not made")) {
-    run.copies = std::min(copies->value, limits::copies);
-    from = line.range();
-    if (copies->value > limits::copies)
-      reader.report(
-          {.check = "number-too-big",
-           .range = copies->from,
-           .message = fmt::format("{} copies are more than hands can fold; {} is the most",
-                                  copies->value, limits::copies),
-           .why = "a copy folded every ten seconds, day and night, makes three million a "
-                  "year",
-           .type = {{typed(reader, line.range(), copies->from, "500"), {}}}});
-  }
-  if (const auto spare = value_in<language::Count>(line, "spare"))
-    run.spare = std::clamp<std::int64_t>(spare->value.value, 0, limits::copies);
-  reader.edition.run = known(run, from);
 }
 
 // "inner 3in and outer 3in are 6in together, and a page is 5 1/2in wide"
@@ -135,16 +109,6 @@ void take_grid(Reader &reader) {
   reader.edition.grid = known(grid, line.range());
 }
 
-void take_money(Reader &reader) {
-  Edition &edition = reader.edition;
-  if (const auto limit = rate_in(reader, reader.edition_facts.find("budget"), "limit"))
-    edition.budget = known(
-        Budget{limit->value.price, limit->value.per == Per::run || limit->value.per == Per::once},
-        limit->from);
-  if (const auto price = rate_in(reader, reader.edition_facts.find("price"), "price"))
-    edition.price = known(price->value.price, price->from);
-}
-
 void take_titles(Reader &reader) {
   Edition &edition = reader.edition;
   const Facts &facts = reader.edition_facts;
@@ -176,6 +140,15 @@ std::string first_name(const Reader &reader, Family family, std::string_view oth
   return std::string(names.empty() ? otherwise : names.front());
 }
 
+// The machines after the first of `corner-copier or library-copier`.
+std::vector<Known<MachineId>> other_machines_in(Reader &reader, FactLine line) {
+  std::vector<Known<MachineId>> machines;
+  for (const std::string_view part : {"second", "third", "fourth"})
+    if (const auto id = id_in<MachineId>(reader, Family::machine, line, part))
+      machines.push_back(*id);
+  return machines;
+}
+
 } // namespace
 
 void take_own_facts(Reader &reader) {
@@ -188,7 +161,7 @@ void take_own_facts(Reader &reader) {
     return;
   }
   take_size(reader);
-  take_run(reader);
+  take_runs(reader);
   take_margins(reader);
   take_grid(reader);
   const FactLine creep = reader.edition_facts.find("creep");
@@ -238,6 +211,8 @@ void take_piece_facts(Reader &reader, const Edition &book) {
   edition.printing = mode ? *mode : book.printing;
   const auto machine = id_in<MachineId>(reader, Family::machine, facts.find("machine"), "machine");
   edition.machine = machine ? *machine : book.machine;
+  edition.other_machines =
+      machine ? other_machines_in(reader, facts.find("machine")) : book.other_machines;
 }
 
 void take_own_supplies(Reader &reader) {
@@ -258,6 +233,7 @@ void take_own_supplies(Reader &reader) {
   if (const auto mode = mode_in(facts.find("printing"), "mode"))
     edition.printing = *mode;
   const FactLine machine = facts.find("machine");
+  edition.other_machines = other_machines_in(reader, machine);
   if (const auto id = id_in<MachineId>(reader, Family::machine, machine, "machine"))
     edition.machine = *id;
   else if (!machine)

@@ -47,11 +47,12 @@ struct Piece {
   Range at_range;     // the line that says so
   Known<Glued> glued; // on_page, without flaps
   std::optional<Known<Flaps>> flaps;
-  Known<Length> height, overlap;    // of a band
-  Known<Length> squares;            // of boards: so far they stand out
-  Known<std::int64_t> count{1, {}}; // in each copy
-  Known<int> up{1, {}};             // on one sheet, cut apart after printing
-  std::size_t own_steps = 0;        // of its finish: those that it says itself; they come first
+  Known<Length> height, overlap;            // of a band
+  Known<Length> squares;                    // of boards: so far they stand out
+  Known<std::int64_t> count{1, {}};         // in each copy
+  Known<int> up{1, {}};                     // on one sheet, cut apart after printing
+  std::optional<Known<std::uint32_t>> only; // the run whose copies alone have it
+  std::size_t own_steps = 0; // of its finish: those that it says itself; they come first
   // Its ids are those of the whole. The size of a band and of boards is worked out where sheets are
   // laid: here they are as large as can be told without.
   Edition edition;

@@ -3,6 +3,7 @@
 #include "edition/elements.hpp"
 #include "edition/own_facts.hpp"
 #include "edition/own_folding.hpp"
+#include "edition/own_runs.hpp"
 #include "edition/pages.hpp"
 #include "edition/piece.hpp"
 #include "edition/piece_facts.hpp"
@@ -23,6 +24,9 @@ Edition shell_of(const Edition &book) {
   edition.title = book.title;
   edition.languages = book.languages;
   edition.run = book.run;
+  edition.runs = book.runs;
+  edition.impression = book.impression;
+  edition.exchanges = book.exchanges;
   edition.currency = book.currency;
   edition.marks = book.marks;
   edition.ruler = book.ruler;
@@ -182,6 +186,7 @@ std::shared_ptr<Piece> piece_of(Reader &reader, FactLine line, const Wraps &wrap
   auto piece = std::make_shared<Piece>();
   piece->range = line.range();
   piece->name = name;
+  piece->only = only_in(reader, Facts(line).find("only"));
   piece->edition = shell_of(reader.edition);
   take_numbers(reader, Facts(line), *piece);
   if (line.word() == "reverse") {

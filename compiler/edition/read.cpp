@@ -2,9 +2,11 @@
 
 #include "edition/borrow.hpp"
 #include "edition/currency.hpp"
+#include "edition/dates.hpp"
 #include "edition/gather.hpp"
 #include "edition/own_facts.hpp"
 #include "edition/own_folding.hpp"
+#include "edition/own_money.hpp"
 #include "edition/pages.hpp"
 #include "edition/pieces.hpp"
 #include "edition/repeated.hpp"
@@ -68,7 +70,9 @@ Reading read_edition(std::string_view path, const Files &files, Sources &sources
   take_finish(reader);
   take_pieces(reader);
   settle_currency(reader);
+  settle_exchanges(reader);
   note_unused(reader);
+  judge_dates(reader);
   tell_names_once(problems, sources);
   return reading;
 }

@@ -76,6 +76,21 @@ std::optional<Known<Rate>> rate_in(Reader &reader, FactLine line, std::string_vi
   return rate;
 }
 
+std::optional<Known<Rate>> rate_by(Reader &reader, FactLine line, std::string_view part,
+                                   const PricedBy &by) {
+  const auto rate = rate_in(reader, line, part);
+  if (!rate || std::find(by.pers.begin(), by.pers.end(), rate->value.per) != by.pers.end())
+    return rate;
+  const std::string instead = fmt::format("{} {}", written(rate->value.price), by.instead);
+  reader.report({.check = "priced-by-what",
+                 .range = rate->from,
+                 .message = fmt::format("{}, and {}", reader.sources.text(rate->from), by.meaning),
+                 .why = "what a price is counted by settles how often it is paid",
+                 .type = {{typed(reader, line.range(), rate->from, instead),
+                           "with the sum that it comes to"}}});
+  return std::nullopt;
+}
+
 std::optional<Known<std::int64_t>> count_in(Reader &reader, FactLine line, std::string_view part,
                                             std::int64_t least, std::string_view why) {
   const auto count = value_in<language::Count>(line, part);

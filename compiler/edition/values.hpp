@@ -4,6 +4,7 @@
 
 #include "edition/reader.hpp"
 
+#include <array>
 #include <optional>
 #include <string>
 
@@ -40,6 +41,14 @@ std::optional<Known<Mode>> mode_in(FactLine line, std::string_view part);
 // Money below nothing is reported and left out. `$` means the edition's own currency where that is
 // a dollar.
 std::optional<Known<Rate>> rate_in(Reader &reader, FactLine line, std::string_view part);
+// What a price is counted by where it stands; any other is reported and left out.
+struct PricedBy {
+  std::array<Per, 4> pers;
+  std::string_view meaning; // "a bid is priced a copy, or once"
+  std::string_view instead; // "a copy"
+};
+std::optional<Known<Rate>> rate_by(Reader &reader, FactLine line, std::string_view part,
+                                   const PricedBy &by);
 // A count under `least` is reported and left out; `why` is the reason.
 std::optional<Known<std::int64_t>> count_in(Reader &reader, FactLine line, std::string_view part,
                                             std::int64_t least, std::string_view why);

@@ -1,5 +1,6 @@
 #include "edition/work.hpp"
 
+#include "edition/own_runs.hpp"
 #include "edition/problems.hpp"
 #include "edition/values.hpp"
 
@@ -135,12 +136,15 @@ Work work_of(Reader &reader, const Facts &facts) {
       work.takes = known(takes_of(time->value), time->from);
   }
   facts.each("costs", [&](FactLine line) {
+    const bool paid_before =
+        line.has("kept") && reader.edition.impression && **reader.edition.impression > 1;
     if (const auto rate = rate_in(reader, line, "costs"))
-      work.costs.push_back(*rate);
+      (paid_before ? work.kept : work.costs).push_back(*rate);
   });
   work.caution = text_in(facts.find("caution"), "caution");
   if (const auto when = text_in(facts.find("when"), "when"))
     work.when = known(when_of(when->value), when->from);
+  work.only = only_in(reader, facts.find("only"));
   work.mass = value_in<Mass>(facts.find("mass"), "mass");
   return work;
 }

@@ -176,10 +176,19 @@ constexpr std::array entries{
     Entry{.word = "costs",
           .under = "hand paste-up collate crease fold staple trim sew punch cut glue round "
                    "tie dry press add pack",
-          .phrase = "costs:rate",
-          .meaning = "What it costs; several lines add up.",
+          .phrase = "costs:rate [, kept:kept]",
+          .meaning = "What it costs; several lines add up, and what is `kept` is paid in the first "
+                     "`impression` alone.",
           .example = "costs $6.50 once",
           .many = true},
+    Entry{.word = "only",
+          .under = "hand paste-up collate crease fold staple trim sew punch cut glue round "
+                   "tie dry press add pack insert wrap",
+          .phrase = "run:name",
+          .fallback = "every copy",
+          .meaning =
+              "The one of several runs, each `called` by a name, whose copies alone have it.",
+          .example = "only de-luxe"},
     Entry{.word = "caution",
           .under = "hand paste-up collate crease fold staple trim sew punch cut glue round "
                    "tie dry press add pack",

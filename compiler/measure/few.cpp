@@ -39,6 +39,11 @@ std::string written(const Date &date) {
   return fmt::format("{:04}-{:02}-{:02}", date.year, date.month, date.day);
 }
 
+bool surely_before(const Date &one, const Date &other) {
+  const Date last{one.year, one.month == 0 ? 12 : one.month, one.day == 0 ? 31 : one.day};
+  return last < other;
+}
+
 std::string written(Colour colour) {
   return fmt::format("#{:02x}{:02x}{:02x}", colour.red, colour.green, colour.blue);
 }

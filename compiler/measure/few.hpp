@@ -35,6 +35,8 @@ struct Date {
   auto operator<=>(const Date &) const = default;
 };
 std::string written(const Date &date); // "2026-11"
+// Whether the last day that one may mean lies before the first that the other may.
+bool surely_before(const Date &one, const Date &other);
 
 struct Colour {
   std::uint8_t red = 0, green = 0, blue = 0;

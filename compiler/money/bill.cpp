@@ -8,32 +8,36 @@
 namespace bodkin {
 namespace {
 
-Amount operator+(Amount a, const Amount &b) {
-  a.printed += b.printed;
-  a.good += b.good;
-  a.once += b.once;
-  return a;
-}
+// The sheets of one stock, of all copies or of those that only one run has.
+struct StockSheets {
+  StockId stock = StockId::none;
+  std::optional<std::uint32_t> only;
+  Amount sheets;
+};
 
-// Stocks with their sheets of one copy, as first met.
-std::vector<std::pair<StockId, Exact>> sheets_by_stock(const Imposition &imposition, Whose whose) {
-  std::vector<std::pair<StockId, Exact>> counts;
+// As first met.
+std::vector<StockSheets> sheets_by_stock(const Edition &edition, const Imposition &imposition,
+                                         Whose whose) {
+  std::vector<StockSheets> counts;
   for (const Sheet &sheet : imposition.sheets) {
-    if (whose == Whose::pieces && sheet.piece.empty())
+    if (sheet.stock == StockId::none || (whose == Whose::pieces && sheet.piece.empty()))
       continue;
-    const auto same = [&](const auto &count) { return count.first == sheet.stock; };
-    const auto known = std::ranges::find_if(counts, same);
+    const Amount more =
+        for_run(edition, sheet.only, {Exact::ratio(sheet.in_a_copy, sheet.up), 0, 0});
+    const auto known = std::ranges::find_if(counts, [&](const StockSheets &count) {
+      return count.stock == sheet.stock && count.only == sheet.only;
+    });
     if (known != counts.end())
-      known->second += Exact::ratio(sheet.in_a_copy, sheet.up);
-    else if (sheet.stock != StockId::none)
-      counts.emplace_back(sheet.stock, Exact::ratio(sheet.in_a_copy, sheet.up));
+      known->sheets = known->sheets + more;
+    else
+      counts.push_back({sheet.stock, sheet.only, more});
   }
   return counts;
 }
 
 int out_of_one(const Stock &stock) { return stock.cut_from ? (*stock.cut_from)->out : 1; }
 
-StockOrder order_of(const Stock &stock) {
+StockOrder order_of(const Edition &edition, const Stock &stock) {
   StockOrder order;
   order.have = stock.have ? **stock.have : 0;
   order.out = out_of_one(stock);
@@ -41,36 +45,55 @@ StockOrder order_of(const Stock &stock) {
     order.parent = written((*stock.cut_from)->parent, ruler_of((*stock.cut_from)->parent));
   const Rate &rate = **stock.costs;
   order.pack = rate.per == Per::sheets ? std::max<std::int64_t>(rate.count, 0) : 0;
-  order.price = order.pack > 0 ? Exact(rate.price.amount) : price_of_one(rate);
+  order.price = order.pack > 0 ? in_own_money(edition, rate.price) : price_of_one(edition, rate);
   return order;
 }
 
 std::vector<Charge> papers_of(const Edition &edition, const Imposition &imposition, Whose whose,
                               std::vector<Unpriced> &unpriced) {
   std::vector<Charge> papers;
-  const std::int64_t printed_copies = edition.run->copies + edition.run->spare;
-  for (const auto &[id, sheets] : sheets_by_stock(imposition, whose)) {
-    const Stock &stock = edition[id];
-    const std::string what = stock.name + " sheets";
-    const Exact run_sheets = sheets * Exact(printed_copies);
-    const Exact to_whole = Exact(run_sheets.ceiling()) - run_sheets;
+  const Run &run = *edition.run;
+  for (const StockSheets &used : sheets_by_stock(edition, imposition, whose)) {
+    const Stock &stock = edition[used.stock];
+    const Exact run_sheets = used.sheets.of(run.copies, run.spare);
     if (stock.included)
       continue;
-    if (!stock.costs || !same_money(*edition.currency, (*stock.costs)->price.currency)) {
+    const std::string what = stock.name + " sheets" + alone_in(edition, used.only);
+    if (!stock.costs || !counts(edition, (*stock.costs)->price.currency)) {
       const auto reason =
           stock.costs ? Unpriced::Reason::other_currency : Unpriced::Reason::no_price;
-      unpriced.push_back({reason, id, MachineId::none, Mode::black, what, run_sheets.ceiling()});
+      unpriced.push_back(
+          {reason, used.stock, MachineId::none, Mode::black, what, run_sheets.ceiling()});
       continue;
     }
     const Known<Rate> &rate = *stock.costs;
-    papers.push_back({what,
-                      Group::paper,
-                      {sheets, 0, to_whole},
-                      price_of_one(*rate) / Exact(out_of_one(stock)),
-                      rate.from,
-                      order_of(stock)});
+    Charge paper{what,        Group::paper,
+                 used.sheets, price_of_one(edition, *rate) / Exact(out_of_one(stock)),
+                 rate.from,   order_of(edition, stock)};
+    paper.bought_as = stock.name + " sheets";
+    paper.only = used.only;
+    // Beside a bid pieces are made for good copies alone.
+    if (whose == Whose::pieces)
+      paper.amount.of_spares = 0;
+    papers.push_back(std::move(paper));
   }
   return papers;
+}
+
+// The last sheet is used whole, though not all that is cut out of it is wanted. What comes of it
+// for this run stands in the charge; for any run it is rounded up anew.
+std::vector<RoundedUp> round_up(std::vector<Charge> &papers, std::int64_t copies,
+                                std::int64_t spare) {
+  std::vector<RoundedUp> rounded;
+  for (Charge &paper : papers) {
+    const RoundedUp sheets{paper.amount.printed, paper.amount.once + paper.amount.of_spares,
+                           paper.rate};
+    const Exact needed = paper.amount.of(copies, spare);
+    if (Exact(sheets.each.floor()) != sheets.each || Exact(sheets.once.floor()) != sheets.once)
+      rounded.push_back(sheets);
+    paper.amount.once += Exact(needed.ceiling()) - needed;
+  }
+  return rounded;
 }
 
 } // namespace
@@ -80,13 +103,16 @@ Bill bill(const Edition &edition, const Imposition &imposition, const ChargedSid
   Bill bill;
   bill.sides = count_sides(edition, imposition, sides);
   bill.papers = papers_of(edition, imposition, Whose::all, bill.unpriced_papers);
+  bill.beside_printing = sum(bill.papers);
+  bill.rounded_papers = round_up(bill.papers, edition.run->copies, edition.run->spare);
   std::vector<Unpriced> said_above;
   bill.sides_of_pieces = count_sides(edition, imposition, sides, Whose::pieces);
-  bill.papers_of_pieces = sum(papers_of(edition, imposition, Whose::pieces, said_above));
+  std::vector<Charge> of_pieces = papers_of(edition, imposition, Whose::pieces, said_above);
+  bill.papers_of_pieces = sum(of_pieces);
+  bill.rounded_papers_of_pieces = round_up(of_pieces, edition.run->copies, 0);
   bill.jobs = std::move(jobs_of_it);
-  bill.beside_printing = sum(bill.papers);
   for (const Job &job : bill.jobs)
-    bill.beside_printing = bill.beside_printing + sum(job.charges);
+    bill.beside_printing = bill.beside_printing + money_of(job);
   return bill;
 }
 
@@ -94,11 +120,24 @@ Stretch own_stretch(const Edition &edition, const Bill &bill, std::int64_t copie
   const std::int64_t spare = edition.run->spare;
   const Printing priced = printing(edition, bill.sides, copies + spare);
   const Amount all = bill.beside_printing + sum(priced.charges) + sum(priced.taxes);
-  const bool offered = std::ranges::none_of(priced.unpriced, [](const Unpriced &side) {
-    return side.reason == Unpriced::Reason::below_least_step;
-  });
-  return {all.printed * Exact(spare) + all.once, all.printed + all.good, priced.holds_to - spare,
-          offered};
+  Stretch stretch{all.printed * Exact(spare) + all.once + all.of_spares, all.printed + all.good,
+                  priced.holds_to - spare};
+  // The copies of the other runs are made in any case.
+  const std::int64_t others =
+      edition.runs.empty() ? 0 : edition.run->copies - edition.runs.front().run.copies;
+  stretch.offered =
+      copies > others && std::ranges::none_of(priced.unpriced, [](const Unpriced &side) {
+        return side.reason == Unpriced::Reason::below_least_step;
+      });
+  if (copies <= others)
+    stretch.last = std::min(stretch.last, others);
+  stretch.spare = spare;
+  stretch.rounded = bill.rounded_papers;
+  for (const RoundedUp &sheets : priced.rounded) {
+    stretch.at_none -= sheets.unused(copies + spare);
+    stretch.rounded.push_back(sheets);
+  }
+  return stretch;
 }
 
 Way own_way(const Edition &edition, const Bill &bill) {

@@ -14,10 +14,12 @@ struct Bill {
   std::vector<Charge> papers; // by stock, from the outermost sheet in
   std::vector<Unpriced> unpriced_papers;
   std::vector<Job> jobs;
-  Amount beside_printing; // money for papers and jobs
+  Amount beside_printing; // money for papers, not yet rounded up to whole sheets, and jobs
+  std::vector<RoundedUp> rounded_papers;
   // Of wrap and inserts alone: no bid covers them.
   SideCounts sides_of_pieces;
-  Amount papers_of_pieces;
+  Amount papers_of_pieces; // not yet rounded up
+  std::vector<RoundedUp> rounded_papers_of_pieces;
 };
 
 // `jobs_of_it` are the edition's jobs(), which no change of paper, ink or run alters.

@@ -1,22 +1,83 @@
 #include "money/charge.hpp"
 
 #include <algorithm>
+#include <fmt/format.h>
 
 namespace bodkin {
 
+Amount operator+(Amount a, const Amount &b) {
+  a.printed += b.printed;
+  a.good += b.good;
+  a.once += b.once;
+  a.of_spares += b.of_spares;
+  return a;
+}
+
+Amount operator*(Amount a, const Exact &times) {
+  a.printed *= times;
+  a.good *= times;
+  a.once *= times;
+  a.of_spares *= times;
+  return a;
+}
+
 Amount sum(const std::vector<Charge> &charges) {
   Amount total;
-  for (const Charge &charge : charges) {
-    total.printed += charge.amount.printed * charge.rate;
-    total.good += charge.amount.good * charge.rate;
-    total.once += charge.amount.once * charge.rate;
-  }
+  for (const Charge &charge : charges)
+    total = total + charge.amount * charge.rate;
   return total;
 }
 
-Exact price_of_one(const Rate &rate) {
+// The first run grows with a longer edition, so it has all but what the others are.
+Amount for_run(const Edition &edition, std::optional<std::uint32_t> only, Amount each) {
+  if (!only)
+    return each;
+  const std::vector<NamedRun> &runs = edition.runs;
+  if (*only > 0) {
+    const Run &run = runs[*only].run;
+    return {0, 0, each.once + (each.printed + each.good) * Exact(run.copies),
+            each.printed * Exact(run.spare)};
+  }
+  const Exact others(edition.run->copies - runs.front().run.copies);
+  const Exact spares(edition.run->spare - runs.front().run.spare);
+  each.once -= (each.printed + each.good) * others;
+  each.of_spares -= each.printed * spares;
+  return each;
+}
+
+std::string alone_in(const Edition &edition, std::optional<std::uint32_t> only) {
+  return only ? fmt::format(", {} alone", edition.runs[*only].name) : std::string{};
+}
+
+namespace {
+
+const Exchange *exchange_of(const Edition &edition, Currency written) {
+  const auto found = std::ranges::find_if(edition.exchanges, [&](const Exchange &exchange) {
+    return exchange.foreign.currency == written;
+  });
+  return found == edition.exchanges.end() ? nullptr : &*found;
+}
+
+} // namespace
+
+bool counts(const Edition &edition, Currency written) {
+  return same_money(*edition.currency, written) || exchange_of(edition, written) != nullptr;
+}
+
+Exact in_own_money(const Edition &edition, const Price &price) {
+  const Exact amount(price.amount);
+  const Exchange *exchange = same_money(*edition.currency, price.currency)
+                                 ? nullptr
+                                 : exchange_of(edition, price.currency);
+  if (!exchange)
+    return amount;
+  return amount * Exact(exchange->own.amount) / Exact(exchange->foreign.amount);
+}
+
+Exact price_of_one(const Edition &edition, const Rate &rate) {
   const bool of_many = rate.per == Per::sheets || rate.per == Per::sides;
-  return Exact(rate.price.amount) / Exact(of_many ? std::max<std::int64_t>(rate.count, 1) : 1);
+  return in_own_money(edition, rate.price) /
+         Exact(of_many ? std::max<std::int64_t>(rate.count, 1) : 1);
 }
 
 std::string_view name_of(Group group) {

@@ -9,13 +9,18 @@
 
 namespace bodkin {
 
-// So many for each copy and spare, so many for each good copy, and so many once a run.
+// So many for each copy and spare, so many for each good copy, and so many once a run. What only
+// some copies have is so many once, as long as their run stays what it is; `of_spares` is the part
+// of it that a printer, who needs no spares, leaves out.
 struct Amount {
-  Exact printed, good, once;
+  Exact printed, good, once, of_spares{};
   Exact of(std::int64_t copies, std::int64_t spare) const {
-    return printed * Exact(copies + spare) + good * Exact(copies) + once;
+    return printed * Exact(copies + spare) + good * Exact(copies) + once + of_spares;
   }
 };
+
+Amount operator+(Amount a, const Amount &b);
+Amount operator*(Amount a, const Exact &times);
 
 struct Charge {
   std::string what;
@@ -23,13 +28,21 @@ struct Charge {
   Amount amount;
   Exact rate;
   Range from;
-  std::optional<StockOrder> order{}; // of paper
+  std::optional<StockOrder> order{};   // of paper
+  std::string bought_as{};             // all lines of one paper are bought together
+  std::optional<std::uint32_t> only{}; // the run that it is for; none: all
+  bool in_one_sum = false;             // told as one sum, however it grows
 };
 
 template <typename Thing>
 std::span<const Thing> first_of(const std::vector<Thing> &things, std::size_t most) {
   return std::span(things).first(things.size() < most ? things.size() : most);
 }
+
+// What is so many for each copy, where only the copies of one of several runs have it.
+Amount for_run(const Edition &edition, std::optional<std::uint32_t> only, Amount each);
+// ", de-luxe alone" after the name of what one run has; nothing where all copies have it.
+std::string alone_in(const Edition &edition, std::optional<std::uint32_t> only);
 
 // What charges come to at any number of copies: money as an Amount.
 Amount sum(const std::vector<Charge> &charges);
@@ -40,7 +53,13 @@ constexpr bool same_money(Currency edition, Currency written) {
   return edition.empty() || written.empty() || edition == written;
 }
 
-// The price of one where it is written for `count` ("per 500 sheets").
-Exact price_of_one(const Rate &rate);
+// Whether a price can be added to the edition's money: it is in it, or a rate of exchange is
+// written.
+bool counts(const Edition &edition, Currency written);
+// A price in the edition's money; as written where it does not count.
+Exact in_own_money(const Edition &edition, const Price &price);
+
+// The price of one in the edition's money, where it is written for `count` ("per 500 sheets").
+Exact price_of_one(const Edition &edition, const Rate &rate);
 
 } // namespace bodkin

@@ -1,5 +1,6 @@
 #include "money/charged.hpp"
 
+#include "money/send.hpp"
 #include "sheet/parts.hpp"
 
 #include <algorithm>
@@ -36,9 +37,9 @@ ChargedSides charged_sides(const Imposition &imposition, std::span<const SheetMo
       const SideKey key = key_of(page);
       const SideMode mode = mode_of(key);
       if (page.prints && mode)
-        counted[key] = {key.first, key.second, pass.machine, true, *mode, false};
+        counted[key] = {key.first, key.second, pass.machine, true, *mode, false, pass.number};
       else if (!mode && std::ranges::binary_search(printed, SideKey{key.first, 1 - key.second}))
-        counted[key] = {key.first, key.second, pass.machine, false, Mode::black, true};
+        counted[key] = {key.first, key.second, pass.machine, false, Mode::black, true, pass.number};
     }
   }
   ChargedSides sides;
@@ -50,13 +51,14 @@ ChargedSides charged_sides(const Imposition &imposition, std::span<const SheetMo
 
 Laid lay(const Edition &edition, const std::vector<bool> &draws, const Sources &sources) {
   Problems said_before;
-  const std::vector<CopyPart> parts = impose_parts(edition, sources, said_before);
-  Laid laid{joined(parts), {}};
+  std::vector<CopyPart> parts = impose_parts(edition, sources, said_before);
   std::vector<PageInk> inks(1);
   for (const CopyPart &part : parts)
     for (int page = 1; page <= part.imposition.page_count; ++page)
       inks.push_back({inks.size() < draws.size() && draws[inks.size()],
                       *part.edition->pages[static_cast<std::size_t>(page)].mode});
+  send_to_machines(edition, parts, inks, sources);
+  Laid laid{joined(parts), {}};
   const std::vector<SheetModes> modes = modes_of(laid.imposition, inks);
   const std::vector<Pass> passes = passes_of(edition, laid.imposition, modes, sources, said_before);
   laid.sides = charged_sides(laid.imposition, modes, passes);

@@ -20,6 +20,7 @@ struct ChargedSide {
   // The pass that prints the sheet's other side feeds this one too: with `blank charged` the
   // machine counts it although nothing prints on it.
   bool fed_both = false;
+  int pass = 0; // that feeds it
 };
 
 using ChargedSides = std::vector<ChargedSide>;

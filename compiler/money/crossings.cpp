@@ -1,22 +1,70 @@
 #include "money/crossings.hpp"
 
 #include <algorithm>
+#include <numeric>
 
 namespace bodkin {
 namespace {
 
-// The fewest copies from `from` to `last` where the challenger costs less than the leader.
+// Beyond this the pattern of whole sheets is never waited for: no sheet has so many cut out of it.
+constexpr std::int64_t longest_pattern = 1'000'000;
+
+// After so many copies what is rounded up begins anew in both.
+std::int64_t pattern(const Stretch &a, const Stretch &b) {
+  std::int64_t copies = 1;
+  for (const Stretch *stretch : {&a, &b})
+    for (const RoundedUp &sheets : stretch->rounded)
+      if (copies < longest_pattern)
+        copies = std::lcm(copies, sheets.each.denominator());
+  return std::min(copies, longest_pattern);
+}
+
+// The lines of both, rounding left out, are this far apart; `slope` a copy.
+struct Apart {
+  Exact at_none, slope;
+  Exact at(std::int64_t copies) const { return at_none + slope * Exact(copies); }
+};
+
+// Where the lines lie so near that whole sheets may settle it: every run is asked.
+std::optional<std::int64_t> by_asking(const Stretch &challenger, const Stretch &leader,
+                                      std::int64_t from, std::int64_t last) {
+  for (std::int64_t copies = from; copies <= last; ++copies)
+    if (challenger.at(copies) < leader.at(copies))
+      return copies;
+  return std::nullopt;
+}
+
+// The fewest copies from `from` on where a falling line lies below `level`.
+std::int64_t falls_below(const Apart &apart, const Exact &level, std::int64_t from) {
+  if (apart.at(from) < level)
+    return from;
+  return ((level - apart.at_none) / apart.slope).floor() + 1;
+}
+
+// The fewest copies from `from` to `last` where the challenger costs less than the leader. What is
+// rounded up to whole sheets never comes to more than most_unused(), so it matters only where the
+// lines lie that near.
 std::optional<std::int64_t> overtakes(const Stretch &challenger, const Stretch &leader,
                                       std::int64_t from, std::int64_t last) {
   if (!challenger.offered)
     return std::nullopt;
   if (!leader.offered || challenger.at(from) < leader.at(from))
     return from;
-  if (challenger.each >= leader.each)
-    return std::nullopt;
-  const Exact even = (challenger.at_none - leader.at_none) / (leader.each - challenger.each);
-  const std::int64_t first = even.floor() + 1;
-  return first <= last ? std::optional(first) : std::nullopt;
+  const Apart apart{challenger.at_none - leader.at_none, challenger.each - leader.each};
+  const Exact nothing, possible = leader.most_unused(), sure = nothing - challenger.most_unused();
+  if (apart.slope > nothing) {
+    const Exact until = (possible - apart.at_none) / apart.slope;
+    return by_asking(challenger, leader, from, std::min(last, until.ceiling()));
+  }
+  if (apart.slope.is_zero()) {
+    if (apart.at_none >= possible)
+      return std::nullopt;
+    return by_asking(challenger, leader, from, std::min(last, from + pattern(challenger, leader)));
+  }
+  const std::int64_t begin = falls_below(apart, possible, from);
+  return begin > last ? std::nullopt
+                      : by_asking(challenger, leader, begin,
+                                  std::min(last, falls_below(apart, sure, begin)));
 }
 
 struct Race {

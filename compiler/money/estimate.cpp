@@ -4,6 +4,7 @@
 #include "money/crossings.hpp"
 
 #include <algorithm>
+#include <fmt/format.h>
 #include <utility>
 
 namespace bodkin {
@@ -15,7 +16,12 @@ struct Adding {
   void line(const Charge &charge) {
     EstimateLine line{charge.what, charge.group, charge.amount.of(out.copies, out.spare),
                       charge.rate, {},           charge.from};
+    if (charge.in_one_sum) {
+      line.rate *= line.quantity;
+      line.quantity = 1;
+    }
     line.total = line.quantity * line.rate;
+    line.only = charge.only;
     out.run_total += line.total;
     if (charge.order)
       purchase(charge, line.quantity);
@@ -26,12 +32,12 @@ struct Adding {
 
   // A paper that several lines speak of is bought once.
   void purchase(const Charge &charge, const Exact &quantity) {
-    const auto same = [&](const Purchase &other) { return other.what == charge.what; };
+    const auto same = [&](const Purchase &other) { return other.what == charge.bought_as; };
     const auto known = std::ranges::find_if(out.purchases, same);
     if (known != out.purchases.end())
       known->needed += quantity;
     else
-      out.purchases.push_back({charge.what, quantity, *charge.order});
+      out.purchases.push_back({charge.bought_as, quantity, *charge.order});
   }
 
   void pay_for_papers() {
@@ -56,14 +62,63 @@ void add_jobs(Adding &adding, const std::vector<Job> &jobs) {
         adding.lines(job.charges);
         adding.leave_out(job.unpriced);
         adding.out.minutes += job.minutes.of(adding.out.copies, adding.out.spare);
+        if (!job.kept.is_zero())
+          adding.out.kept.push_back(
+              fmt::format("{}: {}", job.what, shown(job.kept, adding.out.currency)));
       }
 }
 
+// All work is paid in one line; that of one run alone in a line of its own.
+void add_labour(Adding &adding, const Edition &edition, const std::vector<Job> &jobs) {
+  std::vector<Charge> lines;
+  for (const Job &job : jobs) {
+    if (!job.labour)
+      continue;
+    const auto same = std::ranges::find(lines, job.labour->only, &Charge::only);
+    if (same != lines.end()) {
+      same->amount = same->amount + job.labour->amount;
+      continue;
+    }
+    lines.push_back(*job.labour);
+    lines.back().what += alone_in(edition, job.labour->only);
+  }
+  adding.lines(lines);
+}
+
+void add_machine_times(Estimate &out, const Edition &edition, const SideCounts &counts) {
+  for (const SideCount &count : counts.printed) {
+    const Machine &machine = edition[count.machine];
+    if (!machine.speed)
+      continue;
+    const Exact sides = count.sides * Exact(out.copies + out.spare) + count.once;
+    auto known = std::ranges::find(out.machines, machine.name, &MachineTime::machine);
+    if (known == out.machines.end())
+      known = out.machines.insert(out.machines.end(), {machine.name, {}, {}});
+    known->sides += sides;
+    known->minutes += sides / Exact(**machine.speed);
+  }
+}
+
+void add_runs(Estimate &out, const Edition &edition) {
+  if (edition.runs.empty())
+    return;
+  Exact shared;
+  std::vector<Exact> own(edition.runs.size());
+  for (const EstimateLine &line : out.lines)
+    (line.only ? own[*line.only] : shared) += line.total;
+  for (std::size_t i = 0; i < own.size(); ++i) {
+    const NamedRun &run = edition.runs[i];
+    out.runs.push_back({run.name, run.run.copies, run.run.spare,
+                        shared / Exact(out.copies) + own[i] / Exact(run.run.copies)});
+  }
+}
+
 std::optional<BudgetHeld> held(const Edition &edition, const Estimate &estimate) {
-  if (!edition.budget || !same_money(*edition.currency, (*edition.budget)->limit.currency))
+  if (!edition.budget || !counts(edition, (*edition.budget)->limit.currency))
     return std::nullopt;
   const Budget &budget = **edition.budget;
-  BudgetHeld held{Exact(budget.limit.amount), budget.of_run, false, {}, edition.budget->from};
+  BudgetHeld held{
+      in_own_money(edition, budget.limit), budget.of_run, false, {}, edition.budget->from};
   const Exact &cost = budget.of_run ? estimate.run_total : estimate.per_copy;
   held.over = cost > held.limit;
   if (held.over)
@@ -78,11 +133,7 @@ Comparison compared(const Edition &edition, const Bill &bill, const Estimate &es
   });
   if (!all_priced || edition.bids.empty())
     return {};
-  std::vector<Way> ways{own_way(edition, bill)};
-  for (std::size_t i = 0; i < estimate.bids.size(); ++i)
-    if (!estimate.bids[i].lacks_a_mode)
-      ways.push_back(like_for_like_way(edition, edition.bids[i], bill));
-  return compare(ways);
+  return compare(ways_to_make(edition, bill, estimate.bids));
 }
 
 } // namespace
@@ -116,6 +167,9 @@ Estimate estimate(const Edition &edition, const Imposition &imposition, const Ch
   adding.leave_out(used.unpriced_papers);
   adding.pay_for_papers();
   add_jobs(adding, used.jobs);
+  add_labour(adding, edition, used.jobs);
+  add_machine_times(out, edition, used.sides);
+  add_runs(out, edition);
   out.per_copy = out.run_total / Exact(out.copies);
   out.one_more_copy = own_stretch(edition, used, out.copies).each;
   out.budget = held(edition, out);
@@ -123,6 +177,8 @@ Estimate estimate(const Edition &edition, const Imposition &imposition, const Ch
   Comparison comparison = compared(edition, used, out);
   out.cheapest_at_one_copy = std::move(comparison.at_one_copy);
   out.crossings = std::move(comparison.crossings);
+  out.sales = sales_of(edition, out);
+  out.paid = paid_of(edition, out);
   return out;
 }
 

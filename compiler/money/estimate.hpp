@@ -8,6 +8,7 @@
 
 #include "money/charged.hpp"
 #include "money/exact.hpp"
+#include "money/sales.hpp"
 
 #include <cstdint>
 #include <optional>
@@ -44,10 +45,24 @@ struct Purchase {
 struct EstimateLine {
   std::string what; // "colour sides at corner-copier"
   Group group = Group::other;
-  Exact quantity; // a count; of a tax the money it is laid on
-  Exact rate;     // money each; of a tax the share
-  Exact total;    // quantity × rate
-  Range from;     // where the rate is written
+  Exact quantity;                      // a count; of a tax the money it is laid on
+  Exact rate;                          // money each; of a tax the share
+  Exact total;                         // quantity × rate
+  Range from;                          // where the rate is written
+  std::optional<std::uint32_t> only{}; // the run whose copies alone have it
+};
+
+// How long a machine prints, where its speed is known.
+struct MachineTime {
+  std::string machine;
+  Exact sides, minutes;
+};
+
+// What a copy of one of several runs costs: what all copies share, and what is its own.
+struct RunFigures {
+  std::string name;
+  std::int64_t copies = 0, spare = 0;
+  Exact per_copy;
 };
 
 // Something used that no price is written for, or a price in another money: left out of the sums.
@@ -66,7 +81,9 @@ struct BidFigures {
   Range from;
   // Nothing where the bid offers no run as short as this.
   std::optional<Exact> run_total, per_copy, like_for_like;
-  bool lacks_a_mode = false;       // it cannot print this edition, and crosses nothing
+  Exact setup, postage, tax;       // in run_total
+  std::string until;               // the last day of the offer; empty: no end is written
+  bool compared = true;            // false: it cannot print this edition, and crosses nothing
   std::vector<std::string> cannot; // what the bid leaves out: "a second paper: …"
   std::vector<std::string>
       still_yours; // what the maker still does: "stamp lino moon: $6.50, 16.7 min"
@@ -103,6 +120,11 @@ struct Estimate {
       cheapest_at_one_copy;        // "own" or a bid's name; empty where there is nothing to compare
   std::vector<Crossing> crossings; // of runs of 1 to 100,000 copies
   std::vector<Unpriced> unpriced;
+  std::vector<MachineTime> machines;
+  std::vector<RunFigures> runs;  // empty where all copies are alike
+  std::vector<std::string> kept; // "stamp lino moon: $6.50", paid by an earlier impression
+  std::optional<Sales> sales;
+  std::vector<PaidFigures> paid;
 };
 
 Estimate estimate(const Edition &edition, const Imposition &imposition, const ChargedSides &sides);

@@ -108,6 +108,10 @@ std::strong_ordering operator<=>(const Exact &a, const Exact &b) {
 
 bool Exact::is_zero() const { return mpq_sgn(value_) == 0; }
 
+std::int64_t Exact::numerator() const { return held(mpq_numref(value_)); }
+double Exact::value() const { return mpq_get_d(value_); }
+std::int64_t Exact::denominator() const { return held(mpq_denref(value_)); }
+
 std::int64_t Exact::floor() const {
   mpz_t whole;
   mpz_init(whole);

@@ -41,6 +41,10 @@ public:
   friend std::strong_ordering operator<=>(const Exact &a, const Exact &b);
 
   bool is_zero() const;
+  // In lowest terms; held within 64 bits.
+  std::int64_t numerator() const;
+  std::int64_t denominator() const;
+  double value() const; // for drawing; money is never reckoned in it
   // The greatest whole number not above it, the least not below it; held within 64 bits.
   std::int64_t floor() const;
   std::int64_t ceiling() const;

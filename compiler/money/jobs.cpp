@@ -74,13 +74,13 @@ struct Making {
 
   void cost(Job &job, const Known<Rate> &rate, bool good_only) const {
     const Amount amount = amount_of(rate->per, job, good_only);
-    if (!same_money(*edition.currency, rate->price.currency)) {
+    if (!counts(edition, rate->price.currency)) {
       job.unpriced.push_back({Unpriced::Reason::other_currency, StockId::none, MachineId::none,
                               Mode::black, job.what,
                               amount.of(edition.run->copies, edition.run->spare).ceiling()});
       return;
     }
-    job.charges.push_back({job.what, job.group, amount, price_of_one(*rate), rate.from});
+    job.charges.push_back({job.what, job.group, amount, price_of_one(edition, *rate), rate.from});
   }
 
   void work(Job &job, const Work &work, bool good_only) const {
@@ -88,6 +88,35 @@ struct Making {
       job.minutes = minutes_of(**work.takes, job, good_only);
     for (const Known<Rate> &rate : work.costs)
       cost(job, rate, good_only);
+    for (const Known<Rate> &rate : work.kept)
+      if (counts(edition, rate->price.currency))
+        job.kept += (amount_of(rate->per, job, good_only) * price_of_one(edition, *rate))
+                        .of(edition.run->copies, edition.run->spare);
+    if (work.only)
+      keep_to(job, **work.only);
+    pay(job);
+  }
+
+  // Only the copies of one run have it.
+  void keep_to(Job &job, std::uint32_t run) const {
+    job.what += alone_in(edition, run);
+    job.minutes = for_run(edition, run, job.minutes);
+    for (Charge &charge : job.charges) {
+      charge.what = job.what;
+      charge.amount = for_run(edition, run, charge.amount);
+      charge.only = run;
+    }
+  }
+
+  void pay(Job &job) const {
+    const auto &wage = edition.labour;
+    const bool takes = !(job.minutes.printed.is_zero() && job.minutes.good.is_zero() &&
+                         job.minutes.once.is_zero());
+    if (!wage || !takes || !counts(edition, (*wage)->price.currency))
+      return;
+    job.labour = Charge{"labour", Group::hand, job.minutes * Exact::ratio(1, 60),
+                        price_of_one(edition, **wage), wage->from};
+    job.labour->only = job.charges.empty() ? std::nullopt : job.charges.front().only;
   }
 
   static std::string name_of_matter(const Element &element, int page) {
@@ -158,6 +187,11 @@ struct Making {
 };
 
 } // namespace
+
+Amount money_of(const Job &job) {
+  const Amount money = sum(job.charges);
+  return job.labour ? money + job.labour->amount * job.labour->rate : money;
+}
 
 std::vector<Job> jobs(const Edition &edition, const Imposition &imposition) {
   Making making{edition, imposition};

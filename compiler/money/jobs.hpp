@@ -19,8 +19,13 @@ struct Job {
   std::int64_t places = 1, sheets = 1, sides = 1; // of one copy
   Amount minutes;
   std::vector<Charge> charges;
+  std::optional<Charge> labour; // where an hour of work is paid
   std::vector<Unpriced> unpriced;
+  Exact kept; // tools that an earlier impression paid for
 };
+
+// What it costs, labour with it.
+Amount money_of(const Job &job);
 
 // In order of pages, then of finish, then sources as they are first used.
 std::vector<Job> jobs(const Edition &edition, const Imposition &imposition);

@@ -2,6 +2,8 @@
 #include "money/bids.hpp"
 #include "money/budget.hpp"
 #include "money/money_lines.hpp"
+#include "money/offers.hpp"
+#include "money/sale_problems.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -77,6 +79,12 @@ std::string only_the_sign(Currency own) {
   return fmt::format("where only the sign is wrong; else what it comes to in {}", money_sign(own));
 }
 
+// "£1", "1 CAD".
+std::string written_one(Currency currency) {
+  std::string text = money_to_fill_in(currency);
+  return text.replace(text.find("…"), std::string_view("…").size(), "1");
+}
+
 Problem two_currencies(const Edition &edition, const Price &price, Range from,
                        const Sources &sources) {
   const Currency own = *edition.currency;
@@ -91,7 +99,10 @@ Problem two_currencies(const Edition &edition, const Price &price, Range from,
   problem.message = fmt::format("this edition counts in {}{} and this is in {}", money_sign(own),
                                 counted, money_sign(price.currency));
   problem.why = "no rate of exchange is ever assumed";
-  problem.type = {{with_money_in(sources, from, own), only_the_sign(own)}};
+  problem.type = {
+      {with_money_in(sources, from, own), only_the_sign(own)},
+      {fmt::format("exchange   {} is {}", written_one(price.currency), money_to_fill_in(own)),
+       "or this under edition, with the rate that you would pay"}};
   if (edition.currency.from.somewhere())
     problem.related = {{edition.currency.from, fmt::format("counts in {}", money_sign(own))}};
   return problem;
@@ -123,12 +134,22 @@ void add(std::vector<Money> &all, const Work &work) {
     all.push_back({&rate->price, rate.from});
 }
 
+void add_machine(std::vector<Money> &all, const Machine &machine) {
+  for (const SidePrice &price : machine.prints)
+    all.push_back({&price.rate.price, price.range});
+  for (const auto *rate : {&machine.least, &machine.setup})
+    if (*rate)
+      all.push_back({&(**rate)->price, (*rate)->from});
+}
+
 void add_bids(std::vector<Money> &all, const Edition &edition) {
   for (const Bid &bid : edition.bids) {
     for (const BidStep &step : bid.steps)
       all.push_back({&step.rate.price, step.range});
-    if (bid.postage)
-      all.push_back({&(*bid.postage)->price, bid.postage->from});
+    for (const BidStep &step : bid.postage)
+      all.push_back({&step.rate.price, step.range});
+    if (bid.setup)
+      all.push_back({&(*bid.setup)->price, bid.setup->from});
   }
 }
 
@@ -141,6 +162,16 @@ std::vector<Money> money_of(const Edition &edition, const Imposition &imposition
     all.push_back({&(*edition.budget)->limit, edition.budget->from});
   if (edition.price)
     all.push_back({&**edition.price, edition.price->from});
+  if (edition.labour)
+    all.push_back({&(*edition.labour)->price, edition.labour->from});
+  for (const Sale &sale : edition.sales) {
+    if (sale.price)
+      all.push_back({&(*sale.price)->price, sale.price->from});
+    if (sale.costs)
+      all.push_back({&(*sale.costs)->price, sale.costs->from});
+  }
+  for (const Paid &paid : edition.paid)
+    all.push_back({&paid.amount, paid.range});
   std::vector<bool> stock_used(edition.stocks.size()), machine_used(edition.machines.size());
   for (const Sheet &sheet : imposition.sheets)
     if (sheet.stock != StockId::none)
@@ -152,9 +183,8 @@ std::vector<Money> money_of(const Edition &edition, const Imposition &imposition
     if (stock_used[i] && edition.stocks[i].costs)
       all.push_back({&(*edition.stocks[i].costs)->price, edition.stocks[i].costs->from});
   for (std::size_t i = 0; i < edition.machines.size(); ++i)
-    for (const SidePrice &price : edition.machines[i].prints)
-      if (machine_used[i])
-        all.push_back({&price.rate.price, price.range});
+    if (machine_used[i])
+      add_machine(all, edition.machines[i]);
   add_bids(all, edition);
   for (const Element &element : edition.elements)
     add(all, element.work);
@@ -170,7 +200,7 @@ void judge_currencies(Problems &problems, const Edition &edition, const std::vec
                       const Sources &sources) {
   std::vector<Money> foreign;
   for (const Money &money : all)
-    if (!same_money(*edition.currency, money.price->currency))
+    if (!counts(edition, money.price->currency))
       foreign.push_back(money);
   const bool alike = std::ranges::all_of(foreign, [&](const Money &money) {
     return same_money(foreign.front().price->currency, money.price->currency);
@@ -215,7 +245,7 @@ void cheap_runs(Problems &problems, const Edition &edition, const Bill &bill,
   };
   ask(own_way(edition, bill), "of your own making");
   for (const Bid &bid : compared_bids(edition))
-    ask(bare_way(bid, *edition.currency), "from " + bid.name);
+    ask(bare_way(edition, bid), "from " + bid.name);
 }
 
 Problem too_many(std::string_view what, std::size_t count, std::size_t most, Range at) {
@@ -236,8 +266,10 @@ void too_many(Problems &problems, const Edition &edition) {
   if (edition.bids.size() > limits::bids)
     problems.push_back(
         too_many("bids", edition.bids.size(), limits::bids, edition.bids[limits::bids].range));
-  for (const Bid &bid : compared_bids(edition))
+  for (const Bid &bid : compared_bids(edition)) {
     steps(bid.steps.size(), bid.range);
+    steps(bid.postage.size(), bid.range);
+  }
   for (const Machine &machine : edition.machines)
     steps(machine.prints.size(), machine.range);
 }
@@ -257,6 +289,8 @@ Problems price_problems(const Edition &edition, const Imposition &imposition,
   judge_currencies(problems, edition, money_of(edition, imposition, sides), sources);
   const Bill used = bill(edition, imposition, sides, jobs(edition, imposition));
   cheap_runs(problems, edition, used, sources);
+  judge_offers(problems, edition, sources);
+  judge_sales(problems, edition, estimate);
   too_many(problems, edition);
   return problems;
 }

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <fmt/format.h>
 #include <limits>
+#include <map>
+#include <set>
 #include <utility>
 
 namespace bodkin {
@@ -19,16 +21,19 @@ std::span<const SidePrice> steps_of(const Machine &machine) {
   return first_of(machine.prints, limits::price_steps);
 }
 
+bool is_whole(const Exact &number) { return Exact(number.floor()) == number; }
+
 std::string_view name_of(Mode mode) { return mode == Mode::colour ? "colour" : "black"; }
 
-void add(std::vector<SideCount> &counts, MachineId machine, const Size &size, Mode mode,
-         const Exact &sides) {
+void add(std::vector<SideCount> &counts, const SideCount &more) {
   for (SideCount &count : counts)
-    if (count.machine == machine && count.size == size && count.mode == mode) {
-      count.sides += sides;
+    if (count.machine == more.machine && count.size == more.size && count.mode == more.mode &&
+        count.only == more.only) {
+      count.sides += more.sides;
+      count.once += more.once;
       return;
     }
-  counts.push_back({machine, size, mode, sides});
+  counts.push_back(more);
 }
 
 // Prices of a size stand in place of those for any size.
@@ -53,28 +58,33 @@ const SidePrice *step_reached(const Machine &machine, Mode mode, const Size &siz
   return reached;
 }
 
-Exact sides_of(const std::vector<SideCount> &counts, MachineId machine, Mode mode) {
-  Exact sides;
+// Sides of a run: so many a printed copy, and so many beside.
+struct InkSides {
+  Exact each, once;
+  std::int64_t of(std::int64_t printed_copies) const {
+    return (each * Exact(printed_copies) + once).ceiling();
+  }
+};
+
+InkSides sides_of(const std::vector<SideCount> &counts, MachineId machine, Mode mode) {
+  InkSides sides;
   for (const SideCount &count : counts)
-    if (count.machine == machine && count.mode == mode)
-      sides += count.sides;
+    if (count.machine == machine && count.mode == mode) {
+      sides.each += count.sides;
+      sides.once += count.once;
+    }
   return sides;
 }
 
-// Whole sides of a run.
-std::int64_t run_of(const Exact &sides_a_copy, std::int64_t printed_copies) {
-  return (sides_a_copy * Exact(printed_copies)).ceiling();
-}
-
 // The last number of printed copies before a further step of this machine's ink is reached.
-std::int64_t before_next_step(const Machine &machine, Mode mode, const Exact &sides_a_copy,
+std::int64_t before_next_step(const Machine &machine, Mode mode, const InkSides &sides,
                               std::int64_t printed_copies) {
   std::int64_t last = without_end;
-  if (sides_a_copy <= Exact())
+  if (sides.each <= Exact())
     return last;
   for (const SidePrice &price : steps_of(machine))
-    if (price.mode == mode && price.from_sides > run_of(sides_a_copy, printed_copies))
-      last = std::min(last, (Exact(price.from_sides - 1) / sides_a_copy).floor());
+    if (price.mode == mode && price.from_sides > sides.of(printed_copies))
+      last = std::min(last, ((Exact(price.from_sides - 1) - sides.once) / sides.each).floor());
   return last;
 }
 
@@ -83,9 +93,9 @@ struct Pricing {
   std::int64_t printed_copies;
   Printing out{};
 
-  void hold(MachineId machine, Mode mode, const Exact &sides_a_copy) {
-    out.holds_to = std::min(out.holds_to,
-                            before_next_step(edition[machine], mode, sides_a_copy, printed_copies));
+  void hold(MachineId machine, Mode mode, const InkSides &sides) {
+    out.holds_to =
+        std::min(out.holds_to, before_next_step(edition[machine], mode, sides, printed_copies));
   }
 
   // The machine's cheapest mode at the steps that its printed sides reach; black of two alike.
@@ -93,12 +103,12 @@ struct Pricing {
     Mode best = Mode::black;
     std::optional<Exact> least;
     for (const Mode mode : {Mode::black, Mode::colour}) {
-      const Exact sides = sides_of(counts.printed, machine, mode);
+      const InkSides sides = sides_of(counts.printed, machine, mode);
       hold(machine, mode, sides);
-      const SidePrice *price = step_reached(
-          edition[machine], mode, size, std::max<std::int64_t>(run_of(sides, printed_copies), 1));
-      if (price && (!least || price_of_one(price->rate) < *least)) {
-        least = price_of_one(price->rate);
+      const SidePrice *price = step_reached(edition[machine], mode, size,
+                                            std::max<std::int64_t>(sides.of(printed_copies), 1));
+      if (price && (!least || price_of_one(edition, price->rate) < *least)) {
+        least = price_of_one(edition, price->rate);
         best = mode;
       }
     }
@@ -107,36 +117,94 @@ struct Pricing {
 
   std::vector<SideCount> with_blanks(const SideCounts &counts) {
     std::vector<SideCount> all = counts.printed;
-    for (const SideCount &blank : counts.blank)
-      add(all, blank.machine, blank.size, cheapest(counts, blank.machine, blank.size), blank.sides);
+    for (SideCount blank : counts.blank) {
+      blank.mode = cheapest(counts, blank.machine, blank.size);
+      add(all, blank);
+    }
     return all;
   }
 
-  void charge(const SideCount &count, const Exact &sides_of_ink) {
+  void charge(const SideCount &count, const InkSides &sides_of_ink) {
     const Machine &machine = edition[count.machine];
     const bool by_size = priced_by_size(machine, count.mode, count.size);
     std::string what = fmt::format("{} sides at {}", name_of(count.mode), machine.name);
     if (by_size)
       what += " on " + written(count.size, edition.ruler);
+    what += alone_in(edition, count.only);
     const SidePrice *price =
-        step_reached(machine, count.mode, count.size, run_of(sides_of_ink, printed_copies));
-    if (!price || !same_money(*edition.currency, price->rate.price.currency))
+        step_reached(machine, count.mode, count.size, sides_of_ink.of(printed_copies));
+    if (!price || !counts(edition, price->rate.price.currency))
       return leave_out(count, what, price != nullptr);
-    const Exact rate = price_of_one(price->rate);
+    const Exact rate = price_of_one(edition, price->rate);
     for (Charge &line : out.charges)
       if (line.what == what && line.rate == rate) {
         line.amount.printed += count.sides;
+        line.amount.once += count.once;
         return;
       }
-    out.charges.push_back({what, Group::printing, {count.sides, 0, 0}, rate, price->range});
+    Charge line{what, Group::printing, {count.sides, 0, count.once}, rate, price->range};
+    line.only = count.only;
+    out.charges.push_back(std::move(line));
   }
 
   // The last sheet of a run is printed whole, though not all that is cut out of it is wanted.
   void fill_sheets(std::size_t first_charge) {
     for (std::size_t i = first_charge; i < out.charges.size(); ++i) {
-      const Exact sides = out.charges[i].amount.printed * Exact(printed_copies);
-      out.charges[i].amount.once += Exact(sides.ceiling()) - sides;
+      Charge &line = out.charges[i];
+      const RoundedUp sheets{line.amount.printed, line.amount.once, line.rate};
+      const Exact sides = line.amount.of(printed_copies, 0);
+      const Exact unused = Exact(sides.ceiling()) - sides;
+      if (!is_whole(line.amount.printed))
+        out.rounded.push_back(sheets);
+      line.amount.once += unused;
     }
+  }
+
+  // What is paid before a side is printed.
+  void set_up(MachineId machine, std::int64_t passes) {
+    const auto &setup = edition[machine].setup;
+    if (!setup || !counts(edition, (*setup)->price.currency))
+      return;
+    const Exact times = (*setup)->per == Per::pass ? Exact(passes) : Exact(1);
+    out.charges.push_back({"setup at " + edition[machine].name,
+                           Group::printing,
+                           {0, 0, times},
+                           price_of_one(edition, **setup),
+                           setup->from});
+  }
+
+  // Where sides and setup come to less than the machine's least, the rest is paid too, and a few
+  // copies more cost nothing more.
+  void fill_up(MachineId machine, std::size_t first_charge, std::size_t first_rounded) {
+    const auto &least = edition[machine].least;
+    if (!least || !counts(edition, (*least)->price.currency))
+      return;
+    const Amount now =
+        sum({out.charges.begin() + static_cast<std::ptrdiff_t>(first_charge), out.charges.end()});
+    const Exact price = price_of_one(edition, **least);
+    if (now.of(printed_copies, 0) >= price)
+      return;
+    Charge rest{"least at " + edition[machine].name,
+                Group::printing,
+                {Exact() - now.printed, 0, price - now.once},
+                1,
+                least->from};
+    rest.in_one_sum = true;
+    out.charges.push_back(std::move(rest));
+    out.rounded.resize(first_rounded);
+    if (now.printed > Exact())
+      out.holds_to = std::min(out.holds_to, least_holds_to(price, now, first_charge));
+  }
+
+  // Below the least whatever of its sheets goes unused.
+  std::int64_t least_holds_to(const Exact &price, const Amount &now,
+                              std::size_t first_charge) const {
+    Exact unused;
+    for (std::size_t i = first_charge; i + 1 < out.charges.size(); ++i)
+      if (!is_whole(out.charges[i].amount.printed))
+        unused += out.charges[i].rate;
+    const Exact last = (price - now.once - unused) / now.printed;
+    return std::max(printed_copies, last.floor());
   }
 
   void leave_out(const SideCount &count, const std::string &what, bool has_price) {
@@ -146,18 +214,30 @@ struct Pricing {
                         : has_steps ? Unpriced::Reason::below_least_step
                                     : Unpriced::Reason::no_price;
     out.unpriced.push_back({reason, StockId::none, count.machine, count.mode, what,
-                            run_of(count.sides, printed_copies)});
+                            InkSides{count.sides, count.once}.of(printed_copies)});
   }
 
+  // A line for what all copies have, and one for each run that has something of its own.
   void tax(MachineId machine, std::size_t first_charge) {
     const auto &share = edition[machine].tax;
     if (!share)
       return;
-    const std::vector<Charge> taxed(out.charges.begin() + static_cast<std::ptrdiff_t>(first_charge),
-                                    out.charges.end());
-    if (!taxed.empty())
-      out.taxes.push_back(
-          {"tax at " + edition[machine].name, Group::tax, sum(taxed), Exact(**share), share->from});
+    std::map<std::optional<std::uint32_t>, std::vector<Charge>> taxed;
+    for (std::size_t i = first_charge; i < out.charges.size(); ++i)
+      taxed[out.charges[i].only].push_back(out.charges[i]);
+    for (const auto &[only, charges] : taxed) {
+      Charge line{"tax at " + edition[machine].name + alone_in(edition, only), Group::tax,
+                  sum(charges), Exact(**share), share->from};
+      line.only = only;
+      out.taxes.push_back(std::move(line));
+    }
+  }
+
+  // What is rounded up is taxed too.
+  void tax_rounded(MachineId machine, std::size_t first_rounded) {
+    if (const auto &share = edition[machine].tax)
+      for (std::size_t i = first_rounded; i < out.rounded.size(); ++i)
+        out.rounded[i].rate *= Exact(1) + Exact(**share);
   }
 };
 
@@ -169,24 +249,37 @@ std::vector<MachineId> machines_of(const std::vector<SideCount> &counts) {
   return machines;
 }
 
-Exact in_a_copy(const Sheet &sheet) { return Exact::ratio(sheet.in_a_copy, sheet.up); }
+// A bid needs no spares, so what its copies hold beside it is counted for good ones.
+SideCount sides_on(const Edition &edition, const Sheet &sheet, const ChargedSide &side,
+                   Whose whose) {
+  const Amount amount =
+      for_run(edition, sheet.only, {Exact::ratio(sheet.in_a_copy, sheet.up), 0, 0});
+  return {side.machine,
+          upright(sheet.size),
+          side.printed ? side.mode : Mode::black,
+          amount.printed,
+          whose == Whose::all ? amount.once + amount.of_spares : amount.once,
+          sheet.only};
+}
 
 } // namespace
 
 SideCounts count_sides(const Edition &edition, const Imposition &imposition,
                        const ChargedSides &sides, Whose whose) {
   SideCounts counts;
+  std::set<std::pair<MachineId, int>> passes;
   for (const ChargedSide &side : sides) {
     if (side.machine == MachineId::none)
       continue;
     const Sheet &sheet = imposition.sheets[static_cast<std::size_t>(side.sheet)];
     if (whose == Whose::pieces && sheet.piece.empty())
       continue;
-    const Size size = upright(sheet.size);
+    if (passes.insert({side.machine, side.pass}).second)
+      ++counts.passes[side.machine];
     if (side.printed)
-      add(counts.printed, side.machine, size, side.mode, in_a_copy(sheet));
+      add(counts.printed, sides_on(edition, sheet, side, whose));
     else if (*edition[side.machine].blank_charged && side.fed_both)
-      add(counts.blank, side.machine, size, Mode::black, in_a_copy(sheet));
+      add(counts.blank, sides_on(edition, sheet, side, whose));
   }
   return counts;
 }
@@ -197,15 +290,20 @@ Printing printing(const Edition &edition, const SideCounts &counts, std::int64_t
   const std::vector<SideCount> all = pricing.with_blanks(counts);
   for (const MachineId machine : machines_of(all)) {
     const std::size_t first = pricing.out.charges.size();
+    const std::size_t first_rounded = pricing.out.rounded.size();
     for (const Mode mode : {Mode::colour, Mode::black}) {
-      const Exact sides_of_ink = sides_of(all, machine, mode);
+      const InkSides sides_of_ink = sides_of(all, machine, mode);
       pricing.hold(machine, mode, sides_of_ink);
       for (const SideCount &count : all)
         if (count.machine == machine && count.mode == mode)
           pricing.charge(count, sides_of_ink);
     }
     pricing.fill_sheets(first);
+    const auto passes = counts.passes.find(machine);
+    pricing.set_up(machine, passes == counts.passes.end() ? 1 : passes->second);
+    pricing.fill_up(machine, first, first_rounded);
     pricing.tax(machine, first);
+    pricing.tax_rounded(machine, first_rounded);
   }
   return std::move(pricing.out);
 }

@@ -3,7 +3,10 @@
 
 #include "money/charge.hpp"
 #include "money/exact.hpp"
+#include "money/way.hpp"
 
+#include <map>
+#include <optional>
 #include <vector>
 
 namespace bodkin {
@@ -13,12 +16,15 @@ struct SideCount {
   MachineId machine = MachineId::none;
   Size size; // upright
   Mode mode = Mode::black;
-  Exact sides; // of one copy; a part of one where several are cut out of a sheet
+  Exact sides;  // of one copy; a part of one where several are cut out of a sheet
+  Exact once{}; // of the run, where only some copies hold them
+  std::optional<std::uint32_t> only{}; // the run whose copies hold them; none: all
 };
 
 struct SideCounts {
   std::vector<SideCount> printed;
   std::vector<SideCount> blank; // charged blank sides; their mode is settled by price
+  std::map<MachineId, std::int64_t> passes;
 };
 
 // Of all that a copy holds, or of what lies beside the book: wrap and inserts.
@@ -32,6 +38,7 @@ SideCounts count_sides(const Edition &edition, const Imposition &imposition,
 struct Printing {
   std::vector<Charge> charges, taxes;
   std::vector<Unpriced> unpriced;
+  std::vector<RoundedUp> rounded; // what the charges hold of it for this run
   std::int64_t holds_to = 0;
 };
 

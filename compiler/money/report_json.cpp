@@ -58,9 +58,11 @@ std::string budget(const std::optional<BudgetHeld> &held) {
 
 std::string bid(const BidFigures &of) {
   return fmt::format("{{\"name\": {}, \"run_total\": {}, \"per_copy\": {}, \"like_for_like\": {}, "
-                     "\"cannot\": {}, \"still_yours\": {}}}",
+                     "\"setup\": {}, \"postage\": {}, \"tax\": {}, \"until\": {}, \"cannot\": {}, "
+                     "\"still_yours\": {}}}",
                      quoted(of.name), money(of.run_total), money(of.per_copy),
-                     money(of.like_for_like), list(of.cannot, quoted),
+                     money(of.like_for_like), money(of.setup), money(of.postage), money(of.tax),
+                     of.until.empty() ? "null" : quoted(of.until), list(of.cannot, quoted),
                      list(of.still_yours, quoted));
 }
 
@@ -76,6 +78,41 @@ std::string tall_list(const Things &things, Write write) {
   for (const auto &thing : things)
     out += (out.empty() ? "\n    " : ",\n    ") + write(thing);
   return out.empty() ? "[]" : "[" + out + "\n  ]";
+}
+
+std::string run(const RunFigures &of) {
+  return fmt::format("{{\"name\": {}, \"copies\": {}, \"spare\": {}, \"per_copy\": {}}}",
+                     quoted(of.name), of.copies, of.spare, money(of.per_copy));
+}
+
+std::string machine_time(const MachineTime &of) {
+  return fmt::format("{{\"machine\": {}, \"sides\": {}, \"minutes\": {}}}", quoted(of.machine),
+                     of.sides.rounded(0, 6), quoted(of.minutes.rounded(1)));
+}
+
+std::string after(const std::optional<std::int64_t> &copies) {
+  return copies ? std::to_string(*copies) : "null";
+}
+
+std::string sale(const SaleFigures &of) {
+  return fmt::format("{{\"where\": {}, \"copies\": {}, \"price\": {}, \"keeps\": {}, \"costs\": "
+                     "{}, \"brings\": {}, \"margin\": {}, \"income\": {}, \"paid_after\": {}}}",
+                     quoted(of.where), of.copies, money(of.price), money(of.keeps), money(of.costs),
+                     money(of.brings), money(of.margin), money(of.income), after(of.paid_after));
+}
+
+std::string sales(const std::optional<Sales> &of) {
+  if (!of)
+    return "null";
+  return fmt::format("{{\"ways\": {}, \"sold\": {}, \"given\": {}, \"left\": {}, \"income\": {}, "
+                     "\"remains\": {}, \"paid_after\": {}}}",
+                     tall_list(of->ways, sale), of->sold, of->given, of->left, money(of->income),
+                     money(of->remains), after(of->paid_after));
+}
+
+std::string paid(const PaidFigures &of) {
+  return fmt::format("{{\"what\": {}, \"paid\": {}, \"estimated\": {}}}", quoted(of.what),
+                     money(of.paid), money(of.estimated));
 }
 
 } // namespace
@@ -97,7 +134,12 @@ std::string estimate_as_json(const Estimate &estimate, const Sources &sources) {
   key("purchases", tall_list(estimate.purchases, purchase));
   key("budget", budget(estimate.budget));
   key("bids", tall_list(estimate.bids, bid));
-  key("crossings", tall_list(estimate.crossings, crossing), true);
+  key("crossings", tall_list(estimate.crossings, crossing));
+  key("runs", tall_list(estimate.runs, run));
+  key("machine_times", tall_list(estimate.machines, machine_time));
+  key("kept", list(estimate.kept, quoted));
+  key("sales", sales(estimate.sales));
+  key("paid", tall_list(estimate.paid, paid), true);
   return out + "}\n";
 }
 

@@ -1,12 +1,14 @@
 #include "money/report.hpp"
 
 #include "edition/read.hpp"
+#include "money/report_sales.hpp"
 #include "money/table.hpp"
 #include "problems/characters.hpp"
 #include "problems/wrap.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 #include <map>
 
 namespace bodkin {
@@ -43,11 +45,23 @@ struct Report {
     if (!estimate.currency.empty())
       run += fmt::format(". Money in {}", estimate.currency.code());
     line(run + ".");
+    if (!estimate.runs.empty())
+      line(wrapped(runs(), estimate_columns, 0));
     if (estimate.budget && estimate.budget->over) {
       line();
       line(fmt::format("OVER BUDGET by {}, {}", over_by(),
                        anyway ? "made all the same" : "so no sheets are made"));
     }
+  }
+
+  // "40 copies and 3 spare plain, 10 copies de-luxe."
+  std::string runs() const {
+    std::vector<std::string> all;
+    for (const RunFigures &of : estimate.runs)
+      all.push_back(fmt::format("{}{} {}", copies_words(of.copies),
+                                of.spare > 0 ? fmt::format(" and {} spare", of.spare) : "",
+                                harmless(of.name)));
+    return fmt::format("{}.", fmt::join(all, ", "));
   }
 
   std::string over_by() const {
@@ -111,10 +125,18 @@ struct Report {
   void sums() {
     line(with_leader("the run, everything used", money(estimate.run_total)));
     line(with_leader(fmt::format("a copy, that ÷ {}", estimate.copies), money(estimate.per_copy)));
+    for (const RunFigures &of : estimate.runs)
+      line(with_leader(fmt::format("a copy {}, with what is its own", harmless(of.name)),
+                       money(of.per_copy)));
     line(with_leader("one copy more, at the prices reached", money(estimate.one_more_copy)));
     line(with_leader("out of the purse, paper in whole packs", money(estimate.purse_total)));
     packs();
     line(with_leader("work by hand", estimate.minutes.rounded(1) + " min"));
+    for (const MachineTime &of : estimate.machines)
+      line(with_leader(fmt::format("{} prints {} sides", harmless(of.machine), of.sides.rounded(0)),
+                       of.minutes.rounded(1) + " min"));
+    for (const std::string &what : estimate.kept)
+      prose(6, "kept from the first impression: " + harmless(what));
     budget();
     price();
     line();
@@ -143,14 +165,30 @@ struct Report {
                                : money(estimate.per_copy - asked) + " is missing"));
   }
 
+  // What a printer's bill holds beside the copies.
+  void inside(const BidFigures &of) {
+    std::vector<std::string> parts;
+    const auto part = [&](std::string_view what, const Exact &amount) {
+      if (!amount.is_zero())
+        parts.push_back(fmt::format("{} {}", what, money(amount)));
+    };
+    part("setup", of.setup);
+    part("postage", of.postage);
+    part("tax", of.tax);
+    if (!parts.empty())
+      line(fmt::format("    in it           {}", fmt::join(parts, ", ")));
+  }
+
   void bid(const BidFigures &of) {
     line();
-    line(fmt::format("  {} ({})", harmless(of.name), origin_words(of.from, sources)));
+    line(fmt::format("  {} ({}){}", harmless(of.name), origin_words(of.from, sources),
+                     of.until.empty() ? "" : ", until " + of.until));
     if (of.run_total) {
       line(fmt::format("    bare            {} the run, {} a copy", money(*of.run_total),
                        money(*of.per_copy)));
       line(fmt::format("    like for like   {} the run, {} a copy", money(*of.like_for_like),
                        money(*of.like_for_like / Exact(estimate.copies))));
+      inside(of);
     } else {
       line(fmt::format("    offers no run of {}", copies_words(estimate.copies)));
     }
@@ -193,6 +231,8 @@ std::string estimate_as_text(const Edition &edition, const Estimate &estimate,
   report.heading();
   report.lines();
   report.sums();
+  report.out += sales_as_text(estimate);
+  report.out += paid_as_text(estimate);
   report.bids();
   return std::move(report.out);
 }

@@ -249,6 +249,11 @@ Edition without_matter(const Edition &edition) {
   light.page_count = edition.page_count;
   light.folding = edition.folding;
   light.run = edition.run;
+  light.runs = edition.runs;
+  light.impression = edition.impression;
+  light.labour = edition.labour;
+  light.exchanges = edition.exchanges;
+  light.other_machines = edition.other_machines;
   light.paper = edition.paper;
   light.cover_stock = edition.cover_stock;
   light.cover_mode = edition.cover_mode;

@@ -13,12 +13,23 @@
 
 namespace bodkin {
 
-// at_none + each × copies, up to and with `last` copies.
+// Sheets of which several are cut out are used whole: a run takes the next whole number of them,
+// and pays for the part that it does not need.
+struct RoundedUp {
+  Exact each, once, rate; // sheets or sides a printed copy, and beside; the price of a whole one
+  Exact unused(std::int64_t printed) const;
+  Exact most_unused() const; // no run pays as much for what it does not need
+};
+
+// at_none + each × copies, up to and with `last` copies, and what is rounded up to whole sheets.
 struct Stretch {
   Exact at_none, each;
   std::int64_t last = 0;
   bool offered = true; // false: no such run is offered
-  Exact at(std::int64_t copies) const { return at_none + each * Exact(copies); }
+  std::int64_t spare = 0;
+  std::vector<RoundedUp> rounded{};
+  Exact at(std::int64_t copies) const;
+  Exact most_unused() const;
 };
 
 struct Way {

@@ -102,6 +102,28 @@ void draw(Strokes &drawn, const FigureWords &words) {
   drawn.restore();
 }
 
+void set_dashes(Strokes &drawn, CurveLook look) {
+  if (look == CurveLook::dashed)
+    drawn.dashes({7, 3});
+  if (look == CurveLook::dotted)
+    drawn.dashes({1.5, 2.5});
+  if (look == CurveLook::dash_dotted)
+    drawn.dashes({9, 3, 1.5, 3});
+}
+
+void draw(Strokes &drawn, const FigureCurve &curve) {
+  if (curve.points.empty())
+    return;
+  drawn.grey(0);
+  drawn.line_width(curve.look == CurveLook::hair ? 0.5 : 1.4);
+  set_dashes(drawn, curve.look);
+  drawn.move_to(curve.points.front().x, curve.points.front().y);
+  for (const FigurePoint &point : curve.points)
+    drawn.line_to(point.x, point.y);
+  drawn.stroke();
+  drawn.solid();
+}
+
 void draw(Strokes &drawn, const Figure &figure) {
   for (const FigureItem &item : figure.items)
     std::visit([&](const auto &thing) { draw(drawn, thing); }, item);

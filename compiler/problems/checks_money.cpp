@@ -10,6 +10,26 @@ constexpr Check table[] = {
      "Order the larger number, if you can give the copies away.",
      "edition \"Bus Notes\"\n"
      "  run        25 copies\n"},
+    {"empty-bid", Kind::warning, "An offer names no price",
+     "A bid is another printer's offer: what each copy costs from a number of copies on. Without "
+     "a price there is nothing to compare.",
+     "Write the prices that the printer gave you, or take the bid out.",
+     "bid long-road\n"
+     "  copies     25 at $2.10 a copy\n"},
+    {"idle-exchange", Kind::error, "A rate of exchange exchanges nothing",
+     "A rate says what a sum of foreign money comes to in the money that the edition counts in. "
+     "Both sums must be more than nothing, and in two currencies.",
+     "Write foreign money first, then what it comes to.",
+     "edition \"Bus Notes\"\n"
+     "  exchange   £1 is $1.27\n"},
+    {"more-than-made", Kind::error, "More copies are spoken for than are made",
+     "The copies that are sold and those that are given away add up to more than the run. Spares "
+     "are not counted: they are the copies that go wrong.",
+     "Make more, or promise fewer.",
+     "edition \"Bus Notes\"\n"
+     "  run        50 copies\n"
+     "  sells      40 copies \"at the table\"\n"
+     "  gives      5 copies\n"},
     {"no-price", Kind::warning, "A paper has no price",
      "The shelf knows weights and sizes of papers, but no prices: they differ from town to "
      "town. Without one, the paper counts as free, and the estimate is too low.",
@@ -17,6 +37,20 @@ constexpr Check table[] = {
      "includes it.",
      "stock cream like cream-28\n"
      "  costs      $14.75 per 250 sheets\n"},
+    {"no-sale-price", Kind::error, "A way of selling has no price",
+     "Copies are sold for the edition's `price`, or for the price that the way of selling says. "
+     "Here is neither.",
+     "Write the price under the edition, or in the line.",
+     "edition \"Bus Notes\"\n"
+     "  price      $5 a copy\n"
+     "  sells      40 copies \"at the table\"\n"},
+    {"offer-ended", Kind::warning, "An offer ends before the edition comes out",
+     "The bid holds until a day, and the edition is dated after it. No clock is asked: the two "
+     "dates of the manuscript are held against each other. The offer is listed with its figures "
+     "and compared with nothing.",
+     "Ask the printer for a new offer, or take the bid out.",
+     "bid long-road\n"
+     "  until      2026-12-31\n"},
     {"over-budget", Kind::error, "A copy costs more than the budget",
      "The whole run is added up, paper, printing, work and tax, and divided by the good "
      "copies. It comes to more than the budget line allows. The message names the three "
@@ -27,11 +61,31 @@ constexpr Check table[] = {
      "same, and the report says so.",
      "edition \"Bus Notes\"\n"
      "  budget     $1.40 a copy\n"},
+    {"priced-by-what", Kind::error, "A price is counted by the wrong thing",
+     "A price says what it is paid for: a side, a sheet, a copy, an hour, once. Where it stands, "
+     "only some of these mean anything: an hour of work has a price an hour, a printer's offer "
+     "one a copy, or once for the run.",
+     "Work out what it comes to, and write that.",
+     "bid long-road\n"
+     "  copies     25 at $2.10 a copy\n"},
+    {"rising-price", Kind::warning, "More of the same costs more each",
+     "Prices fall as a run grows: that is what price steps are for. Here a step lies above the "
+     "one before it, which is often a slip: two lines changed about, or a point left out.",
+     "Look at the price list again.",
+     "bid long-road\n"
+     "  copies     25 at $4.10 a copy\n"
+     "  copies     100 at $2.35 a copy\n"},
+    {"sold-at-loss", Kind::warning, "A way of selling brings less than a copy costs",
+     "What the shop keeps and what the sale costs is taken off the price. What is left is less "
+     "than a copy costs to make, so each one sold that way loses money.",
+     "Ask more there, agree on a smaller share, or give copies away knowingly.",
+     "sells      10 copies \"by post\", at $6 a copy, costs $1.60 a copy\n"},
     {"two-currencies", Kind::error, "Money in two currencies",
      "The edition counts in one currency, and a line gives a price in another. No rate of "
      "exchange is ever assumed: it changes every day, and an estimate should be the same "
      "tomorrow.",
-     "Write the price in the edition's currency, at the rate that you would pay.",
+     "Write the price in the edition's currency, or the rate of exchange that you would pay as "
+     "`exchange` under the edition.",
      "costs      £9.20 per 250 sheets\n"},
 };
 

@@ -34,7 +34,16 @@ struct FigureWords {
   std::string text;
   WordLook look;
 };
-using FigureItem = std::variant<FigureBox, FigureLine, FigureNumber, FigureWords>;
+// A line through many points, in black that a copier keeps: told apart by its dashes.
+enum class CurveLook { plain, dashed, dotted, dash_dotted, hair };
+struct FigurePoint {
+  double x, y;
+};
+struct FigureCurve {
+  std::vector<FigurePoint> points;
+  CurveLook look;
+};
+using FigureItem = std::variant<FigureBox, FigureLine, FigureNumber, FigureWords, FigureCurve>;
 
 inline constexpr double figure_width = 620; // of them all
 inline constexpr double figure_margin = 24; // left and right, within that width

@@ -137,6 +137,9 @@ void move_down(Figure &figure, double by) {
           if constexpr (std::is_same_v<std::decay_t<decltype(drawn)>, FigureLine>) {
             drawn.y1 += by;
             drawn.y2 += by;
+          } else if constexpr (std::is_same_v<std::decay_t<decltype(drawn)>, FigureCurve>) {
+            for (FigurePoint &point : drawn.points)
+              point.y += by;
           } else {
             drawn.y += by;
           }

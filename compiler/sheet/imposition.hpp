@@ -6,6 +6,7 @@
 #include "measure/box.hpp"
 
 #include <array>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -72,6 +73,7 @@ struct Sheet {
   // copy holds, and how many pages are numbered before its own first.
   std::string piece;
   std::int64_t in_a_copy = 1;
+  std::optional<std::uint32_t> only; // the run whose copies alone hold it
   int up = 1;               // so many alike are cut out of it
   std::optional<Size> cell; // what is cut out, where less than the whole sheet is
   int reverse = 0;          // the page that its whole back is; 0: none

@@ -162,6 +162,8 @@ void take(Imposition &whole, const CopyPart &part) {
   for (Sheet sheet : part.imposition.sheets) {
     sheet.number += part.sheets_before;
     sheet.in_a_copy = part.in_a_copy();
+    if (part.piece && part.piece->only)
+      sheet.only = **part.piece->only;
     sheet.pages_before = part.pages_before;
     sheet.piece = part.piece ? part.piece->name : std::string();
     for (Side &side : sheet.sides)

@@ -15,6 +15,11 @@ constexpr std::string_view styles =
     "  .mountain { stroke: #26558b; stroke-width: 1; stroke-dasharray: 6 2 1 2 }\n"
     "  .slit { stroke: #b3261e; stroke-width: 1.6 }\n"
     "  .cut { stroke: #b3261e; stroke-width: 0.8 }\n"
+    "  polyline { fill: none; stroke: #000; stroke-width: 1.4; stroke-linejoin: round }\n"
+    "  .dashed { stroke-dasharray: 7 3 }\n"
+    "  .dotted { stroke-dasharray: 1.5 2.5 }\n"
+    "  .dash-dotted { stroke-dasharray: 9 3 1.5 3 }\n"
+    "  .hair { stroke-width: 0.5 }\n"
     "  text { font-family: sans-serif; fill: #222 }\n"
     "  .number { font-size: 13px; text-anchor: middle }\n"
     "  .foot { text-decoration: underline }\n"
@@ -71,6 +76,22 @@ std::string_view named(LineLook look) {
   return {};
 }
 
+std::string_view named(CurveLook look) {
+  switch (look) {
+  case CurveLook::plain:
+    return "plain";
+  case CurveLook::dashed:
+    return "dashed";
+  case CurveLook::dotted:
+    return "dotted";
+  case CurveLook::dash_dotted:
+    return "dash-dotted";
+  case CurveLook::hair:
+    return "hair";
+  }
+  return {};
+}
+
 std::string_view named(WordLook look) {
   switch (look) {
   case WordLook::title:
@@ -118,6 +139,13 @@ void SvgPage::draw(const FigureNumber &number, double y) {
 void SvgPage::draw(const FigureWords &words, double y) {
   body_ += fmt::format("<text class=\"{}\" x=\"{:.2f}\" y=\"{:.2f}\">{}</text>\n",
                        named(words.look), words.x, y + words.y, escaped(words.text));
+}
+
+void SvgPage::draw(const FigureCurve &curve, double y) {
+  std::string points;
+  for (const FigurePoint &point : curve.points)
+    points += fmt::format("{}{:.2f},{:.2f}", points.empty() ? "" : " ", point.x, y + point.y);
+  body_ += fmt::format("<polyline class=\"{}\" points=\"{}\"/>\n", named(curve.look), points);
 }
 
 std::string SvgPage::finished(double width, double height, std::string_view title) const {

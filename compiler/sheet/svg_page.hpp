@@ -18,6 +18,7 @@ private:
   void draw(const FigureLine &line, double y);
   void draw(const FigureNumber &number, double y);
   void draw(const FigureWords &words, double y);
+  void draw(const FigureCurve &curve, double y);
   std::string body_;
 };
 

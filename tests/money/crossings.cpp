@@ -139,7 +139,7 @@ TEST_CASE("crossings are those that pricing every run from 1 to 100,000 finds") 
       for (const Step &step : steps)
         bid.steps.push_back({step.from, cents(step.cents, Per::copy), {}});
       const std::int64_t postage = drawn.number(0, 3'000);
-      bid.postage = Known<Rate>{cents(postage, Per::once), {}};
+      bid.postage = {{1, cents(postage, Per::once), {}}};
       shop.edition.bids.push_back(bid);
       counted.push_back({name, {-1}});
       for (std::int64_t n = 1; n <= 100'000; ++n) {
@@ -153,9 +153,10 @@ TEST_CASE("crossings are those that pricing every run from 1 to 100,000 finds") 
 }
 
 TEST_CASE("a longer run that costs no more is found at the step where it begins") {
+  const Edition edition;
   Bid bid;
   bid.steps = {{1, cents(300, Per::copy), {}}, {25, cents(288, Per::copy), {}}};
-  const Way way = bare_way(bid, {});
+  const Way way = bare_way(edition, bid);
   const auto cheaper = cheaper_run(way, 24);
   REQUIRE(cheaper);
   CHECK(cheaper->copies == 25);

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 #include <utility>
 
 namespace bodkin::tests {
@@ -39,6 +40,29 @@ Priced priced(std::string_view manuscript, MoreFiles more) {
   out.laid = lay(edition, out.draws, *out.read.sources);
   out.estimate = estimate(edition, out.laid.imposition, out.laid.sides);
   return out;
+}
+
+std::string small_zine(std::string_view facts, std::string_view rest, std::string_view pages) {
+  return fmt::format("edition \"Rain\"\n"
+                     "  size       half-letter\n"
+                     "  dated      2026-11\n"
+                     "  run        50 copies\n"
+                     "  paper      plain\n"
+                     "  machine    copier\n"
+                     "{}"
+                     "stock plain\n"
+                     "  weight     20 lb bond\n"
+                     "  sheet      letter, grain short\n"
+                     "  costs      included\n"
+                     "stock rose like plain\n"
+                     "  tint       #f3b3c0\n"
+                     "machine copier\n"
+                     "  prints     black at $0.10 a side\n"
+                     "face typed from \"Courier Prime\"\n"
+                     "style label\n"
+                     "  face       typed 9/11\n"
+                     "{}{}",
+                     facts, rest, pages);
 }
 
 } // namespace bodkin::tests

@@ -25,4 +25,10 @@ struct Priced {
 
 Priced priced(std::string_view manuscript, MoreFiles more = {});
 
+// Fifty copies, dated 2026-11, of eight pages on two letter sheets, black at $0.10 a side with the
+// paper in it: $0.40 a copy. `facts` are lines under `edition`, indented; `rest` follows the
+// supplies (stocks plain, rose; machine copier; style label) on line 18, then come the pages.
+std::string small_zine(std::string_view facts, std::string_view rest,
+                       std::string_view pages = "page 1-8\n  words \"Rain\" in label\n");
+
 } // namespace bodkin::tests

@@ -80,6 +80,7 @@ TEST_CASE("a price in another currency is an error that names what the edition c
         ~~~~~~~~~~
   why   no rate of exchange is ever assumed
   type  costs $5 a sheet      (where only the sign is wrong; else what it comes to in $)
+        exchange   £1 is $…      (or this under edition, with the rate that you would pay)
 almanac.bodkin:6:10: note: counts in $
 )");
 }

@@ -70,7 +70,12 @@ TEST_CASE("an edition without budget, bids or money has empty places for them") 
   "purchases": [],
   "budget": null,
   "bids": [],
-  "crossings": []
+  "crossings": [],
+  "runs": [],
+  "machine_times": [],
+  "kept": [],
+  "sales": null,
+  "paid": []
 }
 )");
 }
@@ -83,8 +88,8 @@ TEST_CASE("a bid that offers no such run has no figures") {
   shop.edition.bids = {bid};
   const std::string json = estimate_as_json(shop.priced(), shop.sources);
   CHECK(json.find(R"({"name": "printer", "run_total": null, "per_copy": null, )"
-                  R"("like_for_like": null, "cannot": [], "still_yours": []})") !=
-        std::string::npos);
+                  R"("like_for_like": null, "setup": "0.00", "postage": "0.00", "tax": "0.00", )"
+                  R"("until": null, "cannot": [], "still_yours": []})") != std::string::npos);
 }
 
 } // namespace bodkin::tests

@@ -36,7 +36,7 @@ Shop night_bus() {
   bid.steps = {{1, rate("3.10", Per::copy), {}},
                {25, rate("2.10", Per::copy), {}},
                {100, rate("0.95", Per::copy), {}}};
-  bid.postage = Known<Rate>{rate("7.50", Per::once), {}};
+  bid.postage = {{1, rate("7.50", Per::once), {}}};
   edition.bids.push_back(bid);
   return shop;
 }
@@ -104,11 +104,16 @@ TEST_CASE("the sample's estimate as a document for programs") {
   ],
   "budget": {"limit": "1.40", "of": "copy", "over": false},
   "bids": [
-    {"name": "mail-order", "run_total": "112.50", "per_copy": "2.25", "like_for_like": "119.00", "cannot": ["a second paper: one stock throughout, where this edition has board and rose", "coloured stock: rose", "hand work: stamp lino moon"], "still_yours": ["stamp lino moon: $6.50, 16.7 min"]}
+    {"name": "mail-order", "run_total": "112.50", "per_copy": "2.25", "like_for_like": "119.00", "setup": "0.00", "postage": "7.50", "tax": "0.00", "until": null, "cannot": ["a second paper: one stock throughout, where this edition has board and rose", "coloured stock: rose", "hand work: stamp lino moon"], "still_yours": ["stamp lino moon: $6.50, 16.7 min"]}
   ],
   "crossings": [
     {"copies": 100, "from": "own", "to": "mail-order"}
-  ]
+  ],
+  "runs": [],
+  "machine_times": [],
+  "kept": [],
+  "sales": null,
+  "paid": []
 }
 )");
 }
@@ -142,6 +147,7 @@ Offers for 50 copies
   mail-order (default)
     bare            $112.50 the run, $2.25 a copy
     like for like   $119.00 the run, $2.38 a copy
+    in it           postage $7.50
     cannot do a second paper: one stock throughout, where this edition has board
     and rose
     cannot do coloured stock: rose

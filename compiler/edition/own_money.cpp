@@ -1,0 +1,133 @@
+#include "edition/own_money.hpp"
+
+#include "edition/currency.hpp"
+#include "edition/problems.hpp"
+#include "edition/values.hpp"
+#include "measure/limits.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <utility>
+
+namespace bodkin {
+namespace {
+
+constexpr PricedBy copy_or_run{
+    {Per::copy, Per::each, Per::run, Per::once}, "a budget is for a copy or for the run", "a copy"};
+constexpr PricedBy an_hour{
+    {Per::hour, Per::hour, Per::hour, Per::hour}, "work is paid by the hour", "an hour"};
+constexpr PricedBy each_sold{
+    {Per::copy, Per::each, Per::run, Per::once}, "selling costs so much a copy, or once", "a copy"};
+
+Problem idle_exchange(Range line, std::string why) {
+  return {.check = "idle-exchange",
+          .range = line,
+          .message = "this rate exchanges nothing",
+          .why = std::move(why),
+          .type = {{"exchange   £1 is $1.27", "foreign money first, then what it comes to"}}};
+}
+
+void take_exchange(Reader &reader, FactLine line) {
+  auto first = value_in<Price>(line, "foreign");
+  auto second = value_in<Price>(line, "own");
+  if (!first || !second)
+    return;
+  const auto meant = [&](Known<Price> &price) {
+    price.value.currency = currency_meant(price.value.currency, reader.sources.text(price.from),
+                                          reader.edition.currency.value);
+  };
+  meant(*first);
+  meant(*second);
+  if (first->value.amount.digits <= 0 || second->value.amount.digits <= 0)
+    return reader.report(idle_exchange(
+        line.range(), "money that is worth nothing would make everything that costs it free"));
+  if (first->value.currency == second->value.currency)
+    return reader.report(idle_exchange(line.range(), "both sums are in the same money"));
+  reader.edition.exchanges.push_back({**first, **second, line.range()});
+}
+
+void take_sale(Reader &reader, FactLine line) {
+  Sale sale;
+  sale.range = line.range();
+  sale.where = line.words("where");
+  if (const auto copies = count_in(reader, line, "copies", 1, "a copy is sold at the least"))
+    sale.copies = std::min(**copies, limits::copies);
+  sale.price = rate_in(reader, line, "price");
+  sale.costs = rate_by(reader, line, "costs", each_sold);
+  sale.share = value_in<Share>(line, "share");
+  if (sale.share && sale.share->value.millionths > 1'000'000) {
+    reader.report({.check = "number-too-big",
+                   .range = sale.share->from,
+                   .message = fmt::format("{} is more than the whole price",
+                                          reader.sources.text(sale.share->from)),
+                   .why = "a shop keeps a part of what the buyer pays, and hands you the rest",
+                   .type = {{typed(reader, line.range(), sale.share->from, "40%"), {}}}});
+    sale.share.reset();
+  }
+  reader.edition.sales.push_back(std::move(sale));
+}
+
+void take_gift(Reader &reader, FactLine line) {
+  const auto copies = count_in(reader, line, "copies", 1, "none given away is not worth a line");
+  if (copies)
+    reader.edition.gifts.push_back(
+        {std::min(**copies, limits::copies), std::string(line.words("to")), line.range()});
+}
+
+PaidFor paid_for(std::string_view word) {
+  return word == "printing" ? PaidFor::printing
+         : word == "paper"  ? PaidFor::paper
+         : word == "work"   ? PaidFor::work
+                            : PaidFor::everything;
+}
+
+void take_paid(Reader &reader, FactLine line) {
+  const auto amount = value_in<Price>(line, "paid");
+  if (!amount)
+    return;
+  const std::string_view written = reader.sources.text(amount->from);
+  if (amount->value.amount.digits < 0)
+    return reader.report(too_small(amount->from, fmt::format("{} is less than nothing", written),
+                                   "what was paid went out of the purse",
+                                   "paid       $51.30 for printing"));
+  Price price = **amount;
+  price.currency = currency_meant(price.currency, written, reader.edition.currency.value);
+  reader.edition.paid.push_back({price, paid_for(line.words("what")), line.range()});
+}
+
+} // namespace
+
+void take_money(Reader &reader) {
+  Edition &edition = reader.edition;
+  const Facts &facts = reader.edition_facts;
+  if (const auto limit = rate_by(reader, facts.find("budget"), "limit", copy_or_run))
+    edition.budget = known(
+        Budget{limit->value.price, limit->value.per == Per::run || limit->value.per == Per::once},
+        limit->from);
+  if (const auto price = rate_in(reader, facts.find("price"), "price"))
+    edition.price = known(price->value.price, price->from);
+  edition.labour = rate_by(reader, facts.find("labour"), "wage", an_hour);
+  edition.impression =
+      count_in(reader, facts.find("impression"), "number", 1, "the first printing is impression 1");
+  facts.each("exchange", [&](FactLine line) { take_exchange(reader, line); });
+  facts.each("sells", [&](FactLine line) { take_sale(reader, line); });
+  facts.each("gives", [&](FactLine line) { take_gift(reader, line); });
+  facts.each("paid", [&](FactLine line) { take_paid(reader, line); });
+}
+
+void settle_exchanges(Reader &reader) {
+  const Currency own = *reader.edition.currency;
+  std::vector<Exchange> all = std::move(reader.edition.exchanges);
+  reader.edition.exchanges.clear();
+  for (Exchange &exchange : all) {
+    if (exchange.foreign.currency == own)
+      std::swap(exchange.foreign, exchange.own);
+    if (exchange.own.currency == own || own.empty())
+      reader.edition.exchanges.push_back(exchange);
+    else
+      reader.report(
+          idle_exchange(exchange.range, fmt::format("this edition counts in {}", own.code())));
+  }
+}
+
+} // namespace bodkin

@@ -1,0 +1,13 @@
+// The money words under `edition`: budget, price, wages, rates of exchange, how copies are sold and
+// given away, and what was really paid.
+#pragma once
+
+#include "edition/reader.hpp"
+
+namespace bodkin {
+
+void take_money(Reader &reader);
+// When the edition's own money is known: the foreign side of each rate stands first.
+void settle_exchanges(Reader &reader);
+
+} // namespace bodkin

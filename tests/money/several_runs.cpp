@@ -1,0 +1,87 @@
+// Plain and de luxe in one edition: what one run has alone is made and paid for its copies alone.
+#include "money/manuscript.hpp"
+#include "money/shop.hpp"
+
+#include <doctest/doctest.h>
+
+namespace bodkin::tests {
+namespace {
+
+// Forty plain copies and ten de luxe with two spares: a signature, thread and a card more.
+std::string two_runs(std::string_view more = "") {
+  std::string text = small_zine("", "stock half like plain\n  sheet      half-letter\n",
+                                std::string("page 1-7\n  words \"Rain\" in label\n"
+                                            "page 8\n  words \"Rain\" in label\n"
+                                            "  hand signature \"the maker\"\n"
+                                            "    only     de-luxe\n"
+                                            "    takes    30 s a copy\n"
+                                            "    costs    $0.20 a copy\n"
+                                            "insert card \"A card\"\n"
+                                            "  size       half-letter\n"
+                                            "  folding    flat\n"
+                                            "  paper      half\n"
+                                            "  only       de-luxe\n"
+                                            "  page 1\n    words \"Card\" in label\n"
+                                            "finish\n"
+                                            "  fold       all\n"
+                                            "  staple     2, leg 1/4in, 2in from head and foot\n"
+                                            "    only     plain\n"
+                                            "    costs    $0.01 a copy\n"
+                                            "  tie        \"with thread\"\n"
+                                            "    only     de-luxe\n"
+                                            "    costs    $0.50 a copy\n") +
+                                    std::string(more));
+  text.replace(text.find("  run        50 copies\n"), 23,
+               "  run        40 copies called plain\n"
+               "  run        10 copies, 2 spare called de-luxe\n");
+  return text;
+}
+
+// Priced with its card drawn, which stands after the eight pages of the book.
+Priced with_card(const std::string &manuscript) {
+  Priced of = priced(manuscript);
+  of.draws = {false, true, true, true, true, true, true, true, true, true, false};
+  of.laid = lay(of.edition(), of.draws, of.sources());
+  of.estimate = estimate(of.edition(), of.laid.imposition, of.laid.sides);
+  return of;
+}
+
+} // namespace
+
+TEST_CASE("what one run has alone is counted for its copies, good ones where only these are made") {
+  const Priced of = with_card(two_runs());
+  CHECK(lines(of.estimate) == "208 × 0.10 = 20.80 black sides at copier (printing)\n"
+                              "12 × 0.10 = 1.20 black sides at copier, de-luxe alone (printing)\n"
+                              "10 × 0.20 = 2.00 signature the maker, de-luxe alone (hand)\n"
+                              "40 × 0.01 = 0.40 staple, plain alone (finish)\n"
+                              "12 × 0.50 = 6.00 tie, de-luxe alone (finish)\n");
+  CHECK(of.estimate.minutes == Exact(5));
+  REQUIRE(of.estimate.runs.size() == 2);
+  CHECK(of.estimate.runs[0].per_copy == Exact::ratio(2080, 5000) + Exact::ratio(1, 100));
+  CHECK(of.estimate.runs[1].per_copy == Exact::ratio(2080, 5000) + Exact::ratio(92, 100));
+}
+
+TEST_CASE("the first run grows with a longer edition, and the others stay what they are") {
+  std::string of = two_runs();
+  of.insert(of.find("page 1-7"), "bid near\n  copies 1 at $5 a copy\n");
+  const Priced priced_of = with_card(of);
+  // One more plain copy: four sides and a stapling.
+  CHECK(priced_of.estimate.one_more_copy == Exact::ratio(41, 100));
+  // Beside the bid: signing, tying and cards of ten good copies, and what one staples.
+  CHECK(priced_of.estimate.bids[0].still_yours ==
+        std::vector<std::string>{"signature the maker, de-luxe alone: $2.00, 5.0 min",
+                                 "tie, de-luxe alone: $5.00", "card: $1.00"});
+}
+
+TEST_CASE("a run without a name beside another, and a name that no run has, are told") {
+  CHECK(tests::read(small_zine("  run 10 copies\n", "")).found() ==
+        "error almanac.bodkin:7:3 same-fact-twice\n"
+        "note almanac.bodkin:12:7 unused-paper\n");
+  std::string of = two_runs();
+  of.replace(of.find("only     plain"), 14, "only     plane");
+  const Read read = tests::read(of);
+  REQUIRE(read.problem("unknown-name"));
+  CHECK(read.problem("unknown-name")->message == "no run is called plane");
+}
+
+} // namespace bodkin::tests
