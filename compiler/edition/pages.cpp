@@ -75,8 +75,8 @@ Problem only_the_book_moves(FactLine stays, std::string_view piece) {
   return {.kind = Kind::note,
           .check = "stays-anyway",
           .range = stays.range(),
-          .message = fmt::format("pages of {} {} stay in any case",
-                                 piece == "insert" ? "an" : "a", piece),
+          .message =
+              fmt::format("pages of {} {} stay in any case", piece == "insert" ? "an" : "a", piece),
           .why = "`bodkin arrange` moves pages of the book alone, and this line says nothing more",
           .type = {{{}, "take the line out"}}};
 }

@@ -99,8 +99,8 @@ Arrangement arrange(const Edition &edition, const Laid &laid, const std::vector<
   const Task task = task_of(written, made.blocks);
   made.printable_as_written = !sheets_of(task, as_written(edition)).empty();
   made.total_as_written = pricing.run_total(as_written(edition));
-  made.cheapest =
-      cheapest_order(task, [&](const std::vector<int> &order) { return pricing(order); }, effort);
+  made.cheapest = cheapest_order(
+      task, [&](const std::vector<int> &order) { return pricing(order); }, effort);
   made.total = made.total_as_written;
   if (!made.cheapest)
     return made;
@@ -125,8 +125,9 @@ Problems arranging_problems(const Edition &edition, const Laid &laid,
   problem.message = "no order of the pages gives every line what it asks for";
   problem.why = "one sheet is one paper, and a page that stays, or keeps to its neighbours, brings "
                 "what it asks for to the sheet that it lies on";
-  const auto first = std::ranges::find_if(demands, [](const Demand &d) { return d.line.somewhere(); });
-  problem.range = !at_odds.empty()        ? at_odds.front().line
+  const auto first =
+      std::ranges::find_if(demands, [](const Demand &d) { return d.line.somewhere(); });
+  problem.range = !at_odds.empty()         ? at_odds.front().line
                   : first != demands.end() ? first->line
                                            : edition.page_count.from;
   std::vector<std::string> asked;
@@ -140,8 +141,9 @@ Problems arranging_problems(const Edition &edition, const Laid &laid,
     problem.why += "; at odds: " + fmt::format("{}", fmt::join(asked, "; ")) +
                    "; without any one of them there is an order";
   else
-    problem.type.push_back({{}, "take out more than one of the lines that ask for a paper or "
-                                "keep pages where they are"});
+    problem.type.push_back({{},
+                            "take out more than one of the lines that ask for a paper or "
+                            "keep pages where they are"});
   return {problem};
 }
 

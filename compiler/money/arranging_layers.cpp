@@ -68,9 +68,8 @@ std::vector<Laying> Layers::best() const {
   Node node = space_.start();
   for (std::size_t at = 0; at < space_.places(); ++at) {
     space_.steps(at, node, steps);
-    const auto best = std::ranges::min_element(steps, {}, [&](const Step &step) {
-      return after(step, rest(at + 1, step.next));
-    });
+    const auto best = std::ranges::min_element(
+        steps, {}, [&](const Step &step) { return after(step, rest(at + 1, step.next)); });
     if (best->group >= 0)
       layings.push_back({best->group, best->first});
     node = best->next;

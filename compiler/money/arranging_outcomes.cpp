@@ -12,10 +12,9 @@ class Outcomes {
 public:
   Outcomes(const Task &task, const OrderSpace &space) : task_(task), space_(space) {
     const std::size_t stocks = task.costs.sheet.size();
-    counts_.emplace_back(task.sheets_matter
-                             ? 0
-                             : stocks + stocks * task.costs.machines() * 2 +
-                                   task.costs.work_on_sheet.size() * 2);
+    counts_.emplace_back(task.sheets_matter ? 0
+                                            : stocks + stocks * task.costs.machines() * 2 +
+                                                  task.costs.work_on_sheet.size() * 2);
     ids_.emplace(counts_.front(), 0);
   }
 
@@ -60,9 +59,9 @@ private:
       const auto on = [&](std::uint32_t bits) { return (bits >> work & 1U) != 0; };
       counts[first + work * 2] =
           static_cast<std::uint16_t>(counts[first + work * 2] + (on(works) ? 1 : 0));
-      counts[first + work * 2 + 1] = static_cast<std::uint16_t>(
-          counts[first + work * 2 + 1] + (on(use.sides[0].works) ? 1 : 0) +
-          (on(use.sides[1].works) ? 1 : 0));
+      counts[first + work * 2 + 1] = static_cast<std::uint16_t>(counts[first + work * 2 + 1] +
+                                                                (on(use.sides[0].works) ? 1 : 0) +
+                                                                (on(use.sides[1].works) ? 1 : 0));
     }
   }
 
@@ -138,7 +137,7 @@ private:
         const Nano cost = from[i].cost + step.cost;
         if (rest.cost == Rest::no_way || cost + rest.cost > most)
           continue;
-        Walker walker{step.next, from[i].outcome,           cost, from[i].moves + step.moves,
+        Walker walker{step.next, from[i].outcome,         cost, from[i].moves + step.moves,
                       i,         {step.group, step.first}};
         if (step.ended != 0)
           walker.outcome = outcomes_.with(walker.outcome, step.ended);

@@ -90,8 +90,8 @@ private:
     const Laid plain = lay(unasking, written_.draws, written_.sources);
     for (const Sheet &sheet : plain.imposition.sheets)
       if (sheet.piece.empty())
-        task_.sheets.push_back({index(sheet.stock),
-                                {index(sheet.sides[0].machine), index(sheet.sides[1].machine)}});
+        task_.sheets.push_back(
+            {index(sheet.stock), {index(sheet.sides[0].machine), index(sheet.sides[1].machine)}});
   }
 
   // A name that nothing bears has been told of; any other stands in its place.
@@ -190,8 +190,7 @@ private:
 
   // Work, fees and pieces: as the estimate has them, less what is counted sheet by sheet.
   void take_beside() {
-    const Bill used =
-        bill(edition_, imposition_, written_.laid.sides, jobs(edition_, imposition_));
+    const Bill used = bill(edition_, imposition_, written_.laid.sides, jobs(edition_, imposition_));
     Exact all = used.papers_of_pieces.of(edition_.run->copies, edition_.run->spare);
     for (const Job &job : used.jobs)
       all += sum(job.charges).of(edition_.run->copies, edition_.run->spare);
@@ -200,10 +199,9 @@ private:
       const Sheet &sheet = imposition_.sheets[static_cast<std::size_t>(side.sheet)];
       if (of_the_book(side) || !side.printed || side.machine == MachineId::none)
         continue;
-      task_.beside += nano(
-          least_for_side(edition_, edition_[side.machine], upright(sheet.size), side.mode,
-                         range_of(side.machine, side.mode)) *
-          Exact(printed_) * Exact::ratio(sheet.in_a_copy, sheet.up));
+      task_.beside += nano(least_for_side(edition_, edition_[side.machine], upright(sheet.size),
+                                          side.mode, range_of(side.machine, side.mode)) *
+                           Exact(printed_) * Exact::ratio(sheet.in_a_copy, sheet.up));
     }
     for (const SheetWork &work : works_)
       task_.beside -= cost_as_written(work);
@@ -281,8 +279,8 @@ Laid Pricing::laid(const std::vector<int> &order) const {
 Stretch Pricing::stretch(const std::vector<int> &order) const {
   const Edition anew = in_order(light_, order);
   const Laid laid = lay(anew, in_order(written_.draws, order), written_.sources);
-  const Bill priced = bill(anew, laid.imposition, laid.sides,
-                           work_by_sheet_ ? jobs(anew, laid.imposition) : jobs_);
+  const Bill priced =
+      bill(anew, laid.imposition, laid.sides, work_by_sheet_ ? jobs(anew, laid.imposition) : jobs_);
   return own_stretch(anew, priced, anew.run->copies);
 }
 

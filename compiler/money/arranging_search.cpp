@@ -45,8 +45,7 @@ std::optional<Arranged> from_layers(const Task &task, OrderSpace &space, const L
   }
   if (!sheets_of(task, as_written(task)).empty())
     take_better(best, with_cost(as_written(task), full_cost));
-  best.proved = best.fewest_moves =
-      weigh_outcomes(task, space, layers, full_cost, effort, best);
+  best.proved = best.fewest_moves = weigh_outcomes(task, space, layers, full_cost, effort, best);
   return best;
 }
 

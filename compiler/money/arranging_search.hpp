@@ -3,9 +3,9 @@
 // First the walk of least cost by the lower prices of Task is found exactly (arranging_layers). If
 // the estimate says the same of it, nothing can be cheaper. Else price steps or sheets fed through
 // blank are at work: then every outcome whose lower price is not above the best estimate so far is
-// priced in full (arranging_outcomes). Where there are too many nodes for either, the best nodes are
-// followed and the rest is bounded by two easier questions (arranging_wide): the gap between both is
-// said.
+// priced in full (arranging_outcomes). Where there are too many nodes for either, the best nodes
+// are followed and the rest is bounded by two easier questions (arranging_wide): the gap between
+// both is said.
 #pragma once
 
 #include "money/arranging_task.hpp"

@@ -95,7 +95,8 @@ std::pair<std::uint32_t, Nano> OrderSpace::settled(std::uint32_t use, int sheet)
   SheetUse whole = uses_[use];
   const bool goes = settle(whole, task_.sheets[static_cast<std::size_t>(sheet)], task_.costs);
   const std::pair<std::uint32_t, Nano> outcome =
-      goes ? std::pair(id_of_use(whole), cost_of(whole, task_.costs)) : std::pair(impossible, Nano{});
+      goes ? std::pair(id_of_use(whole), cost_of(whole, task_.costs))
+           : std::pair(impossible, Nano{});
   settled_.emplace(std::pair(use, sheet), outcome);
   return outcome;
 }
@@ -165,8 +166,7 @@ void OrderSpace::steps(std::size_t at, const Node &node, std::vector<Step> &foun
       if (!fits(group, step.first, here, taken))
         continue;
       const int length = static_cast<int>(group.kinds.size());
-      step.moves =
-          written_group_[static_cast<std::size_t>(step.first)] == step.group ? 0 : length;
+      step.moves = written_group_[static_cast<std::size_t>(step.first)] == step.group ? 0 : length;
       step.next.taken = node.taken;
       if (length > 1) {
         Taken more = taken;

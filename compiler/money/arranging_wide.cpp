@@ -170,14 +170,14 @@ struct Following {
     for (std::uint32_t i = 0; i < from.size(); ++i) {
       space.steps(at, from[i].node, steps);
       for (const Step &step : steps) {
-        Follower follower{step.next, from[i].cost + step.cost, 0, from[i].moves + step.moves, i,
-                          {step.group, step.first}};
+        Follower follower{step.next, from[i].cost + step.cost, 0, from[i].moves + step.moves,
+                          i,         {step.group, step.first}};
         const auto [entry, fresh] =
             index.emplace(step.next, static_cast<std::uint32_t>(next.size()));
         if (!fresh) {
           Follower &known = next[entry->second];
-          follower.bound = known.bound == Rest::no_way ? known.bound
-                                                       : known.bound - known.cost + follower.cost;
+          follower.bound =
+              known.bound == Rest::no_way ? known.bound : known.bound - known.cost + follower.cost;
           if (better(follower, known))
             known = follower;
           continue;
@@ -215,7 +215,8 @@ WideWalk walk_wide(const Task &task, OrderSpace &space, Nano most, const Effort 
   WideWalk walk;
   if (!space.countable())
     return walk;
-  Alone sides(task, space, Only::sides, effort.nodes), papers(task, space, Only::papers, effort.nodes);
+  Alone sides(task, space, Only::sides, effort.nodes),
+      papers(task, space, Only::papers, effort.nodes);
   walk.bound = task.beside + sides.from_start() + papers.from_start();
   Following following{space, {&sides, &papers}, most, effort.wide_nodes, true};
   std::vector<std::vector<Follower>> layers{

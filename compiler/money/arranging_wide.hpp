@@ -1,6 +1,6 @@
 // Where a book has more nodes than can be kept: the most promising are followed, by a bound that is
-// the sum of two easier questions, each answered exactly: the sides alone, as if paper were free and
-// any page might lie on any, and the papers alone, as if nothing were printed.
+// the sum of two easier questions, each answered exactly: the sides alone, as if paper were free
+// and any page might lie on any, and the papers alone, as if nothing were printed.
 #pragma once
 
 #include "money/arranging_layers.hpp"

@@ -83,8 +83,8 @@ void add_stays(const Edition &edition, std::vector<Wish> &wishes) {
   for (const Stays &stays : edition.stays) {
     std::set<int> pages(stays.pages.begin(), stays.pages.end());
     pages.insert(stays.with.begin(), stays.with.end());
-    wishes.push_back({Wish::Why::maker, stays.with.empty(), {pages.begin(), pages.end()},
-                      stays.from});
+    wishes.push_back(
+        {Wish::Why::maker, stays.with.empty(), {pages.begin(), pages.end()}, stays.from});
   }
 }
 

@@ -1,5 +1,5 @@
-// Which pages of the book may move, and which only together: what the cover, spreads, texts that run
-// on and `stays` ask of an order of pages.
+// Which pages of the book may move, and which only together: what the cover, spreads, texts that
+// run on and `stays` ask of an order of pages.
 #pragma once
 
 #include "edition/edition.hpp"

@@ -10,7 +10,7 @@
 namespace bodkin::arranging {
 
 struct SheetWork {
-  std::vector<int> pages; // of the book
+  std::vector<int> pages;  // of the book
   Exact on_sheet, on_side; // money of the whole run for each
 };
 

@@ -57,8 +57,7 @@ TEST_CASE("a thousand random editions are laid as cheaply, with as few moves, as
     const Laid laid = lay(written.edition(), draws_of(book), written.sources());
     const Lying lies = lying(laid.imposition);
     const Best best = best_of_all(book, lies);
-    const Arrangement made =
-        arrange(written.edition(), laid, draws_of(book), written.sources());
+    const Arrangement made = arrange(written.edition(), laid, draws_of(book), written.sources());
     REQUIRE(made.cheapest.has_value() == (best.cents >= 0));
     if (best.cents < 0)
       continue;

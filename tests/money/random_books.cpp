@@ -11,9 +11,7 @@ namespace {
 // The library's distributions differ from one to another; a remainder does not.
 struct Dice {
   std::mt19937 generator;
-  int below(int sides) {
-    return static_cast<int>(generator() % static_cast<std::uint32_t>(sides));
-  }
+  int below(int sides) { return static_cast<int>(generator() % static_cast<std::uint32_t>(sides)); }
   bool one_in(int sides) { return below(sides) == 0; }
 };
 
@@ -203,8 +201,8 @@ bool keeps_wishes(const RandomBook &book, const std::vector<int> &order) {
       return false;
     if (asked.spread_left && (now % 2 != 0 || next != now + 1))
       return false;
-    if (asked.with_next && !asked.spread_left && !book.pages[static_cast<std::size_t>(page)].stays &&
-        next != now + 1)
+    if (asked.with_next && !asked.spread_left &&
+        !book.pages[static_cast<std::size_t>(page)].stays && next != now + 1)
       return false;
   }
   return true;
@@ -235,8 +233,7 @@ bool count(const RandomBook &book, const Lying &lying, const std::vector<int> &o
     std::array<bool, 2> prints{false, false};
     for (const Sheet &sheet : sheets)
       for (std::size_t side = 0; side < 2; ++side)
-        prints[side] = prints[side] ||
-                       (std::max(sheet.paper, 0) == paper && sheet.mode[side] > 0);
+        prints[side] = prints[side] || (std::max(sheet.paper, 0) == paper && sheet.mode[side] > 0);
     for (const Sheet &sheet : sheets) {
       if (std::max(sheet.paper, 0) != paper)
         continue;
@@ -264,8 +261,8 @@ std::int64_t cents(const RandomBook &book, const Lying &lying, const std::vector
   std::int64_t colour = counted.colour;
   if (book.blank_charged && counted.blank > 0) {
     // Blank sides are counted as the mode that is cheaper at the steps that printed ones reach.
-    const int as_black = rate(book.black, book.black_after, book.black_step,
-                              std::max<std::int64_t>(run(black), 1));
+    const int as_black =
+        rate(book.black, book.black_after, book.black_step, std::max<std::int64_t>(run(black), 1));
     const int as_colour = rate(book.colour, book.colour_after, book.colour_step,
                                std::max<std::int64_t>(run(colour), 1));
     (as_colour < as_black ? colour : black) += counted.blank;
