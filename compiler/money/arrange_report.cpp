@@ -52,7 +52,10 @@ private:
     case Wish::Why::maker:
       break;
     }
-    return pages + (wish.stays ? ": stay" : ": kept together") +
+    return pages +
+           (!wish.stays              ? ": kept together"
+            : wish.pages.size() == 1 ? ": stays"
+                                     : ": stay") +
            spoken::on_line(sources, wish.from);
   }
 
@@ -130,7 +133,7 @@ private:
       const StockId before = of_.as_written.imposition.sheet_of(was).stock;
       const StockId after = made_.laid.imposition.sheet_of(is).stock;
       if (!page.asked.stock && page.opened.somewhere() && before != after &&
-          after != StockId::none && before != StockId::none)
+          after != *edition_.paper && after != StockId::none && before != StockId::none)
         say(fmt::format("  page {} comes from {} to {} (as page {}), which it does not ask for",
                         was, edition_[before].name, edition_[after].name, is));
     }

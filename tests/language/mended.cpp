@@ -95,8 +95,9 @@ TEST_CASE("a word that stands behind another is told which") {
         "[unknown-word]\n"
         "  stamp \"moon\"\n"
         "  ~~~~~\n"
-        "  why   under page stand: blank, picture, words, rule, patch, qr, lay, hand, paste-up and "
-        "folio\n"
+        "  why   under page stand: blank, stays, picture, words, rule, patch, qr, lay, hand, "
+        "paste-up "
+        "and\n        folio\n"
         "  type  hand stamp \"moon\"\n");
 }
 

@@ -28,8 +28,9 @@ TEST_CASE("a word in the wrong place is told where it stands") {
         "[unknown-word]\n"
         "  staple 2\n"
         "  ~~~~~~\n"
-        "  why   under page stand: blank, picture, words, rule, patch, qr, lay, hand, paste-up and "
-        "folio\n"
+        "  why   under page stand: blank, stays, picture, words, rule, patch, qr, lay, hand, "
+        "paste-up "
+        "and\n        folio\n"
         "  type  finish\n"
         "          staple 2, leg 1/4in, 2 1/8in from head and foot\n");
 }

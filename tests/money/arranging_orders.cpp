@@ -1,11 +1,19 @@
 // The cheapest order against every order there is, and against a mixed-integer solver.
+#include "asked.hpp"
 #include "money/arrange.hpp"
+#include "money/integer_program.hpp"
 #include "money/manuscript.hpp"
 #include "money/random_books.hpp"
 
 #include <algorithm>
+#include <array>
+#include <cstdlib>
 #include <doctest/doctest.h>
+#include <filesystem>
+#include <fmt/format.h>
+#include <fstream>
 #include <numeric>
+#include <unistd.h>
 
 namespace bodkin::tests {
 namespace {
@@ -43,7 +51,43 @@ std::vector<bool> draws_of(const RandomBook &book) {
   return draws;
 }
 
+// What GLPK's glpsol says that the run costs at the least, in cents.
+std::int64_t solved(const std::string &program) {
+  namespace fs = std::filesystem;
+  const fs::path folder = fs::temp_directory_path() / fmt::format("bodkin-order-{}", getpid());
+  fs::create_directories(folder);
+  std::ofstream(folder / "order.lp") << program;
+  const std::string said =
+      asked(fmt::format("cd '{}' && glpsol --lp order.lp --cuts --tmlim 60 -o order.txt >told && "
+                        "grep -q 'INTEGER OPTIMAL' order.txt && sed -n "
+                        "'s/^Objective: .* = \\(-\\{{0,1\\}}[0-9]*\\) .*/\\1/p' order.txt",
+                        folder.string()));
+  fs::remove_all(folder);
+  return std::stoll(said);
+}
+
 } // namespace
+
+TEST_CASE("a mixed-integer solver finds the same least cost of larger editions") {
+  // GLPK, glpsol 5.0 of Debian 12.
+  constexpr std::array sizes{std::pair(16, 8), std::pair(24, 10), std::pair(32, 12),
+                             std::pair(64, 20)};
+  for (std::uint32_t seed = 1; seed <= 24; ++seed) {
+    CAPTURE(seed);
+    const auto &[count, movable] = sizes[seed % sizes.size()];
+    RandomBook book = random_book(seed, count, movable);
+    book.blank_charged = false;
+    const Priced written = priced(book.manuscript());
+    const Laid laid = lay(written.edition(), draws_of(book), written.sources());
+    const Arrangement made = arrange(written.edition(), laid, draws_of(book), written.sources());
+    const Lying lies = lying(laid.imposition);
+    REQUIRE(made.cheapest.has_value());
+    REQUIRE(made.cheapest->proved);
+    CHECK(cents(book, lies, made.cheapest->order) ==
+          solved(integer_program(book, lies)) +
+              std::int64_t{book.copies} * lies.sheets * book.plain);
+  }
+}
 
 TEST_CASE("a thousand random editions are laid as cheaply, with as few moves, as the best of all "
           "their orders") {

@@ -172,6 +172,8 @@ RandomBook random_book(std::uint32_t seed, int count, int movable) {
     book.pages[static_cast<std::size_t>(page)] = random_page(dice);
   random_prices(book, dice);
   // Pages that stay are plain black ones, so that every edition can be printed in some order.
+  for (const int page : {1, 2, count - 1, count})
+    book.pages[static_cast<std::size_t>(page)].paper = -1;
   std::vector<int> inner;
   for (int page = 3; page <= count - 2; ++page)
     inner.push_back(page);
