@@ -7,14 +7,14 @@ namespace {
 
 using Counts = std::vector<std::uint16_t>;
 
-// Counts of what the estimate tells apart, each outcome known by a number.
+// Counts of what bends the price, each outcome known by a number: sides whose price has steps. All
+// else costs the same wherever it lies, and of two walks that agree here the cheaper is kept. Where
+// blank sides are charged the whole use of each sheet is counted.
 class Outcomes {
 public:
   Outcomes(const Task &task, const OrderSpace &space) : task_(task), space_(space) {
-    const std::size_t stocks = task.costs.sheet.size();
-    counts_.emplace_back(task.sheets_matter ? 0
-                                            : stocks + stocks * task.costs.machines() * 2 +
-                                                  task.costs.work_on_sheet.size() * 2);
+    const std::size_t sides = task.costs.sheet.size() * task.costs.machines() * 2;
+    counts_.emplace_back(task.sheets_matter ? 0 : sides);
     ids_.emplace(counts_.front(), 0);
   }
 
@@ -44,24 +44,16 @@ private:
   }
 
   void count(Counts &counts, const SheetUse &use) const {
-    const std::size_t stocks = task_.costs.sheet.size(), machines = task_.costs.machines();
-    const auto stock = static_cast<std::size_t>(use.stock);
-    ++counts[stock];
-    std::uint32_t works = 0;
     for (const SheetSide &side : use.sides) {
-      if (side.printed)
-        ++counts[stocks + (stock * machines + static_cast<std::size_t>(side.machine)) * 2 +
-                 static_cast<std::size_t>(side.mode)];
-      works |= side.works;
-    }
-    const std::size_t first = stocks + stocks * machines * 2;
-    for (std::size_t work = 0; work < task_.costs.work_on_sheet.size(); ++work) {
-      const auto on = [&](std::uint32_t bits) { return (bits >> work & 1U) != 0; };
-      counts[first + work * 2] =
-          static_cast<std::uint16_t>(counts[first + work * 2] + (on(works) ? 1 : 0));
-      counts[first + work * 2 + 1] = static_cast<std::uint16_t>(counts[first + work * 2 + 1] +
-                                                                (on(use.sides[0].works) ? 1 : 0) +
-                                                                (on(use.sides[1].works) ? 1 : 0));
+      if (!side.printed)
+        continue;
+      const std::size_t priced =
+          static_cast<std::size_t>(side.machine) * 2 + static_cast<std::size_t>(side.mode);
+      const Steps steps = task_.costs.steps[priced];
+      if (steps == Steps::by_mode)
+        ++counts[priced];
+      else if (steps == Steps::by_paper)
+        ++counts[static_cast<std::size_t>(use.stock) * task_.costs.machines() * 2 + priced];
     }
   }
 
@@ -145,7 +137,8 @@ private:
                                                   static_cast<std::uint32_t>(next.size()));
         if (fresh)
           next.push_back(walker);
-        else if (walker.moves < next[entry->second].moves)
+        else if (std::pair(walker.cost, walker.moves) <
+                 std::pair(next[entry->second].cost, next[entry->second].moves))
           next[entry->second] = walker;
       }
     }

@@ -165,6 +165,9 @@ private:
       costs.turns_none[machine] = *edition_.machines[machine].duplex == Duplex::none;
       task_.sheets_matter = task_.sheets_matter || *edition_.machines[machine].blank_charged;
     }
+    for (std::size_t machine = 0; machine < machines; ++machine)
+      for (const Mode mode : {Mode::black, Mode::colour})
+        costs.steps.push_back(steps_of(machine, mode));
     for (std::size_t stock = 0; stock < stocks; ++stock) {
       const bool known = stock < edition_.stocks.size();
       costs.sheet.push_back(
@@ -178,6 +181,19 @@ private:
       costs.work_on_sheet.push_back(nano(work.on_sheet));
       costs.work_on_side.push_back(nano(work.on_side));
     }
+  }
+
+  Steps steps_of(std::size_t machine, Mode mode) const {
+    if (machine >= edition_.machines.size())
+      return Steps::none;
+    int prices = 0;
+    bool sized = false;
+    for (const SidePrice &price : edition_.machines[machine].prints)
+      if (price.mode == mode) {
+        ++prices;
+        sized = sized || price.size.has_value();
+      }
+    return prices < 2 ? Steps::none : sized ? Steps::by_paper : Steps::by_mode;
   }
 
   Nano least_of_side(std::size_t stock, std::size_t machine, Mode mode) const {

@@ -47,11 +47,16 @@ struct SheetDefaults {
   std::array<int, 2> machine{};
 };
 
+// What the price of a side hangs on beside its own mode: nothing, how many there are of its machine
+// and mode, or how many of each paper too.
+enum class Steps { none, by_mode, by_paper };
+
 struct Costs {
   std::vector<Nano> sheet;           // by stock
   std::vector<bool> prints_one_side; // by stock
   std::vector<bool> turns_none;      // by machine: it cannot print the other side
   std::vector<Nano> side;            // (stock × machines + machine) × 2 + mode
+  std::vector<Steps> steps;          // machine × 2 + mode
   std::vector<Nano> work_on_sheet, work_on_side;
   std::size_t machines() const { return turns_none.size(); }
   Nano of_side(int stock, int machine, Mode mode) const {
