@@ -59,10 +59,8 @@ bool printable_without(const AsWritten &written, std::vector<Wish> wishes, const
 }
 
 std::string demanded(const Demand &demand, const Sources &sources) {
-  return fmt::format("{}{} {}", spoken::pages_listed(demand.pages),
-                     spoken::on_line(sources, demand.line),
-                     demand.of_paper ? std::string("on ") + std::string(sources.text(demand.line))
-                                     : std::string(sources.text(demand.line)));
+  return fmt::format("{} {}{}{}", spoken::pages_listed(demand.pages), demand.of_paper ? "on " : "",
+                     sources.text(demand.line), spoken::on_line(sources, demand.line));
 }
 
 WayOut dropped(const Demand &demand, const Sources &sources) {
@@ -135,7 +133,8 @@ Problems arranging_problems(const Edition &edition, const Laid &laid,
     asked.push_back(demanded(demand, sources));
     if (problem.type.size() < 3)
       problem.type.push_back(dropped(demand, sources));
-    problem.related.push_back({demand.line, "this asks for it"});
+    if (demand.line != problem.range)
+      problem.related.push_back({demand.line, "this is at odds with it"});
   }
   if (!asked.empty())
     problem.why += "; at odds: " + fmt::format("{}", fmt::join(asked, "; ")) +

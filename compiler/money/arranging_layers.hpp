@@ -27,6 +27,8 @@ public:
   // Nodes from the start on; more than `most` of them are not kept, and the walk is not whole.
   Layers(OrderSpace &space, std::size_t most);
   bool whole() const { return whole_; }
+  // Works out all rests, by the prices that the space has now.
+  void look_back();
   Rest from_start() const { return layers_.front().rest.front(); }
   // No way on from a node that is not among these.
   Rest rest(std::size_t at, const Node &node) const;
@@ -35,7 +37,6 @@ public:
 
 private:
   void reach(std::size_t most);
-  void look_back();
   OrderSpace &space_;
   std::vector<Layer> layers_; // by place of the walk, and one after the last
   bool whole_ = true;

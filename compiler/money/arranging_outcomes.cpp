@@ -34,6 +34,14 @@ public:
     return entry->second;
   }
 
+  bool within(std::uint32_t outcome, const std::vector<SideLimits> &limits, bool whole) const {
+    const Counts &counts = counts_[outcome];
+    for (std::size_t priced = 0; priced < limits.size(); ++priced)
+      if (counts[priced] > limits[priced].most || (whole && counts[priced] < limits[priced].fewest))
+        return false;
+    return true;
+  }
+
 private:
   // By the sheet's whole use, where it matters which sides lie back to back.
   void count_sheet(Counts &counts, std::uint32_t use) {
@@ -87,8 +95,10 @@ struct WalkerHash {
 
 class Weighing {
 public:
-  Weighing(const Task &task, OrderSpace &space, const Layers &layers, const Effort &effort)
-      : task_(task), space_(space), layers_(layers), effort_(effort), outcomes_(task, space) {}
+  Weighing(const Task &task, OrderSpace &space, const Layers &layers, const Effort &effort,
+           const std::vector<SideLimits> &limits)
+      : task_(task), space_(space), layers_(layers), effort_(effort), limits_(limits),
+        outcomes_(task, space) {}
 
   bool walk(Nano most) {
     walkers_.assign(1, {Walker{space_.start(), 0, task_.beside, 0, 0, {-1, 0}}});
@@ -133,6 +143,9 @@ private:
                       i,         {step.group, step.first}};
         if (step.ended != 0)
           walker.outcome = outcomes_.with(walker.outcome, step.ended);
+        if (step.ended != 0 &&
+            !outcomes_.within(walker.outcome, limits_, at + 1 == space_.places()))
+          continue;
         const auto [entry, fresh] = index.emplace(WalkerKey{walker.node, walker.outcome},
                                                   static_cast<std::uint32_t>(next.size()));
         if (fresh)
@@ -149,6 +162,7 @@ private:
   OrderSpace &space_;
   const Layers &layers_;
   const Effort &effort_;
+  const std::vector<SideLimits> &limits_;
   Outcomes outcomes_;
   std::vector<std::vector<Walker>> walkers_;
 };
@@ -156,18 +170,17 @@ private:
 } // namespace
 
 bool weigh_outcomes(const Task &task, OrderSpace &space, const Layers &layers,
-                    const FullCost &full_cost, const Effort &effort, Arranged &best) {
-  Weighing weighing(task, space, layers, effort);
+                    const FullCost &full_cost, const Effort &effort, Arranged &best,
+                    const std::vector<SideLimits> &limits) {
+  Weighing weighing(task, space, layers, effort, limits);
   if (!weighing.walk(best.cost + no_money))
     return false;
   std::size_t priced = 0;
   for (const Walker &walker : weighing.arrived()) {
     if (walker.cost > best.cost + no_money)
       break;
-    if (++priced > effort.priced) {
-      best.bound = std::max(best.bound, walker.cost);
+    if (++priced > effort.priced)
       return false;
-    }
     const std::vector<int> order = weighing.order_of(walker);
     const Nano cost = full_cost(order);
     const bool cheaper = cost < best.cost - no_money;

@@ -4,6 +4,7 @@
 #include "money/charge.hpp"
 
 #include <algorithm>
+#include <map>
 #include <optional>
 
 namespace bodkin::arranging {
@@ -11,7 +12,31 @@ namespace {
 
 Size upright(const Size &size) { return size.width > size.height ? size.turned() : size; }
 
+Exact with_tax(const Machine &machine, const Exact &price) {
+  return machine.tax ? price * (Exact(1) + Exact(**machine.tax)) : price;
+}
+
 } // namespace
+
+std::vector<RunStep> run_steps(const Edition &edition, const Machine &machine, Mode mode,
+                               const SideRange &run) {
+  std::map<std::int64_t, Exact> rates; // of two lines alike the later counts
+  for (const SidePrice &price : first_of(machine.prints, limits::price_steps))
+    if (price.mode == mode && same_money(*edition.currency, price.rate.price.currency))
+      rates.insert_or_assign(price.from_sides, with_tax(machine, price_of_one(price.rate)));
+  std::vector<RunStep> steps;
+  for (const auto &[from, rate] : rates) {
+    if (from > run.most)
+      break;
+    if (!steps.empty())
+      steps.back().before = from;
+    steps.push_back({from, 0, rate});
+  }
+  std::erase_if(steps, [&](const RunStep &step) {
+    return step.before != 0 && step.before <= std::max<std::int64_t>(run.fewest, 1);
+  });
+  return steps;
+}
 
 Exact least_for_side(const Edition &edition, const Machine &machine, const Size &sheet, Mode mode,
                      const SideRange &run) {
@@ -38,7 +63,7 @@ Exact least_for_side(const Edition &edition, const Machine &machine, const Size 
   }
   if (!least)
     return {};
-  return machine.tax ? *least * (Exact(1) + Exact(**machine.tax)) : *least;
+  return with_tax(machine, *least);
 }
 
 Exact price_of_sheet(const Edition &edition, const Stock &stock) {

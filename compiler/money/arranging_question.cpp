@@ -131,13 +131,18 @@ private:
   }
 
   // Pieces print what they print in any order.
-  SideRange range_of(MachineId machine, Mode mode) const {
+  Exact sides_of_pieces(MachineId machine, Mode mode) const {
     Exact beside;
     for (const ChargedSide &side : written_.laid.sides)
       if (!of_the_book(side) && side.printed && side.machine == machine && side.mode == mode) {
         const Sheet &sheet = imposition_.sheets[static_cast<std::size_t>(side.sheet)];
         beside += Exact::ratio(sheet.in_a_copy, sheet.up);
       }
+    return beside;
+  }
+
+  SideRange range_of(MachineId machine, Mode mode) const {
+    const Exact beside = sides_of_pieces(machine, mode);
     std::int64_t most = mode == Mode::colour ? std::min(sides_, colour_) : sides_;
     std::int64_t fewest = mode == Mode::colour
                               ? (colour_ + a_side_ - 1) / a_side_
@@ -168,6 +173,9 @@ private:
     for (std::size_t machine = 0; machine < machines; ++machine)
       for (const Mode mode : {Mode::black, Mode::colour})
         costs.steps.push_back(steps_of(machine, mode));
+    for (std::size_t machine = 0; machine < machines; ++machine)
+      for (const Mode mode : {Mode::black, Mode::colour})
+        task_.price_steps.push_back(price_steps(machine, mode));
     for (std::size_t stock = 0; stock < stocks; ++stock) {
       const bool known = stock < edition_.stocks.size();
       costs.sheet.push_back(
@@ -194,6 +202,34 @@ private:
         sized = sized || price.size.has_value();
       }
     return prices < 2 ? Steps::none : sized ? Steps::by_paper : Steps::by_mode;
+  }
+
+  // Only where the price of a side is the same on every paper.
+  std::vector<PriceStep> price_steps(std::size_t machine, Mode mode) const {
+    const std::size_t priced = machine * 2 + static_cast<std::size_t>(mode);
+    if (task_.costs.steps[priced] != Steps::by_mode)
+      return {};
+    const auto id = static_cast<MachineId>(machine);
+    const SideRange range = range_of(id, mode);
+    const Exact beside = sides_of_pieces(id, mode);
+    std::vector<PriceStep> steps;
+    Exact least;
+    for (const RunStep &step : run_steps(edition_, edition_.machines[machine], mode, range)) {
+      const Exact side = step.side * Exact(printed_);
+      if (steps.empty() || side < least)
+        least = side;
+      // The book's own sides from which on, with those of pieces, the run reaches the step.
+      const auto from = [&](std::int64_t sides) {
+        return ((Exact(sides - 1) / Exact(printed_)) - beside).floor() + 1;
+      };
+      steps.push_back({std::max<std::int64_t>(from(step.from), 0),
+                       step.before == 0 ? sides_ : from(step.before) - 1, nano(side),
+                       nano(side * beside)});
+    }
+    const Nano at_least = nano(least * beside);
+    for (PriceStep &step : steps)
+      step.beside -= at_least;
+    return steps;
   }
 
   Nano least_of_side(std::size_t stock, std::size_t machine, Mode mode) const {

@@ -2,6 +2,7 @@
 
 #include "money/arranging_layers.hpp"
 #include "money/arranging_outcomes.hpp"
+#include "money/arranging_steps.hpp"
 #include "money/arranging_wide.hpp"
 
 #include <algorithm>
@@ -17,22 +18,15 @@ std::vector<int> as_written(const Task &task) {
   return order;
 }
 
-Arranged with_cost(std::vector<int> order, const FullCost &full_cost) {
-  const Nano cost = full_cost(order);
-  const int moves = moves_in(order);
-  return {std::move(order), cost, moves, 0, false, false};
-}
-
-void take_better(Arranged &best, Arranged other) {
-  if (other.cost < best.cost - no_money ||
-      (other.cost <= best.cost + no_money && other.moves < best.moves)) {
-    other.bound = best.bound;
-    best = std::move(other);
-  }
+// Steps for sides of any paper alike; where prices hang on the paper, outcomes are told apart.
+bool has_steps(const Task &task) {
+  return std::ranges::none_of(task.costs.steps,
+                              [](Steps steps) { return steps == Steps::by_paper; }) &&
+         std::ranges::any_of(task.price_steps, [](const auto &steps) { return steps.size() > 1; });
 }
 
 // Every order that can be printed is a walk through whole layers.
-std::optional<Arranged> from_layers(const Task &task, OrderSpace &space, const Layers &layers,
+std::optional<Arranged> from_layers(const Task &task, OrderSpace &space, Layers &layers,
                                     const FullCost &full_cost, const Effort &effort) {
   if (layers.from_start().cost == Rest::no_way)
     return std::nullopt;
@@ -40,7 +34,10 @@ std::optional<Arranged> from_layers(const Task &task, OrderSpace &space, const L
   Arranged best = with_cost(space.order_of(layers.best()), full_cost);
   best.bound = bound;
   if (best.cost <= bound + no_money) {
-    best.proved = best.fewest_moves = true;
+    const bool by_steps = !task.sheets_matter && has_steps(task);
+    best.proved = best.fewest_moves =
+        by_steps ? weigh_steps(task, space, layers, full_cost, effort, best)
+                 : weigh_outcomes(task, space, layers, full_cost, effort, best);
     return best;
   }
   if (!sheets_of(task, as_written(task)).empty())
@@ -94,7 +91,7 @@ bool any_order(const Task &task) {
 std::optional<Arranged> cheapest_order(const Task &task, const FullCost &full_cost,
                                        const Effort &effort) {
   OrderSpace space(task);
-  const Layers layers(space, effort.nodes);
+  Layers layers(space, effort.nodes);
   return layers.whole() ? from_layers(task, space, layers, full_cost, effort)
                         : from_wide_walk(task, space, full_cost, effort);
 }

@@ -22,7 +22,8 @@ using FullCost = std::function<Nano(const std::vector<int> &order)>;
 // Bounds of the work, in nodes and orders rather than seconds: the same on every desk.
 struct Effort {
   std::size_t nodes = 3'000'000;
-  std::size_t outcomes = 400'000;
+  std::size_t outcomes = 1'500'000;
+  std::size_t looks = 40; // at all nodes, by other prices
   std::size_t priced = 20'000;
   std::size_t wide_nodes = 30'000; // followed at each place
 };

@@ -12,8 +12,8 @@ constexpr std::uint32_t unknown = 0xfffffffe;
 } // namespace
 
 OrderSpace::OrderSpace(const Task &task)
-    : task_(task), fixed_(task.places.size(), -1), written_group_(task.places.size(), -1),
-      rank_(task.places.size()) {
+    : task_(task), costs_(&task.costs), fixed_(task.places.size(), -1),
+      written_group_(task.places.size(), -1), rank_(task.places.size()) {
   id_of_use({});
   id_of_taken({});
   gather_groups();
@@ -26,6 +26,11 @@ OrderSpace::OrderSpace(const Task &task)
   for (std::size_t at = 0; at < sequence_.size(); ++at)
     rank_[static_cast<std::size_t>(sequence_[at])] = at;
   lay_in_hand();
+}
+
+void OrderSpace::price_by(const Costs &costs) {
+  costs_ = &costs;
+  settled_.clear();
 }
 
 void OrderSpace::gather_groups() {
@@ -93,10 +98,9 @@ std::pair<std::uint32_t, Nano> OrderSpace::settled(std::uint32_t use, int sheet)
   if (known != settled_.end())
     return known->second;
   SheetUse whole = uses_[use];
-  const bool goes = settle(whole, task_.sheets[static_cast<std::size_t>(sheet)], task_.costs);
+  const bool goes = settle(whole, task_.sheets[static_cast<std::size_t>(sheet)], *costs_);
   const std::pair<std::uint32_t, Nano> outcome =
-      goes ? std::pair(id_of_use(whole), cost_of(whole, task_.costs))
-           : std::pair(impossible, Nano{});
+      goes ? std::pair(id_of_use(whole), cost_of(whole, *costs_)) : std::pair(impossible, Nano{});
   settled_.emplace(std::pair(use, sheet), outcome);
   return outcome;
 }

@@ -54,6 +54,8 @@ struct Laying {
 class OrderSpace {
 public:
   explicit OrderSpace(const Task &task);
+  // Other prices for the same walks; they outlive this.
+  void price_by(const Costs &costs);
 
   // False where there are more kinds of blocks than can be counted here.
   bool countable() const { return countable_; }
@@ -82,6 +84,7 @@ private:
   std::pair<std::uint32_t, Nano> settled(std::uint32_t use, int sheet);
 
   const Task &task_;
+  const Costs *costs_;
   std::vector<Group> groups_;
   std::vector<int> fixed_;         // by place: the kind of the page that stays there, or -1
   std::vector<int> written_group_; // by place: the group of the block that begins there, or -1

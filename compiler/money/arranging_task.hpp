@@ -66,6 +66,13 @@ struct Costs {
   }
 };
 
+// The price of sides of one machine and mode where a copy of the book has so many of them.
+struct PriceStep {
+  std::int64_t fewest = 0, most = 0;
+  Nano side = 0;
+  Nano beside = 0; // what the sides of pieces cost more than at the least price
+};
+
 struct Task {
   std::vector<PageKind> kinds;
   std::vector<MovingBlock> blocks;     // in order of pages, all of them together every page
@@ -73,6 +80,8 @@ struct Task {
   std::vector<SheetDefaults> sheets;
   Costs costs;
   Nano beside = 0; // what no order changes
+  // Machine × 2 + mode: the steps that a run may reach, where there are several of them.
+  std::vector<std::vector<PriceStep>> price_steps;
   // Whether an order's cost hangs on which sides share a sheet, and not on counts alone.
   bool sheets_matter = false;
   int pages() const { return static_cast<int>(places.size()) - 1; }
