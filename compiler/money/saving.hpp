@@ -1,5 +1,6 @@
 // Changes to an edition that might bring it under its budget: colour taken out of a side, one of
-// the edition's own papers or machines in place of another. Each can really be applied, alone or with others.
+// the edition's own papers or machines in place of another. Each can really be applied, alone or
+// with others.
 #pragma once
 
 #include "money/changed_lines.hpp"
