@@ -21,6 +21,7 @@ public:
   Asking(const AsWritten &written, const std::vector<PageBlock> &blocks)
       : written_(written), edition_(written.edition), imposition_(written.laid.imposition),
         count_(*edition_.page_count), printed_(edition_.run->copies + edition_.run->spare),
+        share_(Exact::ratio(imposition_.sheets.front().in_a_copy, imposition_.sheets.front().up)),
         works_(work_by_sheet(edition_)) {
     works_.resize(std::min(works_.size(), most_works));
     take_places();
@@ -141,6 +142,9 @@ private:
     return beside;
   }
 
+  // Sheets of the run for one of a copy of the book.
+  Exact book_run() const { return share_ * Exact(printed_); }
+
   SideRange range_of(MachineId machine, Mode mode) const {
     const Exact beside = sides_of_pieces(machine, mode);
     std::int64_t most = mode == Mode::colour ? std::min(sides_, colour_) : sides_;
@@ -151,8 +155,8 @@ private:
       fewest = 0;
     fewest = std::max<std::int64_t>(fewest, 0);
     const Exact printed = printed_;
-    return {((beside + Exact(fewest)) * printed).floor(),
-            ((beside + Exact(most)) * printed).ceiling()};
+    return {((beside + share_ * Exact(fewest)) * printed).floor(),
+            ((beside + share_ * Exact(most)) * printed).ceiling()};
   }
 
   Size sheet_size(std::size_t stock) const {
@@ -179,7 +183,7 @@ private:
     for (std::size_t stock = 0; stock < stocks; ++stock) {
       const bool known = stock < edition_.stocks.size();
       costs.sheet.push_back(
-          known ? nano(price_of_sheet(edition_, edition_.stocks[stock]) * Exact(printed_)) : 0);
+          known ? nano(price_of_sheet(edition_, edition_.stocks[stock]) * book_run()) : 0);
       costs.prints_one_side.push_back(known && *edition_.stocks[stock].one_side);
       for (std::size_t machine = 0; machine < machines; ++machine)
         for (const Mode mode : {Mode::black, Mode::colour})
@@ -215,18 +219,18 @@ private:
     std::vector<PriceStep> steps;
     Exact least;
     for (const RunStep &step : run_steps(edition_, edition_.machines[machine], mode, range)) {
-      const Exact side = step.side * Exact(printed_);
-      if (steps.empty() || side < least)
-        least = side;
+      const Exact of_pieces = step.side * beside * Exact(printed_);
+      if (steps.empty() || of_pieces < least)
+        least = of_pieces;
       // The book's own sides from which on, with those of pieces, the run reaches the step.
       const auto from = [&](std::int64_t sides) {
-        return ((Exact(sides - 1) / Exact(printed_)) - beside).floor() + 1;
+        return ((Exact(sides - 1) / Exact(printed_) - beside) / share_).floor() + 1;
       };
       steps.push_back({std::max<std::int64_t>(from(step.from), 0),
-                       step.before == 0 ? sides_ : from(step.before) - 1, nano(side),
-                       nano(side * beside)});
+                       step.before == 0 ? sides_ : from(step.before) - 1,
+                       nano(step.side * book_run()), nano(of_pieces)});
     }
-    const Nano at_least = nano(least * beside);
+    const Nano at_least = nano(least);
     for (PriceStep &step : steps)
       step.beside -= at_least;
     return steps;
@@ -237,7 +241,7 @@ private:
       return 0;
     return nano(least_for_side(edition_, edition_.machines[machine], sheet_size(stock), mode,
                                range_of(static_cast<MachineId>(machine), mode)) *
-                Exact(printed_));
+                book_run());
   }
 
   // Work, fees and pieces: as the estimate has them, less what is counted sheet by sheet.
@@ -277,6 +281,7 @@ private:
   const Imposition &imposition_;
   int count_;
   std::int64_t printed_;
+  Exact share_; // of a sheet for each sheet of a copy, where the book is laid several up
   std::vector<SheetWork> works_;
   std::int64_t drawing_ = 0, colour_ = 0, sides_ = 0, a_side_ = 1;
   bool one_machine_ = true;

@@ -35,10 +35,15 @@ struct Looking {
   }
 
   std::vector<int> drawing(const Side &side) const {
-    std::vector<int> pages = pages_of(side);
+    std::vector<int> pages = each_once(pages_of(side));
     std::erase_if(pages, [&](int page) { return !draws_on(page); });
-    std::ranges::sort(pages);
     return pages;
+  }
+
+  // Laid several up, a page stands on its side several times.
+  static std::vector<int> each_once(const std::vector<int> &pages) {
+    const std::set<int> once(pages.begin(), pages.end());
+    return {once.begin(), once.end()};
   }
 
   Mode mode(int page) const { return *edition.pages[static_cast<std::size_t>(page)].mode; }
@@ -69,8 +74,7 @@ struct Looking {
   void look_at(const Sheet &sheet, StockId stock, const Exact &now, std::vector<Extra> &found) {
     if (!may_change(sheet) || sheet.stock == stock || priced >= most_priced)
       return;
-    std::vector<int> pages = pages_of(sheet);
-    std::ranges::sort(pages);
+    const std::vector<int> pages = each_once(pages_of(sheet));
     Edition changed = light;
     for (const int page : pages)
       changed.pages[static_cast<std::size_t>(page)].asked.stock = Known<StockId>{stock, {}};
