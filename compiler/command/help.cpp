@@ -15,6 +15,7 @@ and lays its pages on sheets that a copy shop can print.
   bodkin sheets FILE        where every page lands: sheet, side, place, turn, creep
   bodkin proof FILE         pictures of the pages in reading order
   bodkin dummy FILE         a numbered blank to print and fold, to measure your machine by
+  bodkin arrange FILE       the order of pages that costs least, proved
   bodkin explain WORD       a keyword, a shelf file or a problem, with an example
 
 FILE is a manuscript ending in .bodkin. What compile makes of night-bus.bodkin goes into the
@@ -91,6 +92,16 @@ they creep; greys, screens, lines, type and pale blues show what it can print an
 see. The last page says how to read it all and which lines to type.
 
   --into FOLDER     write there instead of NAME/
+)"},
+    {"arrange", R"(bodkin arrange FILE
+
+Finds the order of pages that costs least, proved, and with the fewest moves: dear sides and
+coloured sheets are shared by the pages that want them. The cover stays; spreads and the pages
+that a text runs through keep together, and so do those that `stays with` names; `stays` keeps a
+page where it is. Tells what it saves, and which pages could have colour for the least more.
+
+  --json            print it as JSON
+  --write FILE      write the manuscript with the new numbers, beside the old one
 )"},
     {"explain", R"(bodkin explain WORD
 

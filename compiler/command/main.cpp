@@ -47,6 +47,8 @@ int run(const Options &options, const Desk &desk) {
     return proof(options, desk);
   case Verb::dummy:
     return dummy(options, desk);
+  case Verb::arrange:
+    return arrange(options, desk);
   case Verb::explain:
     return explain(options, desk);
   case Verb::start:

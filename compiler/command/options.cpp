@@ -21,7 +21,8 @@ constexpr std::array verbs{
     VerbNamed{"compile", Verb::compile, "FILE"},   VerbNamed{"preflight", Verb::preflight, "FILE"},
     VerbNamed{"estimate", Verb::estimate, "FILE"}, VerbNamed{"sheets", Verb::sheets, "FILE"},
     VerbNamed{"proof", Verb::proof, "FILE"},       VerbNamed{"dummy", Verb::dummy, "FILE"},
-    VerbNamed{"explain", Verb::explain, "WORD"},   VerbNamed{"start", Verb::start, "FOLDER"}};
+    VerbNamed{"arrange", Verb::arrange, "FILE"},   VerbNamed{"explain", Verb::explain, "WORD"},
+    VerbNamed{"start", Verb::start, "FOLDER"}};
 
 struct OptionNamed {
   std::string_view name;
@@ -31,7 +32,8 @@ struct OptionNamed {
 constexpr std::array options{OptionNamed{"--into", "compile proof dummy", "FOLDER"},
                              OptionNamed{"--depfile", "compile", "FILE"},
                              OptionNamed{"--png", "proof", "DPI"},
-                             OptionNamed{"--json", "compile preflight estimate sheets", ""},
+                             OptionNamed{"--json", "compile preflight estimate sheets arrange", ""},
+                             OptionNamed{"--write", "arrange", "FILE"},
                              OptionNamed{"--svg", "sheets estimate", ""},
                              OptionNamed{"--pdf", "sheets estimate", ""},
                              OptionNamed{"--ods", "estimate", ""},
@@ -143,6 +145,8 @@ private:
       options_.into = value;
     else if (name == "--depfile")
       options_.depfile = value;
+    else if (name == "--write")
+      options_.write = value;
     else
       return dpi(value);
     return std::nullopt;

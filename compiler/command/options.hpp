@@ -8,12 +8,12 @@
 
 namespace bodkin {
 
-enum class Verb { compile, preflight, estimate, sheets, proof, dummy, explain, start };
+enum class Verb { compile, preflight, estimate, sheets, proof, dummy, arrange, explain, start };
 
 struct Options {
   Verb verb = Verb::compile;
   std::string subject; // the manuscript, the word, or the folder
-  std::optional<std::string> into, depfile;
+  std::optional<std::string> into, depfile, write;
   std::optional<int> png_dpi;
   bool json = false, ods = false, svg = false, pdf = false, sarif = false, strict = false,
        anyway = false, reference = false;

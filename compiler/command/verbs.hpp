@@ -20,6 +20,7 @@ int estimate(const Options &options, const Desk &desk);
 int sheets(const Options &options, const Desk &desk);
 int proof(const Options &options, const Desk &desk);
 int dummy(const Options &options, const Desk &desk);
+int arrange(const Options &options, const Desk &desk);
 int explain(const Options &options, const Desk &desk);
 int start(const Options &options, const Desk &desk);
 

@@ -34,13 +34,6 @@ std::vector<PageInk> inks_of(const WayThrough &way) {
   return inks;
 }
 
-std::vector<bool> draws_of(const WayThrough &way) {
-  std::vector<bool> draws;
-  for (const PageInk &ink : inks_of(way))
-    draws.push_back(ink.draws);
-  return draws;
-}
-
 const std::vector<std::unique_ptr<FaceCut>> no_cuts;
 
 // "stdlib/stocks/us.bodkin" is asked of the shelf as "stocks/us".
@@ -135,6 +128,13 @@ void walk_on(WayThrough &way, bool anyway, Progress &progress) {
 }
 
 } // namespace
+
+std::vector<bool> draws_of(const WayThrough &way) {
+  std::vector<bool> draws;
+  for (const PageInk &ink : inks_of(way))
+    draws.push_back(ink.draws);
+  return draws;
+}
 
 std::unique_ptr<WayThrough> walk(const std::string &manuscript, const std::string &shelf_root,
                                  bool anyway, Progress &progress) {

@@ -51,6 +51,9 @@ struct WayThrough {
   const Edition &edition() const { return reading.edition; }
 };
 
+// By page, numbered on through the parts: whether anything is drawn on it.
+std::vector<bool> draws_of(const WayThrough &way);
+
 // The manuscript named on the command line cannot be read.
 struct NoManuscript : std::runtime_error {
   using std::runtime_error::runtime_error;

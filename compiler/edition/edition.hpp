@@ -98,6 +98,7 @@ struct Edition {
   std::vector<Running> runnings;
   std::vector<Spread> spreads;
   std::vector<Page> pages; // index 1..page_count; 0 is unused
+  std::vector<Stays> stays;
   std::vector<Element> elements;
   std::vector<FinishStep> finish;
   // The wrap first, then inserts as written.

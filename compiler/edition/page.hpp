@@ -35,6 +35,13 @@ struct Spread {
   std::vector<ElementId> elements;
 };
 
+// What `stays` asks of `bodkin arrange`.
+struct Stays {
+  Range from;
+  std::vector<int> pages; // of the page or spread line that it stands under, rising
+  std::vector<int> with;  // kept together with those, rising; empty: they stay where they are
+};
+
 struct Standing {
   std::string name;
   Range range;

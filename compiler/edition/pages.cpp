@@ -71,6 +71,30 @@ Problem two_fill_margins(const Reader &reader, const Element &first, const Eleme
           .related = {{first.range, "these fill the margins too"}}};
 }
 
+Problem only_the_book_moves(FactLine stays, std::string_view piece) {
+  return {.kind = Kind::note,
+          .check = "stays-anyway",
+          .range = stays.range(),
+          .message =
+              fmt::format("pages of {} {} stay in any case", piece == "insert" ? "an" : "a", piece),
+          .why = "`bodkin arrange` moves pages of the book alone, and this line says nothing more",
+          .type = {{{}, "take the line out"}}};
+}
+
+Problem kept_apart(const Reader &reader, FactLine stays, const std::vector<int> &together) {
+  const std::string run = fmt::format("{}-{}", together.front(), together.back());
+  return {.check = "kept-apart",
+          .range = stays.range("with"),
+          .message = fmt::format("pages that are kept together follow each other; between {} and "
+                                 "{} others stand",
+                                 together.front(), together.back()),
+          .why = "`bodkin arrange` moves such pages as one piece, in the order that they stand in "
+                 "now",
+          .type = {{typed(reader, stays.range(), stays.range("with"), run),
+                    "with those between, or give the pages neighbouring numbers first"}},
+          .edits = {{stays.range("with"), run}}};
+}
+
 Asked asked_by(Reader &reader, FactLine line) {
   Asked asked;
   asked.mode = mode_in(line, "mode");
@@ -132,6 +156,7 @@ private:
     const Asked asked = asked_by(reader_, line);
     const std::vector<ElementId> elements = take_elements(reader_, line, Stands::on_page);
     const bool blank = is_blank(line, elements);
+    take_stays(line, free);
     judge_words(elements);
     if (!room_for(line, elements.size() * free.size()))
       return;
@@ -164,6 +189,7 @@ private:
       page(number).blank = blank;
       page(number).spread = static_cast<std::uint32_t>(edition_.spreads.size());
     }
+    take_stays(line, list.pages);
     if (line.has("called"))
       page(list.first).called = line.words("called");
     edition_.spreads.push_back(std::move(spread));
@@ -187,6 +213,30 @@ private:
     if (blank && !elements.empty())
       reader_.report(not_blank(blank, edition_[elements.front()].range));
     return blank && elements.empty();
+  }
+
+  void take_stays(FactLine line, const std::vector<int> &pages) {
+    const FactLine fact = Facts(line).find("stays");
+    if (!fact || pages.empty())
+      return;
+    if (reader_.piece)
+      return reader_.report(only_the_book_moves(fact, reader_.piece.word()));
+    Stays stays{fact.range(), pages, {}};
+    if (fact.has("with")) {
+      PageScope scope = scope_;
+      scope.next = pages.back() + 1;
+      PageList list = pages_of(reader_, fact, "with", scope);
+      if (!list.sound || list.pages.empty())
+        return;
+      stays.with = std::move(list.pages);
+      std::vector<int> together = pages;
+      together.insert(together.end(), stays.with.begin(), stays.with.end());
+      std::sort(together.begin(), together.end());
+      together.erase(std::unique(together.begin(), together.end()), together.end());
+      if (together.back() - together.front() >= static_cast<int>(together.size()))
+        return reader_.report(kept_apart(reader_, fact, together));
+    }
+    edition_.stays.push_back(std::move(stays));
   }
 
   void judge_words(const std::vector<ElementId> &elements) {

@@ -135,6 +135,13 @@ constexpr std::array entries{
           .phrase = "",
           .meaning = "The page stays empty and that is meant; running matter is left off it.",
           .example = "blank"},
+    Entry{.word = "stays",
+          .under = "page spread",
+          .phrase = "[with with:pages]",
+          .fallback = "`bodkin arrange` may move it, but for the cover",
+          .meaning = "`bodkin arrange` leaves the page where it is; with other pages named, they "
+                     "move together only, in the order that they stand in.",
+          .example = "stays with 6-7"},
 };
 
 } // namespace

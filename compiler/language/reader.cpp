@@ -6,6 +6,7 @@
 #include "language/utf8.hpp"
 #include "measure/limits.hpp"
 
+#include <algorithm>
 #include <cstring>
 #include <utility>
 
@@ -27,6 +28,13 @@ std::size_t blanks(std::string_view text) {
 bool is_comment(std::string_view content) {
   return content.starts_with('#') &&
          (content.size() == 1 || content[1] == ' ' || content[1] == '\t');
+}
+
+// `stamp` is no slip of another word where `hand stamp` may stand.
+bool stands_behind(std::string_view word, std::string_view parent) {
+  const std::vector<const Entry *> saying = entries_saying(word);
+  return std::any_of(saying.begin(), saying.end(),
+                     [&](const Entry *entry) { return entry_of(entry->word, parent) == entry; });
 }
 
 } // namespace
@@ -158,7 +166,9 @@ void Reader::unknown(std::string_view word) {
   for (const Entry *entry : entries_under(grammar_.name(frame.context)))
     words.push_back(entry->word);
   const std::optional<std::string_view> near = nearest(small_letters(word), words);
-  const Entry *guess = near ? grammar_.find(*near, frame.context) : nullptr;
+  const Entry *guess = near && !stands_behind(word, grammar_.name(frame.context))
+                           ? grammar_.find(*near, frame.context)
+                           : nullptr;
   const bool takes_prose = frame.context != Context::file && grammar_.find("says", frame.context);
   if (!guess && takes_prose && entries_named(word).empty()) {
     frame.told_of_prose = true;

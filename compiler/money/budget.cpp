@@ -1,5 +1,6 @@
 #include "money/budget.hpp"
 
+#include "money/arrange.hpp"
 #include "money/bill.hpp"
 #include "money/run_within.hpp"
 #include "money/saving.hpp"
@@ -126,6 +127,50 @@ struct Trying {
   }
 };
 
+// Where no change is enough by itself: the chain, and those that begin with a later change and do
+// without the earlier ones.
+std::vector<Try> chains_from(const Trying &trying, const std::vector<Try> &singles,
+                             const std::vector<Try> &chain) {
+  constexpr std::size_t most_begun = 4;
+  std::vector<Try> ends{chain.back()};
+  for (std::size_t first = 1; first < std::min(singles.size(), most_begun); ++first) {
+    const auto from = singles.begin() + static_cast<std::ptrdiff_t>(first);
+    const std::vector<Try> other = trying.together({from, singles.end()});
+    if (!other.empty() && other.back().in)
+      ends.push_back(other.back());
+  }
+  return ends;
+}
+
+// The same pages in the order that costs least, which loses nothing: what `bodkin arrange` finds,
+// with less patience.
+std::optional<Try> laid_anew(const Trying &trying, const Edition &edition) {
+  arranging::Effort effort;
+  effort.nodes = 200'000;
+  effort.outcomes = 50'000;
+  effort.priced = 500;
+  effort.looks = 8;
+  effort.wide_nodes = 500;
+  const Arrangement made = arrange(edition, trying.laid, trying.draws, trying.sources, effort);
+  if (!made.cheapest || !made.printable_as_written || made.saves_nothing())
+    return std::nullopt;
+  const Exact cost = trying.cost_of_budget(made.total, trying.estimate.copies);
+  return Try{{}, "the same pages in another order", cost, cost <= trying.estimate.budget->limit};
+}
+
+WayOut way_of(const Try &anew, const Trying &trying) {
+  return {{},
+          fmt::format("`bodkin arrange` lays the same pages for {}{}",
+                      shown(anew.cost, trying.estimate.currency),
+                      trying.estimate.budget->of_run ? " in all" : " a copy")};
+}
+
+void put_first(std::vector<WayOut> &ways, WayOut first) {
+  if (!ways.empty())
+    ways.front().remark = "or this: " + ways.front().remark;
+  ways.insert(ways.begin(), std::move(first));
+}
+
 std::string said(const Try &made, Currency currency) {
   return fmt::format("{}, {}{}", made.what, shown(made.cost, currency), made.in ? ": in" : "");
 }
@@ -153,6 +198,8 @@ std::vector<WayOut> ways_of(const Trying &trying, const std::vector<Try> &tries)
     if (!made.in || ways.size() == most_ways)
       continue;
     const std::string lines = lines_to_type(trying.edition, made.made, trying.sources);
+    if (std::ranges::any_of(ways, [&](const WayOut &way) { return way.line == lines; }))
+      continue;
     const auto count = std::count(lines.begin(), lines.end(), '\n') + 1;
     std::string remark = shown(made.cost, trying.estimate.currency) + per;
     if (count > 1)
@@ -226,8 +273,16 @@ Problems over_budget(const Edition &edition, const Imposition &imposition,
   problem.range = estimate.budget->from;
   problem.message = message(estimate);
   problem.type = ways_of(trying, one_is_enough ? singles : chain);
-  problem.why = why(dearest(edition, sides, estimate), tried(singles, chain, estimate.currency),
-                    !problem.type.empty(), estimate.currency);
+  if (problem.type.size() == 1 && !one_is_enough)
+    problem.type = ways_of(trying, chains_from(trying, singles, chain));
+  std::string tries = tried(singles, chain, estimate.currency);
+  if (const std::optional<Try> anew = laid_anew(trying, edition)) {
+    tries = said(*anew, estimate.currency) + (tries.empty() ? "" : "; ") + tries;
+    if (anew->in)
+      put_first(problem.type, way_of(*anew, trying));
+  }
+  problem.why =
+      why(dearest(edition, sides, estimate), tries, !problem.type.empty(), estimate.currency);
   other_run(trying, problem.type);
   if (problem.type.empty())
     problem.type.push_back(raised(estimate, trying.cost_now()));

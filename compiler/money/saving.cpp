@@ -112,6 +112,43 @@ void add_papers(std::vector<Saving> &found, const Edition &edition, const Laid &
     }
 }
 
+bool prints(const Machine &machine, Mode mode) {
+  return std::ranges::any_of(machine.prints, [&](const SidePrice &p) { return p.mode == mode; });
+}
+
+// What passes on one passes on the other: no wider bare edge, no more drift, every paper and ink.
+bool prints_as(const Edition &edition, const Laid &laid, const Machine &from, const Machine &to) {
+  if (*to.duplex == Duplex::none || *to.bare > *from.bare || *to.drift > *from.drift || to.lead ||
+      *to.resolution < *from.resolution)
+    return false;
+  if (std::ranges::any_of(laid.sides, [&](const ChargedSide &side) {
+        return side.printed && edition[side.machine].name == from.name && !prints(to, side.mode);
+      }))
+    return false;
+  return std::ranges::all_of(laid.imposition.sheets, [&](const Sheet &sheet) {
+    if (sheet.stock == StockId::none || !edition[sheet.stock].weight)
+      return false;
+    const Grammage grammage = (*edition[sheet.stock].weight)->grammage;
+    const bool feeds = (!to.lightest || (*to.lightest)->grammage <= grammage) &&
+                       (!to.heaviest || grammage <= (*to.heaviest)->grammage);
+    const Size size = sheet.size.width > sheet.size.height ? sheet.size.turned() : sheet.size;
+    return feeds && (to.sizes.empty() || std::ranges::any_of(to.sizes, [&](const auto &takes) {
+                       return *takes == size;
+                     }));
+  });
+}
+
+void add_machines(std::vector<Saving> &found, const Edition &edition, const Laid &laid) {
+  const MachineId from = *edition.machine;
+  if (from == MachineId::none)
+    return;
+  for (std::size_t to = 0; to < edition.machines.size() && to < most_savings; ++to) {
+    const auto other = static_cast<MachineId>(to);
+    if (other != from && prints_as(edition, laid, edition[from], edition[other]))
+      found.push_back({MachineSwap{from, other}, "printed at " + edition[other].name, false, 0});
+  }
+}
+
 void swap(Known<StockId> &stock, const PaperSwap &swapped) {
   if (*stock == swapped.from)
     stock.value = swapped.to;
@@ -143,6 +180,13 @@ struct Making {
     swap(edition.cover_stock, swapped);
     for (Page &page : edition.pages)
       swap(page.asked.stock, swapped);
+  }
+
+  void operator()(const MachineSwap &swapped) const {
+    edition.machine.value = swapped.to;
+    for (Page &page : edition.pages)
+      if (!page.asked.machine)
+        page.machine.value = swapped.to;
   }
 };
 
@@ -188,6 +232,11 @@ struct Writing {
       if (page.asked.stock && done.insert(line_of(sources, page.asked.stock->from)).second)
         rename(page.asked.stock, swapped);
   }
+
+  void operator()(const MachineSwap &swapped) const {
+    lines.rename(line_of(sources, before.machine.from), before[swapped.from].name,
+                 before[swapped.to].name);
+  }
 };
 
 } // namespace
@@ -197,6 +246,7 @@ std::vector<Saving> savings(const Edition &edition, const Laid &laid,
   std::vector<Saving> found;
   add_colour(found, edition, laid, draws, sources);
   add_papers(found, edition, laid);
+  add_machines(found, edition, laid);
   std::ranges::stable_sort(
       found, {}, [](const Saving &saving) { return std::tuple(saving.cover, saving.pages); });
   return found;
@@ -283,6 +333,10 @@ Edition without_matter(const Edition &edition) {
 }
 
 bool goes_with(const Saving &saving, const std::vector<Saving> &made) {
+  if (std::holds_alternative<MachineSwap>(saving.change))
+    return std::ranges::none_of(made, [](const Saving &other) {
+      return std::holds_alternative<MachineSwap>(other.change);
+    });
   const auto *swap = std::get_if<PaperSwap>(&saving.change);
   return !swap || std::ranges::none_of(made, [&](const Saving &other) {
     const auto *earlier = std::get_if<PaperSwap>(&other.change);

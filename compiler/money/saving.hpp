@@ -1,5 +1,6 @@
 // Changes to an edition that might bring it under its budget: colour taken out of a side, one of
-// the edition's own papers in place of another. Each can really be applied, alone or with others.
+// the edition's own papers or machines in place of another. Each can really be applied, alone or
+// with others.
 #pragma once
 
 #include "money/changed_lines.hpp"
@@ -20,8 +21,13 @@ struct PaperSwap {
   StockId from = StockId::none, to = StockId::none;
 };
 
+// Another of the edition's machines for all that names none.
+struct MachineSwap {
+  MachineId from = MachineId::none, to = MachineId::none;
+};
+
 struct Saving {
-  std::variant<ColourOut, PaperSwap> change;
+  std::variant<ColourOut, PaperSwap, MachineSwap> change;
   std::string what; // "pages 9-12 in black", "cream in place of rose"
   bool cover = false;
   std::size_t pages = 0; // that lose something

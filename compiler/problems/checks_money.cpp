@@ -4,6 +4,14 @@ namespace bodkin {
 namespace {
 
 constexpr Check table[] = {
+    {"cannot-arrange", Kind::error, "No order of the pages gives every line what it asks for",
+     "`bodkin arrange` looks for an order in which each sheet is asked for one paper and each side "
+     "for one machine. Pages that stay, spreads and pages kept together may leave none. The "
+     "message "
+     "names the lines of which any one, taken out, makes room.",
+     "Take one of them out.",
+     "page 6\n"
+     "  stays\n"},
     {"cheap-run", Kind::note, "A few more copies cost no more",
      "Printers' prices fall in steps. Just below a step, a larger run costs the same or less "
      "in all than the one asked for: 25 copies for the price of 24.",

@@ -51,6 +51,18 @@ constexpr Check table[] = {
      "Take out \"blank\", or what stands on the page.",
      "page 22\n"
      "  blank\n"},
+    {"kept-apart", Kind::error, "Pages that are to keep together do not follow each other",
+     "`stays with` makes one piece of pages, which `bodkin arrange` moves in the order that they "
+     "stand in. Pages with others between them are no one piece.",
+     "Name those between as well, or give the pages neighbouring numbers first.",
+     "page 4\n"
+     "  stays with 5-6\n"},
+    {"stays-anyway", Kind::note, "A page of a piece stays in any case",
+     "`bodkin arrange` changes the order of the book's pages alone. Those of a wrap or an insert "
+     "are never moved, whether they say `stays` or not.",
+     "Take the line out.",
+     "page 4\n"
+     "  stays\n"},
     {"off-the-page", Kind::error, "A thing stands outside its page",
      "Matter ends at the edge of its page. What passes the fold would land on the other page "
      "of the sheet, which is rarely the page that faces it; so only a spread may cross a fold. "

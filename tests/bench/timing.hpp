@@ -39,7 +39,7 @@ void compare(const char *name, int pairs, Ours ours, Floor floor) {
     ratios.push_back(o / f);
     floors.push_back(f);
   }
-  std::printf("%s ratio %.3f floor %.4f\n", name, median(ratios), median(floors));
+  std::printf("%s ratio %.3f floor %.6f\n", name, median(ratios), median(floors));
 }
 
 } // namespace bodkin::bench

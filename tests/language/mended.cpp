@@ -95,9 +95,9 @@ TEST_CASE("a word that stands behind another is told which") {
         "[unknown-word]\n"
         "  stamp \"moon\"\n"
         "  ~~~~~\n"
-        "  why   under page stand: blank, picture, words, credits, colophon, rule, patch, qr, lay, "
-        "hand,\n"
-        "        paste-up and folio\n"
+        "  why   under page stand: blank, stays, picture, words, credits, colophon, rule, patch, qr, "
+        "lay,\n"
+        "        hand, paste-up and folio\n"
         "  type  hand stamp \"moon\"\n");
 }
 

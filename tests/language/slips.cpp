@@ -28,9 +28,9 @@ TEST_CASE("a word in the wrong place is told where it stands") {
         "[unknown-word]\n"
         "  staple 2\n"
         "  ~~~~~~\n"
-        "  why   under page stand: blank, picture, words, credits, colophon, rule, patch, qr, lay, "
-        "hand,\n"
-        "        paste-up and folio\n"
+        "  why   under page stand: blank, stays, picture, words, credits, colophon, rule, patch, qr, "
+        "lay,\n"
+        "        hand, paste-up and folio\n"
         "  type  finish\n"
         "          staple 2, leg 1/4in, 2 1/8in from head and foot\n");
 }

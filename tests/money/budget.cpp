@@ -152,4 +152,37 @@ TEST_CASE("pages that one line lists lose their colour together") {
 )");
 }
 
+TEST_CASE("the same pages in another order are offered first, since nothing is lost by it") {
+  const std::string pages = page("page 3 in colour") + page("page 4 in colour") + page("page 5") +
+                            page("page 6") + page("page 8");
+  CHECK(priced(eight_pages("budget $0.80 a copy", pages)).over_budget_text() ==
+        R"(almanac.bodkin:6:10: error: a copy costs $1.14, which is $0.34 over [over-budget]
+  budget $0.80 a copy
+         ~~~~~~~~~~~~
+  why   dearest: 20 colour sides $10.00, 10 black sides $1.00, paper $0.40; tried: the same pages in
+        another order, $0.74: in; page 3 in black, $0.74: in
+  type  `bodkin arrange` lays the same pages for $0.74 a copy
+        page 3      (or this: $0.74 a copy)
+        page 4      (or this: $0.74 a copy)
+)");
+}
+
+TEST_CASE(
+    "another of the edition's own machines is tried where nothing that passes here fails there") {
+  const std::string other = "machine far-copier\n  prints black at $0.06 a side\n"
+                            "  prints colour at $0.30 a side\n  bare 1/8in\n"
+                            "  duplex by machine\n";
+  CHECK(priced(eight_pages("budget $0.80 a copy", three_colours(), other)).over_budget_text() ==
+        R"(almanac.bodkin:6:10: error: a copy costs $1.14, which is $0.34 over [over-budget]
+  budget $0.80 a copy
+         ~~~~~~~~~~~~
+  why   dearest: 20 colour sides $10.00, 10 black sides $1.00, paper $0.40; tried: printed at
+        far-copier, $0.70: in
+  type  machine far-copier      ($0.70 a copy)
+        page 3
+        page 6      (or this: $0.74 a copy with these 2 lines)
+        page 1      (or this: $0.74 a copy)
+)");
+}
+
 } // namespace bodkin::tests

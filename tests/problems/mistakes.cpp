@@ -18,6 +18,7 @@ struct Elsewhere {
   std::string_view check, reason, test;
 };
 constexpr std::array elsewhere{
+    Elsewhere{"cannot-arrange", "`bodkin arrange` alone says so", "tests/command/arrange.test"},
     Elsewhere{"wrap-too-narrow", "it takes a gathered book", "tests/sheet/parts.cpp"},
     Elsewhere{"more-problems", "it takes a thousand problems", "tests/problems/sort.cpp"},
     Elsewhere{"sheets-taken-away", "it takes two compiles", "tests/command/example.test"},

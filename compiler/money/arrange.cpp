@@ -1,0 +1,149 @@
+#include "money/arrange.hpp"
+
+#include "money/changed_lines.hpp"
+#include "sheet/speech.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+#include <set>
+
+namespace bodkin {
+
+using namespace arranging;
+
+namespace {
+
+std::vector<int> as_written(const Edition &edition) {
+  std::vector<int> order;
+  for (int page = 0; page <= *edition.page_count; ++page)
+    order.push_back(page);
+  return order;
+}
+
+// A line that asks something of an order of pages, and the question without it.
+struct Demand {
+  Range line;
+  std::vector<int> pages;
+  bool of_paper = false;
+};
+
+std::vector<Demand> demands_of(const Edition &edition, const std::vector<Wish> &wishes) {
+  std::vector<Demand> demands;
+  for (const Wish &wish : wishes)
+    if (wish.why == Wish::Why::maker)
+      demands.push_back({wish.from, wish.pages, false});
+  for (int page = 1; page <= *edition.page_count; ++page) {
+    const auto &stock = edition.pages[static_cast<std::size_t>(page)].asked.stock;
+    if (!stock)
+      continue;
+    const auto same = std::ranges::find(demands, stock->from, &Demand::line);
+    if (same != demands.end())
+      same->pages.push_back(page);
+    else
+      demands.push_back({stock->from, {page}, true});
+  }
+  return demands;
+}
+
+bool printable_without(const AsWritten &written, std::vector<Wish> wishes, const Demand &demand) {
+  Edition eased = written.edition;
+  if (demand.of_paper)
+    for (const int page : demand.pages)
+      eased.pages[static_cast<std::size_t>(page)].asked.stock = {};
+  std::erase_if(wishes, [&](const Wish &wish) {
+    return !demand.of_paper && wish.why == Wish::Why::maker && wish.from == demand.line;
+  });
+  return any_order(
+      task_of({eased, written.laid, written.draws, written.sources}, blocks_of(eased, wishes)));
+}
+
+std::string demanded(const Demand &demand, const Sources &sources) {
+  return fmt::format("{} {}{}{}", spoken::pages_listed(demand.pages), demand.of_paper ? "on " : "",
+                     sources.text(demand.line), spoken::on_line(sources, demand.line));
+}
+
+WayOut dropped(const Demand &demand, const Sources &sources) {
+  std::string line = bare_line(sources, line_of(sources, demand.line));
+  if (!demand.of_paper)
+    return {{}, fmt::format("take out `{}`{}", line, spoken::on_line(sources, demand.line))};
+  const std::string asked = " on " + std::string(sources.text(demand.line));
+  if (const std::size_t at = line.rfind(asked); at != std::string::npos)
+    line.erase(at, asked.size());
+  return {line, spoken::on_line(sources, demand.line).empty()
+                    ? ""
+                    : fmt::format("on line {}", sources.line_number(demand.line))};
+}
+
+} // namespace
+
+Exact Arrangement::gap() const {
+  return cheapest && !cheapest->proved
+             ? Exact::ratio(cheapest->cost - cheapest->bound, 1'000'000'000)
+             : Exact();
+}
+
+Arrangement arrange(const Edition &edition, const Laid &laid, const std::vector<bool> &draws,
+                    const Sources &sources, const Effort &effort) {
+  const AsWritten written{edition, laid, draws, sources};
+  const Pricing pricing(written);
+  Arrangement made;
+  made.wishes = wishes_of(edition);
+  made.blocks = blocks_of(edition, made.wishes);
+  for (const PageBlock &block : made.blocks)
+    for (int page = block.first; page < block.first + block.length; ++page)
+      if (!block.stays)
+        made.movable.push_back(page);
+  const Task task = task_of(written, made.blocks);
+  made.printable_as_written = !sheets_of(task, as_written(edition)).empty();
+  made.total_as_written = pricing.run_total(as_written(edition));
+  made.cheapest = cheapest_order(
+      task, [&](const std::vector<int> &order) { return pricing(order); }, effort);
+  made.total = made.total_as_written;
+  if (!made.cheapest)
+    return made;
+  made.total = pricing.run_total(made.cheapest->order);
+  made.laid = pricing.laid(made.cheapest->order);
+  return made;
+}
+
+Problems arranging_problems(const Edition &edition, const Laid &laid,
+                            const std::vector<bool> &draws, const Arrangement &arrangement,
+                            const Sources &sources) {
+  if (arrangement.cheapest)
+    return {};
+  const AsWritten written{edition, laid, draws, sources};
+  const std::vector<Demand> demands = demands_of(edition, arrangement.wishes);
+  std::vector<Demand> at_odds;
+  for (const Demand &demand : demands)
+    if (demand.line.somewhere() && printable_without(written, arrangement.wishes, demand))
+      at_odds.push_back(demand);
+  Problem problem;
+  problem.check = "cannot-arrange";
+  problem.message = "no order of the pages gives every line what it asks for";
+  problem.why = "one sheet is one paper, and a page that stays, or keeps to its neighbours, brings "
+                "what it asks for to the sheet that it lies on";
+  const auto first =
+      std::ranges::find_if(demands, [](const Demand &d) { return d.line.somewhere(); });
+  problem.range = !at_odds.empty()         ? at_odds.front().line
+                  : first != demands.end() ? first->line
+                                           : edition.page_count.from;
+  std::vector<std::string> asked;
+  for (const Demand &demand : at_odds) {
+    asked.push_back(demanded(demand, sources));
+    if (problem.type.size() < 3)
+      problem.type.push_back(dropped(demand, sources));
+    if (demand.line != problem.range)
+      problem.related.push_back({demand.line, "this is at odds with it"});
+  }
+  if (!asked.empty())
+    problem.why += "; at odds: " + fmt::format("{}", fmt::join(asked, "; ")) +
+                   "; without any one of them there is an order";
+  else
+    problem.type.push_back({{},
+                            "take out more than one of the lines that ask for a paper or "
+                            "keep pages where they are"});
+  return {problem};
+}
+
+} // namespace bodkin

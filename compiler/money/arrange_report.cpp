@@ -1,0 +1,235 @@
+#include "money/arrange_report.hpp"
+
+#include "sheet/papers.hpp"
+#include "sheet/speech.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+namespace bodkin {
+namespace {
+
+using arranging::Wish;
+using spoken::pages_listed;
+
+class Report {
+public:
+  explicit Report(const ArrangeReport &of) : of_(of), edition_(of.edition), made_(of.arrangement) {}
+
+  std::string text() && {
+    say(edition_.title.value.empty() ? of_.manuscript : *edition_.title);
+    who_may_move();
+    if (made_.cheapest) {
+      outcome();
+      moves();
+      other_papers();
+      colour();
+      how_to_have_it();
+    }
+    return std::move(text_);
+  }
+
+private:
+  void say(const std::string &line) { text_ += line + "\n"; }
+  std::string money(const Exact &amount) const { return shown(amount, *edition_.currency); }
+  std::string a_copy(const Exact &of_run) const {
+    return money(of_run / Exact(edition_.run->copies)) + " a copy";
+  }
+
+  static std::string reason(const Wish &wish, const Sources &sources) {
+    const std::string pages = pages_listed(wish.pages);
+    switch (wish.why) {
+    case Wish::Why::cover:
+      return pages + ": the cover stays";
+    case Wish::Why::spread:
+      return pages + ": a spread" + spoken::on_line(sources, wish.from);
+    case Wish::Why::text:
+      return pages + ": a text runs through them" + spoken::on_line(sources, wish.from);
+    case Wish::Why::broken_text:
+      return pages + ": a text leaps through them and they stay" +
+             spoken::on_line(sources, wish.from);
+    case Wish::Why::maker:
+      break;
+    }
+    return pages +
+           (!wish.stays              ? ": kept together"
+            : wish.pages.size() == 1 ? ": stays"
+                                     : ": stay") +
+           spoken::on_line(sources, wish.from);
+  }
+
+  void who_may_move() {
+    if (made_.movable.empty())
+      say("  no page may move");
+    else
+      say(fmt::format("  {} may move", pages_listed(made_.movable)));
+    say("  what keeps pages where they are, or together:");
+    for (const Wish &wish : made_.wishes)
+      say("    " + reason(wish, of_.sources));
+    say("");
+  }
+
+  void outcome() {
+    const arranging::Arranged &cheapest = *made_.cheapest;
+    const std::string found = cheapest.proved ? "no order costs less: proved" : not_proved();
+    if (made_.saves_nothing()) {
+      say(fmt::format("  the pages lie well as they are, at {}; {}", a_copy(made_.total), found));
+      return;
+    }
+    if (!made_.printable_as_written)
+      say("  as they are, the pages ask two papers or machines of one sheet; laid so, they do not");
+    else
+      say(fmt::format("  as they are    {}, {} in all", a_copy(made_.total_as_written),
+                      money(made_.total_as_written)));
+    say(fmt::format("  laid anew      {}, {} in all; {}", a_copy(made_.total), money(made_.total),
+                    found));
+    if (made_.printable_as_written)
+      say(fmt::format("  saves          {}, {} in all", a_copy(made_.saved()),
+                      money(made_.saved())));
+    say("");
+  }
+
+  std::string not_proved() const {
+    return fmt::format("not proved: some order might still cost {} less", a_copy(made_.gap()));
+  }
+
+  void moves() {
+    if (made_.saves_nothing())
+      return;
+    const arranging::Arranged &cheapest = *made_.cheapest;
+    say(fmt::format("  {} {} another number{}:", cheapest.moves,
+                    cheapest.moves == 1 ? "page gets" : "pages get",
+                    cheapest.fewest_moves ? ", the fewest at that price"
+                                          : ", perhaps more than are needed"));
+    bool turned = false;
+    for (const auto &[was, is] : becoming()) {
+      const bool turns = was % 2 != is % 2;
+      turned = turned || turns;
+      say(fmt::format("    page {:<3} becomes page {}{}", was, is,
+                      !turns        ? ""
+                      : is % 2 == 0 ? ", from right to left"
+                                    : ", from left to right"));
+    }
+    if (turned)
+      say("  places told from `outer` and `inner` turn over with the page; others keep their "
+          "distance\n  from its left edge, so look at `bodkin preflight` afterwards");
+    say("");
+  }
+
+  std::vector<std::pair<int, int>> becoming() const {
+    std::vector<std::pair<int, int>> pairs;
+    for (std::size_t place = 1; place < made_.cheapest->order.size(); ++place)
+      if (made_.cheapest->order[place] != static_cast<int>(place))
+        pairs.emplace_back(made_.cheapest->order[place], static_cast<int>(place));
+    std::ranges::sort(pairs);
+    return pairs;
+  }
+
+  // A page that asks for no paper takes that of the sheet it comes to.
+  void other_papers() {
+    for (const auto &[was, is] : becoming()) {
+      const Page &page = edition_.pages[static_cast<std::size_t>(was)];
+      const StockId before = of_.as_written.imposition.sheet_of(was).stock;
+      const StockId after = made_.laid.imposition.sheet_of(is).stock;
+      if (!page.asked.stock && page.opened.somewhere() && before != after &&
+          after != *edition_.paper && after != StockId::none && before != StockId::none)
+        say(fmt::format("  page {} comes from {} to {} (as page {}), which it does not ask for",
+                        was, edition_[before].name, edition_[after].name, is));
+    }
+  }
+
+  void colour() {
+    const ColourRoom &room = of_.room;
+    const int before = colour_sides(of_.as_written);
+    if (room.colour_pages > 0) {
+      std::string line = fmt::format(
+          "  {} colour {} {} {} {}", room.colour_pages, room.colour_pages == 1 ? "page" : "pages",
+          room.colour_pages == 1 ? "costs" : "cost", before, before == 1 ? "side" : "sides");
+      if (before != room.colour_sides)
+        line += fmt::format("; laid so, {}", room.colour_sides);
+      say(line);
+    }
+    const std::string so = made_.saves_nothing() ? "" : " (by their new numbers)";
+    if (!room.free.empty())
+      say(fmt::format("  colour for nothing{}: {}, whose {} paid as colour", so,
+                      pages_listed(room.free), room.free.size() == 1 ? "side is" : "sides are"));
+    for (const Extra &extra : room.sides)
+      say(fmt::format("  the next cheapest colour{}: {}, one side, for {}{}", so,
+                      pages_listed(extra.pages), more(extra.more), others(extra, "side")));
+    for (const Extra &extra : room.papers)
+      say(fmt::format("  the next cheapest {}{}: {}, one sheet, for {}{}",
+                      edition_[extra.stock].name, so, pages_listed(extra.pages), more(extra.more),
+                      others(extra, "sheet")));
+  }
+
+  std::string more(const Exact &of_run) const {
+    if (of_run.is_zero())
+      return "nothing more";
+    return of_run < Exact() ? a_copy(Exact() - of_run) + " less" : a_copy(of_run) + " more";
+  }
+
+  static std::string others(const Extra &extra, std::string_view what) {
+    if (extra.as_cheap == 0)
+      return "";
+    return fmt::format("; {} other {}{} as much", extra.as_cheap, what,
+                       extra.as_cheap == 1 ? " costs" : "s cost");
+  }
+
+  void how_to_have_it() {
+    if (!of_.written_to.empty())
+      say("  " + of_.written_to + " is the manuscript with these numbers");
+    else if (!made_.saves_nothing())
+      say(fmt::format("  bodkin arrange {} --write NEW.bodkin   writes the manuscript with these "
+                      "numbers",
+                      of_.manuscript));
+  }
+
+  const ArrangeReport &of_;
+  const Edition &edition_;
+  const Arrangement &made_;
+  std::string text_;
+};
+
+std::string amount(const Exact &of_run, const Edition &edition) {
+  return fmt::format("\"{}\"", (of_run / Exact(edition.run->copies)).rounded(2));
+}
+
+std::string extra_json(const Extra &extra, const Edition &edition) {
+  const std::string stock =
+      extra.stock == StockId::none ? "null" : fmt::format("\"{}\"", edition[extra.stock].name);
+  return fmt::format("{{\"pages\": [{}], \"stock\": {}, \"more\": {}}}",
+                     fmt::join(extra.pages, ", "), stock, amount(extra.more, edition));
+}
+
+} // namespace
+
+std::string arrangement_as_text(const ArrangeReport &report) { return Report(report).text(); }
+
+std::string arrangement_as_json(const ArrangeReport &report) {
+  const Arrangement &made = report.arrangement;
+  const Edition &edition = report.edition;
+  if (!made.cheapest)
+    return "{\"order\": null, \"moves\": 0, \"saves\": \"0.00\", \"per_copy\": null, \"proved\": "
+           "true, \"gap\": \"0.00\"}\n";
+  const std::vector<int> order(made.cheapest->order.begin() + 1, made.cheapest->order.end());
+  std::vector<std::string> sides, papers;
+  for (const Extra &extra : report.room.sides)
+    sides.push_back(extra_json(extra, edition));
+  for (const Extra &extra : report.room.papers)
+    papers.push_back(extra_json(extra, edition));
+  return fmt::format(
+      "{{\n  \"order\": [{}],\n  \"moves\": {},\n  \"saves\": {},\n  \"per_copy\": {},\n"
+      "  \"proved\": {},\n  \"gap\": {},\n  \"fewest_moves\": {},\n  \"as_written\": {},\n"
+      "  \"movable\": [{}],\n  \"colour_sides\": {},\n  \"colour_for_nothing\": [{}],\n"
+      "  \"next_colour\": [{}],\n  \"next_paper\": [{}]\n}}\n",
+      fmt::join(order, ", "), made.cheapest->moves,
+      made.printable_as_written ? amount(made.saved(), edition) : "\"0.00\"",
+      amount(made.total, edition), made.cheapest->proved, amount(made.gap(), edition),
+      made.cheapest->fewest_moves,
+      made.printable_as_written ? amount(made.total_as_written, edition) : "null",
+      fmt::join(made.movable, ", "), report.room.colour_sides, fmt::join(report.room.free, ", "),
+      fmt::join(sides, ", "), fmt::join(papers, ", "));
+}
+
+} // namespace bodkin

@@ -1,0 +1,66 @@
+#include "money/arranging_works.hpp"
+
+#include "money/charge.hpp"
+#include "money/standing.hpp"
+
+#include <map>
+#include <utility>
+
+namespace bodkin::arranging {
+namespace {
+
+bool good_copies_only(const Element &element) {
+  const auto *hand = std::get_if<Hand>(&element.what);
+  return hand && (hand->kind == HandKind::signature || hand->kind == HandKind::number);
+}
+
+struct Adding {
+  const Edition &edition;
+  SheetWork &work;
+  Exact copies;
+
+  void rate(const Rate &rate, const Work *time) {
+    if (!same_money(*edition.currency, rate.price.currency))
+      return;
+    const Exact price = price_of_one(rate) * copies;
+    if (rate.per == Per::sheet || rate.per == Per::sheets)
+      work.on_sheet += price;
+    else if (rate.per == Per::side || rate.per == Per::sides)
+      work.on_side += price;
+    else if (rate.per == Per::hour && time && time->takes && (*time->takes)->per == TimePer::sheet)
+      work.on_sheet += price * Exact::ratio((*time->takes)->time.milliseconds, 3'600'000);
+  }
+};
+
+bool counts(const SheetWork &work) { return !work.on_sheet.is_zero() || !work.on_side.is_zero(); }
+
+} // namespace
+
+std::vector<SheetWork> work_by_sheet(const Edition &edition) {
+  std::vector<SheetWork> found;
+  std::map<std::size_t, std::vector<int>> pages_of_sources;
+  const Exact good = edition.run->copies, all = edition.run->copies + edition.run->spare;
+  for (const StandingCharge &stands : where_work_stands(edition)) {
+    const Element &element = edition[stands.element];
+    SheetWork work{stands.pages, {}, {}};
+    Adding adding{edition, work, good_copies_only(element) ? good : all};
+    for (const Known<Rate> &rate : element.work.costs)
+      adding.rate(*rate, &element.work);
+    if (counts(work))
+      found.push_back(std::move(work));
+    if (element.source && **element.source != SourceId::none) {
+      std::vector<int> &pages = pages_of_sources[at(**element.source)];
+      pages.insert(pages.end(), stands.pages.begin(), stands.pages.end());
+    }
+  }
+  for (auto &[source, pages] : pages_of_sources) {
+    SheetWork work{std::move(pages), {}, {}};
+    if (edition.sources[source].costs)
+      Adding{edition, work, all}.rate(**edition.sources[source].costs, nullptr);
+    if (counts(work))
+      found.push_back(std::move(work));
+  }
+  return found;
+}
+
+} // namespace bodkin::arranging
