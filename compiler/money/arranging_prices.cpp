@@ -22,8 +22,9 @@ std::vector<RunStep> run_steps(const Edition &edition, const Machine &machine, M
                                const SideRange &run) {
   std::map<std::int64_t, Exact> rates; // of two lines alike the later counts
   for (const SidePrice &price : first_of(machine.prints, limits::price_steps))
-    if (price.mode == mode && same_money(*edition.currency, price.rate.price.currency))
-      rates.insert_or_assign(price.from_sides, with_tax(machine, price_of_one(price.rate)));
+    if (price.mode == mode && counts(edition, price.rate.price.currency))
+      rates.insert_or_assign(price.from_sides,
+                             with_tax(machine, price_of_one(edition, price.rate)));
   std::vector<RunStep> steps;
   for (const auto &[from, rate] : rates) {
     if (from > run.most)
@@ -48,7 +49,7 @@ Exact least_for_side(const Edition &edition, const Machine &machine, const Size 
   const auto speaks = [&](const SidePrice &price) {
     return price.mode == mode && price.size.has_value() == by_size &&
            (!by_size || upright(*price.size) == sheet) &&
-           same_money(*edition.currency, price.rate.price.currency);
+           counts(edition, price.rate.price.currency);
   };
   for (const SidePrice &price : steps)
     if (speaks(price) && price.from_sides <= run.fewest)
@@ -57,7 +58,7 @@ Exact least_for_side(const Edition &edition, const Machine &machine, const Size 
   for (const SidePrice &price : steps) {
     if (!speaks(price) || price.from_sides < always_reached || price.from_sides > run.most)
       continue;
-    const Exact rate = price_of_one(price.rate);
+    const Exact rate = price_of_one(edition, price.rate);
     if (!least || rate < *least)
       least = rate;
   }
@@ -67,10 +68,9 @@ Exact least_for_side(const Edition &edition, const Machine &machine, const Size 
 }
 
 Exact price_of_sheet(const Edition &edition, const Stock &stock) {
-  if (stock.included || !stock.costs ||
-      !same_money(*edition.currency, (*stock.costs)->price.currency))
+  if (stock.included || !stock.costs || !counts(edition, (*stock.costs)->price.currency))
     return {};
-  return price_of_one(**stock.costs) / Exact(stock.cut_from ? (*stock.cut_from)->out : 1);
+  return price_of_one(edition, **stock.costs) / Exact(stock.cut_from ? (*stock.cut_from)->out : 1);
 }
 
 } // namespace bodkin::arranging

@@ -20,9 +20,9 @@ struct Adding {
   Exact copies;
 
   void rate(const Rate &rate, const Work *time) {
-    if (!same_money(*edition.currency, rate.price.currency))
+    if (!counts(edition, rate.price.currency))
       return;
-    const Exact price = price_of_one(rate) * copies;
+    const Exact price = price_of_one(edition, rate) * copies;
     if (rate.per == Per::sheet || rate.per == Per::sheets)
       work.on_sheet += price;
     else if (rate.per == Per::side || rate.per == Per::sides)
