@@ -97,6 +97,13 @@ struct Making {
     pay(job);
   }
 
+  // What is done on a piece is done for the copies that hold it.
+  static Work on_piece(Work work, const std::optional<Known<std::uint32_t>> &only) {
+    if (!work.only)
+      work.only = only;
+    return work;
+  }
+
   // Only the copies of one run have it.
   void keep_to(Job &job, std::uint32_t run) const {
     job.what += alone_in(edition, run);
@@ -139,7 +146,7 @@ struct Making {
     job.what = name_of_matter(element, stands.pages.front());
     job.group = hand || glued ? Group::hand : Group::other;
     stand_on(job, stands.pages);
-    work(job, element.work,
+    work(job, on_piece(element.work, stands.only),
          hand && (hand->kind == HandKind::signature || hand->kind == HandKind::number));
     made.push_back(std::move(job));
   }
@@ -169,7 +176,7 @@ struct Making {
       job.places = *piece.count;
       job.sheets = sheets;
       job.sides = 2 * sheets;
-      work(job, step.work, false);
+      work(job, on_piece(step.work, piece.only), false);
       if (!job.charges.empty() || !job.unpriced.empty() || step.work.takes)
         made.push_back(std::move(job));
     }

@@ -36,7 +36,7 @@ std::vector<StandingCharge> where_work_stands(const Edition &edition) {
       return;
     const auto [entry, is_new] = index.try_emplace(line_of(element, id), found.size());
     if (is_new)
-      found.push_back({id, {}});
+      found.push_back({id, {}, {}});
     found[entry->second].pages.push_back(page);
   });
   return found;
@@ -51,7 +51,7 @@ std::vector<StandingCharge> where_work_stands_in_all(const Edition &edition) {
       for (std::int64_t i = 0; i < *piece->count; ++i)
         for (const int page : stands.pages)
           pages.push_back(page + before);
-      all.push_back({stands.element, std::move(pages)});
+      all.push_back({stands.element, std::move(pages), piece->only});
     }
     before += *piece->edition.page_count;
   }

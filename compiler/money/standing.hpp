@@ -4,13 +4,15 @@
 
 #include "edition/edition.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace bodkin {
 
 struct StandingCharge {
-  ElementId element = ElementId::none; // the first of those written on the same line
-  std::vector<int> pages;              // one entry for each place, in order of pages
+  ElementId element = ElementId::none;        // the first of those written on the same line
+  std::vector<int> pages;                     // one entry for each place, in order of pages
+  std::optional<Known<std::uint32_t>> only{}; // the run whose copies alone hold the piece
 };
 
 // In order of first appearance. Only hand matter, elements that take time or cost money, and

@@ -74,9 +74,9 @@ struct Sheet {
   std::string piece;
   std::int64_t in_a_copy = 1;
   std::optional<std::uint32_t> only; // the run whose copies alone hold it
-  int up = 1;               // so many alike are cut out of it
-  std::optional<Size> cell; // what is cut out, where less than the whole sheet is
-  int reverse = 0;          // the page that its whole back is; 0: none
+  int up = 1;                        // so many alike are cut out of it
+  std::optional<Size> cell;          // what is cut out, where less than the whole sheet is
+  int reverse = 0;                   // the page that its whole back is; 0: none
   int pages_before = 0;
 };
 

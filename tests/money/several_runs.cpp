@@ -61,6 +61,14 @@ TEST_CASE("what one run has alone is counted for its copies, good ones where onl
   CHECK(of.estimate.runs[1].per_copy == Exact::ratio(2080, 5000) + Exact::ratio(92, 100));
 }
 
+TEST_CASE("what is done on a piece is done for the copies that hold it") {
+  std::string of = two_runs();
+  const std::string_view card = "    words \"Card\" in label\n";
+  of.insert(of.find(card) + card.size(), "    hand stamp \"a star\"\n      costs $0.10 a copy\n");
+  CHECK(lines(priced(of).estimate).find("12 × 0.10 = 1.20 stamp a star, de-luxe alone (hand)\n") !=
+        std::string::npos);
+}
+
 TEST_CASE("the first run grows with a longer edition, and the others stay what they are") {
   std::string of = two_runs();
   of.insert(of.find("page 1-7"), "bid near\n  copies 1 at $5 a copy\n");
