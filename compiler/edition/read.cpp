@@ -2,7 +2,6 @@
 
 #include "edition/borrow.hpp"
 #include "edition/currency.hpp"
-#include "edition/dates.hpp"
 #include "edition/gather.hpp"
 #include "edition/own_facts.hpp"
 #include "edition/own_folding.hpp"
@@ -72,7 +71,6 @@ Reading read_edition(std::string_view path, const Files &files, Sources &sources
   settle_currency(reader);
   settle_exchanges(reader);
   note_unused(reader);
-  judge_dates(reader);
   tell_names_once(problems, sources);
   return reading;
 }

@@ -83,15 +83,6 @@ Problem no_letter(const UsedSource &used) {
                     "or with the letter itself"}}};
 }
 
-// A month or day that is not written is no later than any.
-bool later(const Date &a, const Date &b) {
-  if (a.year != b.year)
-    return a.year > b.year;
-  if (a.month == 0 || b.month == 0 || a.month != b.month)
-    return b.month != 0 && a.month > b.month;
-  return a.day != 0 && b.day != 0 && a.day > b.day;
-}
-
 Problem date_ahead(const ArtSource &source, const Edition &edition, const Known<Date> &date,
                    std::string_view what, const Sources &sources) {
   return {.kind = Kind::warning,
@@ -111,7 +102,7 @@ void check_dates(const UsedSource &used, const Edition &edition, const Sources &
     return;
   const ArtSource &source = *used.source;
   const auto look = [&](const std::optional<Known<Date>> &date, std::string_view what) {
-    if (date && later(**date, **edition.dated))
+    if (date && surely_before(**edition.dated, **date))
       problems.push_back(date_ahead(source, edition, *date, what, sources));
   };
   look(source.made, "was made in");

@@ -26,12 +26,6 @@ constexpr Check table[] = {
      "points. The unit touches the number. Only sizes of type stand bare, and are points.",
      "Write in, mm, cm, pt or pc behind the number, without a space.",
      "at       1/2in 4in, 4.5in x 3.8in\n"},
-    {"date-ahead", Kind::warning, "Something is dated after the edition",
-     "A picture cannot have been published, nor its use allowed, after the edition that shows it "
-     "comes out. No clock is asked: the date is held against that of the edition.",
-     "Mend the year, here or in `dated`.",
-     "source harbour-card\n"
-     "  published  1907, US\n"},
     {"number-too-big", Kind::error, "A number is too big",
      "Numbers in a manuscript measure paper, money and time for one booklet. This one is "
      "larger than any of these could be, or has more digits than make sense. Most likely two "
