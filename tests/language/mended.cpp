@@ -90,15 +90,16 @@ TEST_CASE("a mark of inches behind a drawn fraction leaves the fraction") {
 }
 
 TEST_CASE("a word that stands behind another is told which") {
-  CHECK(Reading("page 2\n  stamp \"moon\"\n").told() ==
-        "a.bodkin:2:3: error: a page has nothing called stamp; it stands behind hand "
-        "[unknown-word]\n"
-        "  stamp \"moon\"\n"
-        "  ~~~~~\n"
-        "  why   under page stand: blank, stays, picture, words, credits, colophon, rule, patch, qr, "
-        "lay,\n"
-        "        hand, paste-up and folio\n"
-        "  type  hand stamp \"moon\"\n");
+  CHECK(
+      Reading("page 2\n  stamp \"moon\"\n").told() ==
+      "a.bodkin:2:3: error: a page has nothing called stamp; it stands behind hand "
+      "[unknown-word]\n"
+      "  stamp \"moon\"\n"
+      "  ~~~~~\n"
+      "  why   under page stand: blank, stays, picture, words, credits, colophon, rule, patch, qr, "
+      "lay,\n"
+      "        hand, paste-up and folio\n"
+      "  type  hand stamp \"moon\"\n");
 }
 
 TEST_CASE("words by the name of a text are taken from it") {

@@ -22,17 +22,18 @@ TEST_CASE("an unknown word is told with the nearest") {
 }
 
 TEST_CASE("a word in the wrong place is told where it stands") {
-  CHECK(told("page 2\n"
-             "  staple 2\n") ==
-        "a.bodkin:2:3: error: a page has nothing called staple; it stands under finish "
-        "[unknown-word]\n"
-        "  staple 2\n"
-        "  ~~~~~~\n"
-        "  why   under page stand: blank, stays, picture, words, credits, colophon, rule, patch, qr, "
-        "lay,\n"
-        "        hand, paste-up and folio\n"
-        "  type  finish\n"
-        "          staple 2, leg 1/4in, 2 1/8in from head and foot\n");
+  CHECK(
+      told("page 2\n"
+           "  staple 2\n") ==
+      "a.bodkin:2:3: error: a page has nothing called staple; it stands under finish "
+      "[unknown-word]\n"
+      "  staple 2\n"
+      "  ~~~~~~\n"
+      "  why   under page stand: blank, stays, picture, words, credits, colophon, rule, patch, qr, "
+      "lay,\n"
+      "        hand, paste-up and folio\n"
+      "  type  finish\n"
+      "          staple 2, leg 1/4in, 2 1/8in from head and foot\n");
 }
 
 TEST_CASE("a word that nobody knows lists those that fit") {
