@@ -60,7 +60,7 @@ private:
     const std::string_view word = statement.entry->word;
     if (word == "page" || word == "spread")
       open(statement);
-    if (word != "insert" && word != "wrap")
+    if (word == "page" || word == "spread" || word == "standing" || word == "running")
       return below(statement);
     // Pages of a piece are numbered by themselves; where it goes is a page of the book.
     tree_.each_child(statement, [&](const Statement &child) {

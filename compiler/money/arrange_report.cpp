@@ -49,6 +49,8 @@ private:
     case Wish::Why::broken_text:
       return pages + ": a text leaps through them and they stay" +
              spoken::on_line(sources, wish.from);
+    case Wish::Why::piece:
+      return pages + ": a piece goes there" + spoken::on_line(sources, wish.from);
     case Wish::Why::maker:
       break;
     }

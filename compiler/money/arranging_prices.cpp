@@ -67,6 +67,12 @@ Exact least_for_side(const Edition &edition, const Machine &machine, const Size 
   return with_tax(machine, *least);
 }
 
+Exact setup_at_least(const Edition &edition, const Machine &machine) {
+  if (!machine.setup || !counts(edition, (*machine.setup)->price.currency))
+    return {};
+  return with_tax(machine, price_of_one(edition, **machine.setup));
+}
+
 Exact price_of_sheet(const Edition &edition, const Stock &stock) {
   if (stock.included || !stock.costs || !counts(edition, (*stock.costs)->price.currency))
     return {};

@@ -28,6 +28,8 @@ std::vector<RunStep> run_steps(const Edition &edition, const Machine &machine, M
 // priced, since the estimate leaves it out too.
 Exact least_for_side(const Edition &edition, const Machine &machine, const Size &sheet, Mode mode,
                      const SideRange &run);
+// What is paid before a side is printed, for one pass; nothing where nothing is asked. Tax in.
+Exact setup_at_least(const Edition &edition, const Machine &machine);
 Exact price_of_sheet(const Edition &edition, const Stock &stock);
 
 } // namespace bodkin::arranging

@@ -92,7 +92,7 @@ private:
     for (const Sheet &sheet : plain.imposition.sheets)
       if (sheet.piece.empty())
         task_.sheets.push_back(
-            {index(sheet.stock), {index(sheet.sides[0].machine), index(sheet.sides[1].machine)}});
+            {index(sheet.stock), {index(*edition_.machine), index(*edition_.machine)}});
   }
 
   // A name that nothing bears has been told of; any other stands in its place.
@@ -128,17 +128,23 @@ private:
     std::set<MachineId> machines{*edition_.machine};
     for (const Page &page : edition_.pages)
       machines.insert(*page.machine);
-    one_machine_ = machines.size() == 1;
+    one_machine_ = machines.size() == 1 && edition_.other_machines.empty();
   }
 
   // Pieces print what they print in any order.
+  // Sheets of a piece in the run, for each printed copy; where one run alone has it, on the
+  // average.
+  Exact sheets_a_copy(const Sheet &sheet) const {
+    return for_run(edition_, sheet.only, {Exact::ratio(sheet.in_a_copy, sheet.up), 0, 0})
+               .of(edition_.run->copies, edition_.run->spare) /
+           Exact(printed_);
+  }
+
   Exact sides_of_pieces(MachineId machine, Mode mode) const {
     Exact beside;
     for (const ChargedSide &side : written_.laid.sides)
-      if (!of_the_book(side) && side.printed && side.machine == machine && side.mode == mode) {
-        const Sheet &sheet = imposition_.sheets[static_cast<std::size_t>(side.sheet)];
-        beside += Exact::ratio(sheet.in_a_copy, sheet.up);
-      }
+      if (!of_the_book(side) && side.printed && side.machine == machine && side.mode == mode)
+        beside += sheets_a_copy(imposition_.sheets[static_cast<std::size_t>(side.sheet)]);
     return beside;
   }
 
@@ -171,9 +177,13 @@ private:
     const std::size_t machines = std::max<std::size_t>(edition_.machines.size(), 1);
     costs.turns_none.resize(machines);
     for (std::size_t machine = 0; machine < edition_.machines.size(); ++machine) {
-      costs.turns_none[machine] = *edition_.machines[machine].duplex == Duplex::none;
-      task_.sheets_matter = task_.sheets_matter || *edition_.machines[machine].blank_charged;
+      costs.turns_none[machine] =
+          edition_.other_machines.empty() && *edition_.machines[machine].duplex == Duplex::none;
+      const Machine &of = edition_.machines[machine];
+      task_.sheets_matter = task_.sheets_matter || *of.blank_charged || of.least.has_value() ||
+                            (of.setup && (*of.setup)->per == Per::pass);
     }
+    task_.sheets_matter = task_.sheets_matter || !edition_.other_machines.empty();
     for (std::size_t machine = 0; machine < machines; ++machine)
       for (const Mode mode : {Mode::black, Mode::colour})
         costs.steps.push_back(steps_of(machine, mode));
@@ -236,12 +246,32 @@ private:
     return steps;
   }
 
+  // By the machine itself, or by those that a pass may go to instead of the edition's own.
   Nano least_of_side(std::size_t stock, std::size_t machine, Mode mode) const {
     if (machine >= edition_.machines.size())
       return 0;
-    return nano(least_for_side(edition_, edition_.machines[machine], sheet_size(stock), mode,
-                               range_of(static_cast<MachineId>(machine), mode)) *
-                book_run());
+    std::vector<MachineId> may_print{static_cast<MachineId>(machine)};
+    if (may_print.front() == *edition_.machine)
+      for (const Known<MachineId> &other : edition_.other_machines)
+        may_print.push_back(*other);
+    std::erase_if(may_print, [&](MachineId other) { return !prints(other, mode); });
+    if (may_print.empty())
+      return 0;
+    Exact least = least_at(stock, may_print.front(), mode);
+    for (const MachineId other : may_print)
+      least = std::min(least, least_at(stock, other, mode));
+    return nano(least * book_run());
+  }
+
+  bool prints(MachineId machine, Mode mode) const {
+    return machine != MachineId::none &&
+           std::ranges::any_of(edition_[machine].prints,
+                               [&](const SidePrice &price) { return price.mode == mode; });
+  }
+
+  Exact least_at(std::size_t stock, MachineId machine, Mode mode) const {
+    return least_for_side(edition_, edition_[machine], sheet_size(stock), mode,
+                          range_of(machine, mode));
   }
 
   // Work, fees and pieces: as the estimate has them, less what is counted sheet by sheet.
@@ -249,7 +279,9 @@ private:
     const Bill used = bill(edition_, imposition_, written_.laid.sides, jobs(edition_, imposition_));
     Exact all = used.papers_of_pieces.of(edition_.run->copies, edition_.run->spare);
     for (const Job &job : used.jobs)
-      all += sum(job.charges).of(edition_.run->copies, edition_.run->spare);
+      all += money_of(job).of(edition_.run->copies, edition_.run->spare);
+    if (one_machine_ && drawing_ > 0 && *edition_.machine != MachineId::none)
+      all += setup_at_least(edition_, edition_[*edition_.machine]);
     task_.beside = nano(all);
     for (const ChargedSide &side : written_.laid.sides) {
       const Sheet &sheet = imposition_.sheets[static_cast<std::size_t>(side.sheet)];
@@ -257,7 +289,7 @@ private:
         continue;
       task_.beside += nano(least_for_side(edition_, edition_[side.machine], upright(sheet.size),
                                           side.mode, range_of(side.machine, side.mode)) *
-                           Exact(printed_) * Exact::ratio(sheet.in_a_copy, sheet.up));
+                           Exact(printed_) * sheets_a_copy(sheet));
     }
     for (const SheetWork &work : works_)
       task_.beside -= cost_as_written(work);

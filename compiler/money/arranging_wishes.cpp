@@ -1,5 +1,6 @@
 #include "money/arranging_wishes.hpp"
 
+#include "edition/piece.hpp"
 #include "measure/limits.hpp"
 
 #include <algorithm>
@@ -79,6 +80,14 @@ void add_texts(const Edition &edition, std::vector<Wish> &wishes) {
   }
 }
 
+// What is gathered in or glued on goes where it goes: the pages there stay.
+void add_pieces(const Edition &edition, std::vector<Wish> &wishes) {
+  for (const auto &piece : edition.pieces)
+    if ((*piece->goes == Goes::after_page || *piece->goes == Goes::on_page) &&
+        piece->host.empty() && piece->at_page > 0 && piece->at_page <= *edition.page_count)
+      wishes.push_back({Wish::Why::piece, true, {piece->at_page}, piece->goes.from});
+}
+
 void add_stays(const Edition &edition, std::vector<Wish> &wishes) {
   for (const Stays &stays : edition.stays) {
     std::set<int> pages(stays.pages.begin(), stays.pages.end());
@@ -95,6 +104,7 @@ std::vector<Wish> wishes_of(const Edition &edition) {
   add_cover(edition, wishes);
   add_spreads(edition, wishes);
   add_texts(edition, wishes);
+  add_pieces(edition, wishes);
   add_stays(edition, wishes);
   std::ranges::stable_sort(wishes, {}, [](const Wish &wish) { return wish.pages.front(); });
   return wishes;

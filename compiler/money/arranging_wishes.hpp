@@ -9,7 +9,7 @@
 namespace bodkin::arranging {
 
 struct Wish {
-  enum class Why { cover, spread, text, broken_text, maker };
+  enum class Why { cover, spread, text, broken_text, piece, maker };
   Why why = Why::maker;
   bool stays = false;     // these pages stay where they are, else they keep together
   std::vector<int> pages; // rising; kept together they follow each other

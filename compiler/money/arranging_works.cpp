@@ -27,26 +27,47 @@ struct Adding {
       work.on_sheet += price;
     else if (rate.per == Per::side || rate.per == Per::sides)
       work.on_side += price;
-    else if (rate.per == Per::hour && time && time->takes && (*time->takes)->per == TimePer::sheet)
-      work.on_sheet += price * Exact::ratio((*time->takes)->time.milliseconds, 3'600'000);
+    else if (rate.per == Per::hour && time)
+      work.on_sheet += price * hours_a_sheet(*time);
+  }
+
+  void labour(const Work &time) {
+    if (edition.labour && counts(edition, (*edition.labour)->price.currency))
+      work.on_sheet += price_of_one(edition, **edition.labour) * copies * hours_a_sheet(time);
+  }
+
+  static Exact hours_a_sheet(const Work &time) {
+    if (!time.takes || (*time.takes)->per != TimePer::sheet)
+      return {};
+    return Exact::ratio((*time.takes)->time.milliseconds, 3'600'000);
   }
 };
 
-bool counts(const SheetWork &work) { return !work.on_sheet.is_zero() || !work.on_side.is_zero(); }
+Exact copies_with(const Edition &edition, const Element &element) {
+  const Amount each = good_copies_only(element) ? Amount{0, 1, 0} : Amount{1, 0, 0};
+  const auto &only = element.work.only;
+  return for_run(edition, only ? std::optional(**only) : std::nullopt, each)
+      .of(edition.run->copies, edition.run->spare);
+}
+
+bool is_priced(const SheetWork &work) {
+  return !work.on_sheet.is_zero() || !work.on_side.is_zero();
+}
 
 } // namespace
 
 std::vector<SheetWork> work_by_sheet(const Edition &edition) {
   std::vector<SheetWork> found;
   std::map<std::size_t, std::vector<int>> pages_of_sources;
-  const Exact good = edition.run->copies, all = edition.run->copies + edition.run->spare;
+  const Exact all = edition.run->copies + edition.run->spare;
   for (const StandingCharge &stands : where_work_stands(edition)) {
     const Element &element = edition[stands.element];
     SheetWork work{stands.pages, {}, {}};
-    Adding adding{edition, work, good_copies_only(element) ? good : all};
+    Adding adding{edition, work, copies_with(edition, element)};
     for (const Known<Rate> &rate : element.work.costs)
       adding.rate(*rate, &element.work);
-    if (counts(work))
+    adding.labour(element.work);
+    if (is_priced(work))
       found.push_back(std::move(work));
     if (element.source && **element.source != SourceId::none) {
       std::vector<int> &pages = pages_of_sources[at(**element.source)];
@@ -57,7 +78,7 @@ std::vector<SheetWork> work_by_sheet(const Edition &edition) {
     SheetWork work{std::move(pages), {}, {}};
     if (edition.sources[source].costs)
       Adding{edition, work, all}.rate(**edition.sources[source].costs, nullptr);
-    if (counts(work))
+    if (is_priced(work))
       found.push_back(std::move(work));
   }
   return found;

@@ -125,6 +125,15 @@ TEST_CASE(
   CHECK(it.made.cheapest->proved);
 }
 
+TEST_CASE("the page that an insert goes on stays") {
+  const Laying it(eight("insert slip\n  size quarter-letter\n  goes on 4\n  paper plain\n"
+                        "  page 1\n    words \"y\" in label\n\n" +
+                        words("page 3 in colour") + words("page 4 in colour") + words("page 5") +
+                        words("page 6")));
+  CHECK(it.made.movable == Pages{3, 5, 6});
+  CHECK(it.text().find("    page 4: a piece goes there (line 29)\n") != std::string::npos);
+}
+
 TEST_CASE("lines that leave no order are named, and what to drop") {
   const Laying it(eight(words("page 3 on rose", "stays") + words("page 4 on plain", "stays")));
   REQUIRE_FALSE(it.made.cheapest);

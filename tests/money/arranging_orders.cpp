@@ -77,6 +77,7 @@ TEST_CASE("a mixed-integer solver finds the same least cost of larger editions")
     const auto &[count, movable] = sizes[seed % sizes.size()];
     RandomBook book = random_book(seed, count, movable);
     book.blank_charged = false;
+    book.setup = book.least = 0;
     const Priced written = priced(book.manuscript());
     const Laid laid = lay(written.edition(), draws_of(book), written.sources());
     const Arrangement made = arrange(written.edition(), laid, draws_of(book), written.sources());

@@ -43,6 +43,8 @@ void random_prices(RandomBook &book, Dice &dice) {
     book.colour_after = 1 + dice.below(book.colour);
   }
   book.blank_charged = dice.one_in(5);
+  book.setup = dice.one_in(6) ? 20 + dice.below(300) : 0;
+  book.least = dice.one_in(6) ? 100 + dice.below(20 * book.copies) : 0;
 }
 
 void random_wishes(RandomBook &book, Dice &dice) {
@@ -118,7 +120,7 @@ stock rose like plain
 machine copier
 {}{}  bare 1/4in
   duplex by machine
-{}
+{}{}{}
 style label
   face typed 9/11
 face typed from "Courier Prime"
@@ -126,7 +128,9 @@ face typed from "Courier Prime"
                                  count, folding, copies, price(plain), price(rose),
                                  prints("black", black, black_after, black_step),
                                  prints("colour", colour, colour_after, colour_step),
-                                 blank_charged ? "  blank charged\n" : "");
+                                 blank_charged ? "  blank charged\n" : "",
+                                 setup > 0 ? fmt::format("  setup {} a pass\n", price(setup)) : "",
+                                 least > 0 ? fmt::format("  least {} a run\n", price(least)) : "");
   for (int page = 1; page <= count; ++page)
     text += page_line(*this, page);
   return text;
@@ -203,15 +207,17 @@ bool keeps_wishes(const RandomBook &book, const std::vector<int> &order) {
       return false;
     if (asked.spread_left && (now % 2 != 0 || next != now + 1))
       return false;
-    if (asked.with_next && !asked.spread_left &&
-        !book.pages[static_cast<std::size_t>(page)].stays && next != now + 1)
+    // A line that says `stays` says no more.
+    const bool says_stays =
+        asked.stays || (half && book.pages[static_cast<std::size_t>(page) - 1].stays);
+    if (asked.with_next && !asked.spread_left && !says_stays && next != now + 1)
       return false;
   }
   return true;
 }
 
 struct Counted {
-  std::int64_t black = 0, colour = 0, plain = 0, rose = 0, blank = 0;
+  std::int64_t black = 0, colour = 0, plain = 0, rose = 0, blank = 0, passes = 0;
 };
 
 // What each sheet of an order is; false where one is asked for on two papers.
@@ -236,6 +242,8 @@ bool count(const RandomBook &book, const Lying &lying, const std::vector<int> &o
     for (const Sheet &sheet : sheets)
       for (std::size_t side = 0; side < 2; ++side)
         prints[side] = prints[side] || (std::max(sheet.paper, 0) == paper && sheet.mode[side] > 0);
+    // The machine turns sheets itself, so each paper that is printed is one pass.
+    out.passes += prints[0] || prints[1] ? 1 : 0;
     for (const Sheet &sheet : sheets) {
       if (std::max(sheet.paper, 0) != paper)
         continue;
@@ -269,8 +277,12 @@ std::int64_t cents(const RandomBook &book, const Lying &lying, const std::vector
                                std::max<std::int64_t>(run(colour), 1));
     (as_colour < as_black ? colour : black) += counted.blank;
   }
-  total += run(black) * rate(book.black, book.black_after, book.black_step, run(black));
-  total += run(colour) * rate(book.colour, book.colour_after, book.colour_step, run(colour));
+  const std::int64_t printing =
+      run(black) * rate(book.black, book.black_after, book.black_step, run(black)) +
+      run(colour) * rate(book.colour, book.colour_after, book.colour_step, run(colour)) +
+      counted.passes * book.setup;
+  // A machine that prints nothing asks for nothing.
+  total += counted.passes > 0 ? std::max<std::int64_t>(printing, book.least) : 0;
   return total;
 }
 

@@ -27,6 +27,7 @@ struct RandomBook {
   int black = 10, colour = 50, black_after = 10, colour_after = 50, plain = 2, rose = 3;
   int black_step = 0, colour_step = 0; // sides of the run; 0: no step
   bool blank_charged = false;
+  int setup = 0, least = 0; // cents a pass, of the run
   std::string manuscript() const;
   bool stays(int page) const;
 };
