@@ -4,10 +4,12 @@
 #include "command/made_from.hpp"
 #include "command/making.hpp"
 #include "paperwork/guide.hpp"
+#include "paperwork/price_cards.hpp"
 #include "paperwork/ticket.hpp"
 #include "press/leaflet.hpp"
 #include "press/originals.hpp"
 #include "press/png.hpp"
+#include "press/price_cards.hpp"
 #include "problems/wrap.hpp"
 
 #include <algorithm>
@@ -85,6 +87,11 @@ void PrintRoom::papers(Delivery &delivery) {
   delivery.begin("ticket.pdf");
   press::write_leaflet(ticket, type, imprint_, "ticket", sink);
   delivery.end();
+  if (way_.edition().cards) {
+    delivery.begin("prices.pdf");
+    press::write_price_cards(paperwork::price_cards(making, way_.sources), type, imprint_, sink);
+    delivery.end();
+  }
   delivery.begin("assembly.pdf");
   press::write_leaflet(paperwork::assembly_guide(making), type, plates_, imprint_, "assembly",
                        sink);

@@ -1,0 +1,65 @@
+#include "press/fitted_type.hpp"
+
+#include <algorithm>
+
+namespace bodkin::press {
+namespace {
+
+constexpr double smaller = 0.97; // each size that is tried, against the one before
+constexpr double least = 1;      // points; what is still too long is told by no card
+
+bool fits(const std::vector<Line> &lines, double size, const TypeRoom &room) {
+  const double height = static_cast<double>(lines.size()) * size * room.leading;
+  return height <= room.height + 0.01 &&
+         std::none_of(lines.begin(), lines.end(),
+                      [](const Line &line) { return line.broken_word || line.too_wide; });
+}
+
+} // namespace
+
+FittedType::FittedType(const FaceOffer &offer) : faces_(offer.faces) {
+  edition_.faces = offer.edition->faces;
+  edition_.languages = offer.edition->languages;
+  Style style;
+  style.name = "fitted";
+  style.face.value = offer.face;
+  style.figures.value = Figures::lining;
+  edition_.styles.push_back(style);
+}
+
+bool FittedType::has(std::string_view words) const {
+  Compositor compositor(edition_, *faces_);
+  compositor.line(words, static_cast<StyleId>(0), Range{});
+  return compositor.problems().empty();
+}
+
+std::vector<Line> FittedType::lines(std::string_view words, double size, const TypeRoom &room) {
+  edition_.styles[0].size.value = Length::nearest_points(size);
+  edition_.styles[0].leading.value = Length::nearest_points(size * room.leading);
+  Compositor compositor(edition_, *faces_);
+  Prose prose;
+  prose.blocks.emplace_back();
+  prose.blocks.back().spans.push_back(Span{.text = std::string(words)});
+  Flow flow = compositor.flow(prose, static_cast<StyleId>(0));
+  return compositor.fill(flow, Mark{}, {Length::nearest_points(room.width), Length::inches(1000)})
+      .lines;
+}
+
+std::vector<Line> FittedType::set(std::string_view words, const TypeRoom &room) {
+  if (words.empty())
+    return {};
+  for (double size = room.most;; size *= smaller) {
+    std::vector<Line> set = lines(words, size, room);
+    if (fits(set, size, room) || size < least)
+      return set;
+  }
+}
+
+FittedType face_for(const std::vector<FaceOffer> &offers, std::string_view words) {
+  for (const FaceOffer &offer : offers)
+    if (FittedType type(offer); type.has(words))
+      return type;
+  return FittedType(offers.front());
+}
+
+} // namespace bodkin::press
