@@ -99,7 +99,7 @@ PriceCards price_cards(const Making &making, const Sources &sources) {
           .subtitle = words(edition.subtitle),
           .maker = words(edition.maker),
           .issue = issue_words(edition),
-          .facts = {pages_fact(making), copies_fact(edition)},
+          .facts = pages_fact(making) + "\n" + copies_fact(edition),
           .price = price_on_card(edition, sources)};
 }
 

@@ -32,9 +32,9 @@ struct PriceCards {
   std::int64_t count = 0;
   CardSheet sheet;
   std::string title, subtitle, maker;
-  std::string issue;              // "Number 2, October 2026"
-  std::vector<std::string> facts; // "12 pages on plain", "50 copies"
-  std::string price;              // as the manuscript writes it
+  std::string issue; // "Number 2, October 2026"
+  std::string facts; // a line each: "12 pages on plain", "50 copies"
+  std::string price; // as the manuscript writes it
 };
 // Of an edition that asks for some.
 PriceCards price_cards(const Making &making, const Sources &sources);

@@ -8,6 +8,25 @@ namespace {
 constexpr double smaller = 0.97; // each size that is tried, against the one before
 constexpr double least = 1;      // points; what is still too long is told by no card
 
+std::vector<std::string_view> lines_of(std::string_view words) {
+  std::vector<std::string_view> lines;
+  for (std::size_t end = words.find('\n'); end != std::string_view::npos; end = words.find('\n')) {
+    lines.push_back(words.substr(0, end));
+    words.remove_prefix(end + 1);
+  }
+  lines.push_back(words);
+  return lines;
+}
+
+Prose paragraphs(std::string_view words) {
+  Prose prose;
+  for (const std::string_view line : lines_of(words)) {
+    prose.blocks.emplace_back();
+    prose.blocks.back().spans.push_back(Span{.text = std::string(line)});
+  }
+  return prose;
+}
+
 bool fits(const std::vector<Line> &lines, double size, const TypeRoom &room) {
   const double height = static_cast<double>(lines.size()) * size * room.leading;
   return height <= room.height + 0.01 &&
@@ -29,7 +48,8 @@ FittedType::FittedType(const FaceOffer &offer) : faces_(offer.faces) {
 
 bool FittedType::has(std::string_view words) const {
   Compositor compositor(edition_, *faces_);
-  compositor.line(words, static_cast<StyleId>(0), Range{});
+  for (const std::string_view line : lines_of(words))
+    compositor.line(line, static_cast<StyleId>(0), Range{});
   return compositor.problems().empty();
 }
 
@@ -37,10 +57,7 @@ std::vector<Line> FittedType::lines(std::string_view words, double size, const T
   edition_.styles[0].size.value = Length::nearest_points(size);
   edition_.styles[0].leading.value = Length::nearest_points(size * room.leading);
   Compositor compositor(edition_, *faces_);
-  Prose prose;
-  prose.blocks.emplace_back();
-  prose.blocks.back().spans.push_back(Span{.text = std::string(words)});
-  Flow flow = compositor.flow(prose, static_cast<StyleId>(0));
+  Flow flow = compositor.flow(paragraphs(words), static_cast<StyleId>(0));
   return compositor.fill(flow, Mark{}, {Length::nearest_points(room.width), Length::inches(1000)})
       .lines;
 }

@@ -20,7 +20,8 @@ public:
   explicit FittedType(const FaceOffer &offer);
 
   bool has(std::string_view words) const; // a glyph for each character
-  // In as many lines as it takes, at the largest size that fits; no word is broken.
+  // Paragraphs end with a line feed. In as many lines as it takes, at the largest size that fits;
+  // no word is broken.
   std::vector<Line> set(std::string_view words, const TypeRoom &room);
 
 private:

@@ -86,20 +86,11 @@ private:
   }
 
   void set_facts(double line, double width, double height) {
-    double foot = line;
-    for (std::size_t i = cards_.facts.size(); i-- > 0;) {
-      const std::string &fact = cards_.facts[i];
-      const double lines = i == 0 ? 3 : 1; // the papers may be many
-      std::vector<Line> set = face_for(quiet_, fact)
-                                  .set(fact, {.most = 11,
-                                              .width = width,
-                                              .height = std::min(lines * 13.75, height),
-                                              .leading = 1.25});
-      height -= height_of(set);
-      const double y = foot - set.back().baseline;
-      foot = y + set.front().baseline - 13.75;
-      lay(std::move(set), edge, y);
-    }
+    std::vector<Line> facts =
+        face_for(quiet_, cards_.facts)
+            .set(cards_.facts, {.most = 12, .width = width, .height = height, .leading = 1.25});
+    if (!facts.empty())
+      lay(facts, edge, line - facts.back().baseline);
   }
 
   // Centred in the height that is left.
