@@ -58,8 +58,7 @@ private:
 
   // Who made it, and at the right which one it is.
   double set_head() {
-    constexpr TypeRoom all{.most = 11, .width = 0, .height = 14, .leading = 1.25};
-    TypeRoom room = all;
+    TypeRoom room{.most = 11, .width = 0, .height = 28, .leading = 1.25}; // two lines
     room.width = cards_.maker.empty() ? inner() : inner() * 0.55;
     std::vector<Line> issue = face_for(quiet_, cards_.issue).set(cards_.issue, room);
     const double taken = right_of(issue);
@@ -100,13 +99,13 @@ private:
         face_for(quiet_, cards_.subtitle)
             .set(cards_.subtitle,
                  {.most = 13.5, .width = inner(), .height = room * 0.4, .leading = 1.2});
-    const double below = height_of(subtitle);
+    const double below = subtitle.empty() ? 0 : height_of(subtitle) + 3;
     std::vector<Line> title =
         face_for(loud_, cards_.title)
             .set(cards_.title,
                  {.most = 54, .width = inner(), .height = room - below, .leading = 1});
     const double y = top + (room - below - height_of(title)) / 2;
-    const double next = y + height_of(title);
+    const double next = y + height_of(title) + 3;
     lay(std::move(title), edge, y);
     lay(std::move(subtitle), edge, next);
   }
