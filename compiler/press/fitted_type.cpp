@@ -6,7 +6,7 @@ namespace bodkin::press {
 namespace {
 
 constexpr double smaller = 0.97; // each size that is tried, against the one before
-constexpr double least = 1;      // points; what is still too long is told by no card
+constexpr double least = 4;      // points; nobody reads what is smaller
 
 std::vector<std::string_view> lines_of(std::string_view words) {
   std::vector<std::string_view> lines;
@@ -34,6 +34,10 @@ bool fits(const std::vector<Line> &lines, double size, const TypeRoom &room) {
                       [](const Line &line) { return line.broken_word || line.too_wide; });
 }
 
+std::size_t whole_lines(double size, const TypeRoom &room) {
+  return std::max<std::size_t>(1, static_cast<std::size_t>(room.height / (size * room.leading)));
+}
+
 } // namespace
 
 FittedType::FittedType(const FaceOffer &offer) : faces_(offer.faces) {
@@ -46,11 +50,11 @@ FittedType::FittedType(const FaceOffer &offer) : faces_(offer.faces) {
   edition_.styles.push_back(style);
 }
 
-bool FittedType::has(std::string_view words) const {
+Problems FittedType::lacking(std::string_view words, Range from) const {
   Compositor compositor(edition_, *faces_);
   for (const std::string_view line : lines_of(words))
-    compositor.line(line, static_cast<StyleId>(0), Range{});
-  return compositor.problems().empty();
+    compositor.line(line, static_cast<StyleId>(0), from);
+  return compositor.problems();
 }
 
 std::vector<Line> FittedType::lines(std::string_view words, double size, const TypeRoom &room) {
@@ -67,14 +71,18 @@ std::vector<Line> FittedType::set(std::string_view words, const TypeRoom &room) 
     return {};
   for (double size = room.most;; size *= smaller) {
     std::vector<Line> set = lines(words, size, room);
-    if (fits(set, size, room) || size < least)
+    if (fits(set, size, room))
       return set;
+    if (size < least) {
+      set.resize(std::min(set.size(), whole_lines(size, room)));
+      return set;
+    }
   }
 }
 
 FittedType face_for(const std::vector<FaceOffer> &offers, std::string_view words) {
   for (const FaceOffer &offer : offers)
-    if (FittedType type(offer); type.has(words))
+    if (FittedType type(offer); type.lacking(words, Range{}).empty())
       return type;
   return FittedType(offers.front());
 }

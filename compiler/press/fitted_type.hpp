@@ -19,9 +19,10 @@ class FittedType {
 public:
   explicit FittedType(const FaceOffer &offer);
 
-  bool has(std::string_view words) const; // a glyph for each character
+  // Characters that the face has no glyph for, told of words that stand at `from`.
+  Problems lacking(std::string_view words, Range from) const;
   // Paragraphs end with a line feed. In as many lines as it takes, at the largest size that fits;
-  // no word is broken.
+  // no word is broken. What would be smaller than 4pt is cut short.
   std::vector<Line> set(std::string_view words, const TypeRoom &room);
 
 private:

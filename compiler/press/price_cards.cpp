@@ -160,4 +160,21 @@ void write_price_cards(const PriceCards &cards, const LeafletType &type, const I
   write_pdf(pdf, pages, imprint, "prices", sink);
 }
 
+Problems lacking_on_cards(const PriceCards &cards, const LeafletType &type, Range from) {
+  Problems told;
+  const auto look = [&](const std::vector<FaceOffer> &offers, const std::string &words) {
+    for (Problem &problem : face_for(offers, words).lacking(words, from)) {
+      problem.kind = Kind::warning;
+      problem.why = "it is an empty box on the cards for the table";
+      problem.type = {{"", "let the edition's largest style be in a face that has it"}};
+      told.push_back(std::move(problem));
+    }
+  };
+  for (const std::string *words : {&cards.title, &cards.price})
+    look(type.loud(), *words);
+  for (const std::string *words : {&cards.subtitle, &cards.maker, &cards.issue, &cards.facts})
+    look(type.quiet(), *words);
+  return told;
+}
+
 } // namespace bodkin::press

@@ -12,4 +12,7 @@ namespace bodkin::press {
 void write_price_cards(const paperwork::PriceCards &cards, const LeafletType &type,
                        const Imprint &imprint, const Sink &sink);
 
+// What no face has a character for: warnings at `from`, the line that asks for cards.
+Problems lacking_on_cards(const paperwork::PriceCards &cards, const LeafletType &type, Range from);
+
 } // namespace bodkin::press
