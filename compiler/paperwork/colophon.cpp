@@ -121,6 +121,11 @@ std::string_view done(StepKind kind) {
     return "rounded at the corners";
   case StepKind::tie:
     return "tied";
+  case StepKind::dry:
+  case StepKind::press:
+  case StepKind::add:
+  case StepKind::pack:
+    break; // nobody sees these on the finished copy
   }
   return {};
 }
