@@ -19,7 +19,7 @@ namespace fs = std::filesystem;
 
 bool of_sheets(const std::string &name) {
   return name == "sheets.pdf" || name == "originals.pdf" || name == "assembly.pdf" ||
-         name.starts_with("ticket.") || name.starts_with("passes/");
+         name == "prices.pdf" || name.starts_with("ticket.") || name.starts_with("passes/");
 }
 
 Problem sheets_taken_away() {

@@ -73,6 +73,16 @@ void PrintRoom::originals(Delivery &delivery) {
   delivery.end();
 }
 
+void PrintRoom::cards(Delivery &delivery, const paperwork::PriceCards &asked,
+                      const press::LeafletType &type) {
+  for (Problem &lacking : press::lacking_on_cards(asked, type, way_.edition().cards->from))
+    way_.problems.push_back(std::move(lacking));
+  delivery.begin("prices.pdf");
+  press::write_price_cards(asked, type, imprint_,
+                           [&](std::string_view bytes) { delivery.add(bytes); });
+  delivery.end();
+}
+
 void PrintRoom::papers(Delivery &delivery) {
   progress_.say("writing papers");
   const paperwork::Making making = making_of(way_);
@@ -85,6 +95,8 @@ void PrintRoom::papers(Delivery &delivery) {
   delivery.begin("ticket.pdf");
   press::write_leaflet(ticket, type, imprint_, "ticket", sink);
   delivery.end();
+  if (way_.edition().cards)
+    cards(delivery, paperwork::price_cards(making, way_.sources), type);
   delivery.begin("assembly.pdf");
   press::write_leaflet(paperwork::assembly_guide(making), type, plates_, imprint_, "assembly",
                        sink);

@@ -5,6 +5,7 @@
 #include "command/options.hpp"
 #include "command/way.hpp"
 #include "press/output.hpp"
+#include "press/price_cards.hpp"
 
 #include <memory>
 
@@ -27,6 +28,10 @@ public:
   void pictures(Delivery &delivery, int dpi);
 
 private:
+  // Tells what their faces lack beside the problems of the way.
+  void cards(Delivery &delivery, const paperwork::PriceCards &asked,
+             const press::LeafletType &type);
+
   press::Imprint imprint_;
   WayThrough &way_;
   Progress &progress_;

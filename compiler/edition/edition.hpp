@@ -69,6 +69,7 @@ struct Edition {
   bool creep_made_up_for = true;      // by moving matter towards the fold
   std::optional<Known<Budget>> budget;
   std::optional<Known<Price>> price;
+  std::optional<Known<std::int64_t>> cards; // that tell the price; only where there is one
   Known<Currency> currency; // what its money is counted in; empty where it has no money
   std::vector<Exchange> exchanges;
   std::optional<Known<Rate>> labour;             // an hour

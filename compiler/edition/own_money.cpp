@@ -95,6 +95,37 @@ void take_paid(Reader &reader, FactLine line) {
   reader.edition.paid.push_back({price, paid_for(line.words("what")), line.range()});
 }
 
+Problem too_many_cards(const Reader &reader, Range line, Range written) {
+  return {.check = "number-too-big",
+          .range = written,
+          .message = fmt::format("{} cards are more than any table holds; {} is the most",
+                                 reader.sources.text(written), limits::cards),
+          .why = "a card lies beside a pile of copies, and tells what one costs",
+          .type = {{typed(reader, line, written, "8"), "with the number that was meant"}}};
+}
+
+Problem cards_without_price(Range line) {
+  return {.check = "cards-without-price",
+          .range = line,
+          .message = "cards for the table are to tell a price, and this edition has none",
+          .why = "whoever picks a copy up wants to know what it costs",
+          .type = {{"price      $5 a copy", "under edition, with your own"}}};
+}
+
+// What is written beside a price that has a slip in it is left alone: the slip is told already.
+void take_cards(Reader &reader) {
+  const FactLine line = reader.edition_facts.find("cards");
+  const auto cards = count_in(reader, line, "count", 1, "without a card, leave the line out");
+  if (!cards)
+    return;
+  if (**cards > limits::cards)
+    return reader.report(too_many_cards(reader, line.range(), cards->from));
+  if (reader.edition.price)
+    reader.edition.cards = cards;
+  else if (!reader.edition_facts.find("price"))
+    reader.report(cards_without_price(line.range()));
+}
+
 } // namespace
 
 void take_money(Reader &reader) {
@@ -106,6 +137,7 @@ void take_money(Reader &reader) {
         limit->from);
   if (const auto price = rate_in(reader, facts.find("price"), "price"))
     edition.price = known(price->value.price, price->from);
+  take_cards(reader);
   edition.labour = rate_by(reader, facts.find("labour"), "wage", an_hour);
   edition.impression =
       count_in(reader, facts.find("impression"), "number", 1, "the first printing is impression 1");

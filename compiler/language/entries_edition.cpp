@@ -123,6 +123,12 @@ constexpr std::array entries{
           .phrase = "price:copyrate",
           .meaning = "What a copy is sold for.",
           .example = "price $5 a copy"},
+    Entry{.word = "cards",
+          .under = "edition",
+          .phrase = "count:count",
+          .meaning = "Cards that tell the `price`, to lie beside the copies on a table: compile "
+                     "writes `prices.pdf`, eight of them on a sheet of letter or A4.",
+          .example = "cards 8"},
     Entry{.word = "labour",
           .under = "edition",
           .phrase = "wage:rate",

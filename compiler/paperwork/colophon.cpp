@@ -13,16 +13,6 @@ constexpr std::array<const char *, 12> months{"January",   "February", "March", 
 
 bool is_american(const Edition &edition) { return **edition.languages.begin() == "en-US"; }
 
-std::string date_words(const Date &date, bool american) {
-  if (date.month < 1 || date.month > 12)
-    return std::to_string(date.year);
-  const char *month = months[static_cast<std::size_t>(date.month) - 1];
-  if (date.day == 0)
-    return fmt::format("{} {}", month, date.year);
-  return american ? fmt::format("{} {}, {}", month, date.day, date.year)
-                  : fmt::format("{} {} {}", date.day, month, date.year);
-}
-
 bool is_capital(char c) { return c >= 'A' && c <= 'Z'; }
 
 // "Cream writing paper" goes into the sentence with a small letter; "Cream Laid", with another
@@ -59,7 +49,7 @@ std::string title_words(const Edition &edition) {
   if (edition.series)
     text += fmt::format(" of {}", **edition.series);
   if (edition.dated)
-    text += ", " + date_words(**edition.dated, is_american(edition));
+    text += ", " + date_words(edition, **edition.dated);
   const std::int64_t copies = edition.run->copies;
   return fmt::format("{}, in {} {}.", text, copies, copies == 1 ? "copy" : "copies");
 }
@@ -71,12 +61,9 @@ struct Printing {
 
 Printing printing_of(const std::vector<CopyPart> &parts) {
   Printing printing;
+  printing.papers = paper_names(parts);
   for (const CopyPart &part : parts) {
     const Edition &edition = *part.edition;
-    for (const Sheet &sheet : part.imposition.sheets)
-      if (sheet.stock != StockId::none)
-        add_new(printing.papers,
-                in_a_sentence(edition[sheet.stock].title, edition[sheet.stock].name));
     for (std::size_t page = 1; page < edition.pages.size(); ++page) {
       const Page &of = edition.pages[page];
       (*of.mode == Mode::black ? printing.black : printing.colour) = true;
@@ -134,6 +121,11 @@ std::string_view done(StepKind kind) {
     return "rounded at the corners";
   case StepKind::tie:
     return "tied";
+  case StepKind::dry:
+  case StepKind::press:
+  case StepKind::add:
+  case StepKind::pack:
+    break; // nobody sees these on the finished copy
   }
   return {};
 }
@@ -150,13 +142,9 @@ std::string finished(const Edition &edition) {
   return fmt::format(" {} by hand.", text);
 }
 
-// "$5 a copy", as the manuscript writes it.
 std::string price_words(const Edition &edition, const Sources &sources) {
-  if (!edition.price || (*edition.price)->amount.digits == 0)
-    return {};
-  const std::string_view asked = sources.text(edition.price->from);
-  return fmt::format(" {} a copy.",
-                     asked.substr(0, std::min(asked.find(" a "), asked.find(" each"))));
+  const std::string price = asked_price(edition, sources);
+  return price.empty() ? price : fmt::format(" {} a copy.", price);
 }
 
 std::string given_under(const Edition &edition) {
@@ -172,6 +160,34 @@ std::string given_under(const Edition &edition) {
 }
 
 } // namespace
+
+std::string date_words(const Edition &edition, const Date &date) {
+  if (date.month < 1 || date.month > 12)
+    return std::to_string(date.year);
+  const char *month = months[static_cast<std::size_t>(date.month) - 1];
+  if (date.day == 0)
+    return fmt::format("{} {}", month, date.year);
+  return is_american(edition) ? fmt::format("{} {}, {}", month, date.day, date.year)
+                              : fmt::format("{} {} {}", date.day, month, date.year);
+}
+
+std::vector<std::string> paper_names(const std::vector<CopyPart> &parts) {
+  std::vector<std::string> papers;
+  for (const CopyPart &part : parts)
+    for (const Sheet &sheet : part.imposition.sheets)
+      if (sheet.stock != StockId::none) {
+        const Stock &stock = (*part.edition)[sheet.stock];
+        add_new(papers, in_a_sentence(stock.title, stock.name));
+      }
+  return papers;
+}
+
+std::string asked_price(const Edition &edition, const Sources &sources) {
+  if (!edition.price || (*edition.price)->amount.digits == 0)
+    return {};
+  const std::string_view asked = sources.text(edition.price->from);
+  return std::string(asked.substr(0, std::min(asked.find(" a "), asked.find(" each"))));
+}
 
 std::string in_a_row(const std::vector<std::string> &names) {
   std::string text;

@@ -30,6 +30,12 @@ private:
   std::string words_;
 };
 
+// What the edition writes of itself, for its own words and for the cards on its table.
+std::string date_words(const Edition &edition, const Date &date);         // "November 2026"
+std::vector<std::string> paper_names(const std::vector<CopyPart> &parts); // each once
+// "$5", as the manuscript writes it; empty where a copy has no price or is free.
+std::string asked_price(const Edition &edition, const Sources &sources);
+
 // "a", "a and b", "a, b and c"
 std::string in_a_row(const std::vector<std::string> &names);
 

@@ -1,14 +1,11 @@
 #include "press/leaflet.hpp"
 
+#include "press/black_pages.hpp"
 #include "press/contents.hpp"
-#include "press/grey_form.hpp"
 #include "press/grounds.hpp"
 #include "press/ink.hpp"
 #include "press/leaflet_figures.hpp"
-#include "press/vectors.hpp"
 #include "press/writing.hpp"
-
-#include <stdexcept>
 
 namespace bodkin::press {
 namespace {
@@ -58,7 +55,8 @@ std::vector<std::string> words_of(const paperwork::Leaflet &leaflet) {
 class LeafletMaker {
 public:
   LeafletMaker(const paperwork::Leaflet &leaflet, LeafletType &type)
-      : width_(leaflet.paper.width.in_points()), height_(leaflet.paper.height.in_points()) {
+      : width_(leaflet.paper.width.in_points()), height_(leaflet.paper.height.in_points()),
+        drawn_(width_, height_) {
     type.suit(words_of(leaflet));
     pages_ = lay_out(leaflet, type);
     draw_lines(type);
@@ -82,41 +80,22 @@ public:
 
 private:
   void draw_lines(LeafletType &type) {
-    Vectors vectors;
     Fonts fonts;
     for (const LeafletPage &page : pages_) {
-      cairo_t *cairo = vectors.begin(width_, height_);
+      cairo_t *cairo = drawn_.begin();
       for (const PlacedPicture &picture : page.pictures)
         draw_picture(cairo, picture, type, fonts);
       draw_rules(cairo, page);
       for (const Item &item : page.words)
         press::draw(cairo, item, fonts);
-      vectors.end();
+      drawn_.end();
     }
-    drawn_ = vectors.finish();
-    lines_.setSuppressWarnings(true);
-    lines_.processMemoryFile("leaflet", drawn_.data(), drawn_.size());
-    for (QPDFObjectHandle page :
-         lines_.getRoot().getKey("/Pages").getKey("/Kids").getArrayAsVector())
-      forms_.push_back(lines_.makeIndirectObject(form_of(page)));
-  }
-
-  static QPDFObjectHandle form_of(QPDFObjectHandle page) {
-    QPDFObjectHandle form = page.getKey("/Contents");
-    QPDFObjectHandle dict = form.getDict();
-    dict.replaceKey("/Type", QPDFObjectHandle::newName("/XObject"));
-    dict.replaceKey("/Subtype", QPDFObjectHandle::newName("/Form"));
-    dict.replaceKey("/BBox", page.getKey("/MediaBox"));
-    dict.replaceKey("/Resources", page.getKey("/Resources"));
-    if (!grey_form(form, Greying::all))
-      throw std::runtime_error("the lines of a leaflet could not be made grey");
-    return form;
+    forms_ = drawn_.finish();
   }
 
   double width_, height_;
   std::vector<LeafletPage> pages_;
-  std::string drawn_; // the PDF that the forms are taken from: read until the last write
-  QPDF lines_;
+  BlackPages drawn_; // read until the last write
   std::vector<QPDFObjectHandle> forms_;
 };
 

@@ -76,6 +76,17 @@ FaceId face_for_reading(const Edition &edition, const OpenFaces &faces) {
   return nearest;
 }
 
+FaceId face_of_largest(const Edition &edition, const OpenFaces &faces) {
+  FaceId face = FaceId::none;
+  Length size;
+  for (const Style &style : edition.styles)
+    if (*style.face != FaceId::none && faces[*style.face].usable() && *style.size > size) {
+      face = *style.face;
+      size = *style.size;
+    }
+  return face;
+}
+
 // The same styles in a face of the edition's own.
 LeafletDress in_own_face(const Edition &edition, const OpenFaces &faces, const Edition &shelf) {
   LeafletDress dress{std::make_unique<Edition>(edition), &faces, {}};
@@ -106,7 +117,8 @@ std::string measures_whole(std::string_view text) {
 } // namespace
 
 LeafletType::LeafletType(const Files &files, const SystemFaces &system, const Edition &edition,
-                         const OpenFaces &own) {
+                         const OpenFaces &own)
+    : own_edition_(edition), own_faces_(own) {
   Sources sources;
   Problems told; // of faces that are not there: another is taken
   ShelfAlone shelf(files);
@@ -142,6 +154,27 @@ void LeafletType::suit(const std::vector<std::string> &words) {
   for (std::size_t i = 0; i < dresses_.size(); ++i)
     if (!lacks_a_glyph(dresses_[i], words))
       return wear(i);
+}
+
+FaceOffer LeafletType::offer(const LeafletDress &dress, LeafletRole role) const {
+  const StyleId style = dress.styles[static_cast<std::size_t>(role)];
+  return {dress.edition.get(), dress.faces, *dress.edition->styles[at(style)].face};
+}
+
+std::vector<FaceOffer> LeafletType::loud() const {
+  std::vector<FaceOffer> all;
+  if (const FaceId face = face_of_largest(own_edition_, own_faces_); face != FaceId::none)
+    all.push_back({&own_edition_, &own_faces_, face});
+  for (const LeafletDress &dress : dresses_)
+    all.push_back(offer(dress, LeafletRole::head));
+  return all;
+}
+
+std::vector<FaceOffer> LeafletType::quiet() const {
+  std::vector<FaceOffer> all;
+  for (std::size_t i = dresses_.size(); i-- > 0;) // the edition's own is the last
+    all.push_back(offer(dresses_[i], LeafletRole::text));
+  return all;
 }
 
 std::vector<Line> LeafletType::broken(std::string_view lead, std::string_view text,

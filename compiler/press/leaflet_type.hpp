@@ -42,6 +42,13 @@ struct LeafletDress {
   std::array<StyleId, 16> styles{}; // by role
 };
 
+// A face that words can be set in; held by others.
+struct FaceOffer {
+  const Edition *edition = nullptr;
+  const OpenFaces *faces = nullptr;
+  FaceId face = FaceId::none;
+};
+
 class LeafletType {
 public:
   // `edition` and `own` are the edition's, kept by reference; of `files` only the shelf is asked.
@@ -58,6 +65,10 @@ public:
   Line line(std::string_view text, LeafletRole role);
   double width(std::string_view text, LeafletRole role);
   double leading(LeafletRole role) const;
+  // What an edition's own papers may be set in, the best first: `loud` begins with the face of its
+  // largest style, `quiet` with the one that it is read in. Both end with those of the shelf.
+  std::vector<FaceOffer> loud() const;
+  std::vector<FaceOffer> quiet() const;
   // Every file that has been opened beside the edition's own.
   const std::vector<std::unique_ptr<FaceCut>> &files() const { return faces_.files(); }
 
@@ -68,6 +79,10 @@ private:
     return dresses_[worn_].styles[static_cast<std::size_t>(role)];
   }
 
+  FaceOffer offer(const LeafletDress &dress, LeafletRole role) const;
+
+  const Edition &own_edition_;
+  const OpenFaces &own_faces_;
   OpenFaces faces_;
   std::vector<LeafletDress> dresses_;
   std::size_t worn_ = 0;

@@ -12,6 +12,13 @@ constexpr Check table[] = {
      "Take one of them out.",
      "page 6\n"
      "  stays\n"},
+    {"cards-without-price", Kind::error, "Cards with a price are asked for, and there is no price",
+     "`cards` makes cards for the table: the title, who made it, how many copies there are, and "
+     "what one costs. The edition does not say that.",
+     "Write the price under the edition, or take the line with the cards out.",
+     "edition \"Bus Notes\"\n"
+     "  price      $5 a copy\n"
+     "  cards      8\n"},
     {"cheap-run", Kind::note, "A few more copies cost no more",
      "Printers' prices fall in steps. Just below a step, a larger run costs the same or less "
      "in all than the one asked for: 25 copies for the price of 24.",

@@ -64,6 +64,24 @@ TEST_CASE("a budget is for a copy or for the run") {
   CHECK(r.edition().budget->value.of_run);
 }
 
+TEST_CASE("cards for the table are a count, and want a price to tell") {
+  CHECK(**read(small_edition("price $5 a copy\ncards 8", "page 1\n")).edition().cards == 8);
+  const Read free = read(small_edition("cards 8", "page 1\n"));
+  CHECK(free.found() == "error almanac.bodkin:6:3 cards-without-price\n");
+  CHECK_FALSE(free.edition().cards);
+  const Read none = read(small_edition("price $5 a copy\ncards 0", "page 1\n"));
+  CHECK(none.problems.at(0).message == "0 is too few; the least is 1");
+  const Read many = read(small_edition("price $5 a copy\ncards 1001", "page 1\n"));
+  CHECK(many.problems.at(0).message ==
+        "1001 cards are more than any table holds; 1000 is the most");
+  CHECK_FALSE(many.edition().cards);
+}
+
+TEST_CASE("of cards beside a price with a slip in it nothing more is said") {
+  const Read r = read(small_edition("price 5\ncards 8", "page 1\n"));
+  CHECK(r.found() == "error almanac.bodkin:6:9 no-unit\n");
+}
+
 TEST_CASE("a folding is one's own, or the shelf's without being borrowed") {
   const Read shelf = read(small_edition("folding section-8", "page 1\n"));
   CHECK(shelf.found().empty());
