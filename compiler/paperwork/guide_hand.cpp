@@ -123,7 +123,7 @@ std::string_view when_words(When when) {
 // Ink and glue are wet for a while; common practice, no source.
 std::string_view drying(const Element &element) {
   const auto *hand = std::get_if<Hand>(&element.what);
-  if (hand == nullptr)
+  if (hand == nullptr || !has_to_dry(element))
     return "";
   switch (hand->kind) {
   case HandKind::stamp:

@@ -62,11 +62,45 @@ When when_of(const Element &element) {
   return element.work.when ? **element.work.when : When::unsaid;
 }
 
+int rank_of(const Element &element) {
+  return (has_to_dry(element) ? 2 : 0) + (on_good_copies_only(element) ? 1 : 0);
+}
+
 } // namespace
+
+bool in_pencil(const Hand &hand) { return hand.text.find("pencil") != std::string::npos; }
+
+// Common practice, no source.
+bool has_to_dry(const Element &element) {
+  const auto *hand = std::get_if<Hand>(&element.what);
+  if (hand == nullptr)
+    return false;
+  switch (hand->kind) {
+  case HandKind::stamp:
+  case HandKind::signature:
+  case HandKind::number:
+  case HandKind::spray:
+  case HandKind::colour:
+  case HandKind::tip_in:
+    return !in_pencil(*hand);
+  default:
+    return false;
+  }
+}
+
+bool on_good_copies_only(const Element &element) {
+  const auto *hand = std::get_if<Hand>(&element.what);
+  return hand != nullptr && (hand->kind == HandKind::signature || hand->kind == HandKind::number);
+}
 
 std::vector<MakingTask> tasks_in_order(const Making &making) {
   const std::vector<FinishStep> &finish = making.edition.finish;
-  const std::vector<StandingCharge> stands = where_work_stands_in_all(making.edition);
+  std::vector<StandingCharge> stands = where_work_stands_in_all(making.edition);
+  std::stable_sort(stands.begin(), stands.end(),
+                   [&](const StandingCharge &one, const StandingCharge &other) {
+                     return rank_of(making.edition[one.element]) <
+                            rank_of(making.edition[other.element]);
+                   });
   std::vector<MakingTask> tasks;
   for (std::size_t step = 0; step <= finish.size(); ++step) {
     for (const StandingCharge &stand : stands) {
