@@ -36,6 +36,8 @@ void tell_originals(GuideWriter &writer); // where something is glued on them
 void tell_printing(GuideWriter &writer);
 void tell_piles(GuideWriter &writer);
 void tell_tasks(GuideWriter &writer); // finish and work by hand, in order
+// How the sheets of a part lie when its folding begins.
+bool fronts_lie_up(const CopyPart &part);
 // How flat sheets are laid on each other; false where they are folded one by one.
 bool tell_gathering(GuideWriter &writer);
 void tell_folding(GuideWriter &writer, const CopyPart &part);
