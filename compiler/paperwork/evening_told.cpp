@@ -99,6 +99,8 @@ void tell_evening(const Making &making, Leaflet &leaflet) {
                         "Work whose time the edition does not say is left out of these sums; "
                         "`takes` says it.",
                         true});
+  if (making.edition.run->spare > 0)
+    leaflet.add(Passage{{}, "Times allow for every spare to be needed.", true});
   if (std::count_if(all.begin(), all.end(), [](const WorkOfTask &work) { return work.timed; }) < 2)
     return;
   for (const int hands : {1, 2}) {

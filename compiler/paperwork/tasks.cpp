@@ -96,11 +96,10 @@ bool on_good_copies_only(const Element &element) {
 std::vector<MakingTask> tasks_in_order(const Making &making) {
   const std::vector<FinishStep> &finish = making.edition.finish;
   std::vector<StandingCharge> stands = where_work_stands_in_all(making.edition);
-  std::stable_sort(stands.begin(), stands.end(),
-                   [&](const StandingCharge &one, const StandingCharge &other) {
-                     return rank_of(making.edition[one.element]) <
-                            rank_of(making.edition[other.element]);
-                   });
+  std::stable_sort(
+      stands.begin(), stands.end(), [&](const StandingCharge &one, const StandingCharge &other) {
+        return rank_of(making.edition[one.element]) < rank_of(making.edition[other.element]);
+      });
   std::vector<MakingTask> tasks;
   for (std::size_t step = 0; step <= finish.size(); ++step) {
     for (const StandingCharge &stand : stands) {
