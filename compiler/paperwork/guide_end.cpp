@@ -96,7 +96,6 @@ void tell_plan(GuideWriter &writer) {
   tell_evening(writer.making, plan);
   if (plan.blocks.empty())
     return;
-  writer.leaflet.add(NewPage{});
   writer.leaflet.add(Headline{"The evening, planned", 1, {}});
   for (LeafletBlock &block : plan.blocks)
     writer.leaflet.blocks.push_back(std::move(block));
@@ -126,7 +125,7 @@ void tell_numbers(GuideWriter &writer) {
   writer.leaflet.add(NewPage{});
   writer.leaflet.add(Headline{"Numbers, to sign off", 1, {}});
   writer.say(fmt::format("{}: {} to {}, one on each good copy. Tick a number when its copy is "
-                         "numbered, and note beside it who has it.",
+                         "numbered, and write on its line who has it.",
                          harmless(hand->text), first, last));
   Ticks ticks;
   for (std::int64_t number = first; number <= std::min(last, first + most_boxes - 1); ++number)

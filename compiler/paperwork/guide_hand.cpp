@@ -30,9 +30,8 @@ struct PageEdges {
 };
 
 PageEdges edges_of(const Place &place, const Size &page, const CutBefore &cut) {
-  const bool spine_left = place.spine == SpineAt::left, spine_right = place.spine == SpineAt::right;
-  return {spine_right ? cut.fore_edge : Length{}, cut.head,
-          spine_left ? page.width - cut.fore_edge : page.width, page.height - cut.foot};
+  const Box left = left_of_page(place, page, cut);
+  return {left.x, left.y, left.right(), left.foot()};
 }
 
 FromEdge across(const Place &place, const PageEdges &edges, const Box &box) {

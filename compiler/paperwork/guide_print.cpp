@@ -179,8 +179,8 @@ void tell_piles(GuideWriter &writer) {
           : fmt::format("Lay a pile of each sheet, from left to right, {}. Backs are shown as you "
                         "see them when you turn the sheet like a leaf of a book.",
                         lying_words(writer.making)));
-  writer.leaflet.add(piles_table(writer, all));
   tell_spares(writer);
+  writer.leaflet.add(piles_table(writer, all));
   for (std::size_t i = 0; i < std::min(all.size(), most_sheets_shown); ++i)
     writer.leaflet.add(
         Pictures{{side_shown(writer.making, all[i], 0), side_shown(writer.making, all[i], 1)},

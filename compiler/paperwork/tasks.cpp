@@ -142,4 +142,20 @@ CutBefore cut_before(const Making &making, const std::vector<MakingTask> &tasks,
   return cut;
 }
 
+CutBefore all_cuts(const Making &making) {
+  CutBefore cut;
+  for (const FinishStep &step : making.edition.finish) {
+    cut.fore_edge += step.fore_edge;
+    cut.head += step.head;
+    cut.foot += step.foot;
+  }
+  return cut;
+}
+
+Box left_of_page(const Place &place, const Size &page, const CutBefore &cut) {
+  const bool bound = place.spine == SpineAt::left || place.spine == SpineAt::right;
+  return {place.spine == SpineAt::right ? cut.fore_edge : Length{}, cut.head,
+          bound ? page.width - cut.fore_edge : page.width, page.height - cut.head - cut.foot};
+}
+
 } // namespace bodkin::paperwork

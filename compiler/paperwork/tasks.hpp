@@ -32,5 +32,8 @@ struct CutBefore {
 };
 CutBefore cut_before(const Making &making, const std::vector<MakingTask> &tasks,
                      const MakingTask &task);
+CutBefore all_cuts(const Making &making);
+// What the knife has left of a page, in its own frame.
+Box left_of_page(const Place &place, const Size &page, const CutBefore &cut);
 
 } // namespace bodkin::paperwork

@@ -194,7 +194,7 @@ struct TicketWriter {
                         "(uncollated): the copies of each sheet come out "
                         "together. A black side is counted as black.",
                         false});
-    Table table{{"file", "its pages", "front", "back", "right when, held to the light,"}, {}, {}};
+    Table table{{"file", "its pages", "front", "back", "right when held to the light"}, {}, {}};
     for (const Pass &pass : making.passes)
       check_rows(pass, table);
     leaflet.add(std::move(table));
