@@ -157,10 +157,7 @@ std::int64_t sheets_of(const Making &making, const MakingTask &task) {
 }
 
 bool good_copies_only(const Making &making, const MakingTask &task) {
-  if (task.step)
-    return false;
-  const auto *hand = std::get_if<Hand>(&making.edition[task.element].what);
-  return hand != nullptr && (hand->kind == HandKind::signature || hand->kind == HandKind::number);
+  return !task.step && on_good_copies_only(making.edition[task.element]);
 }
 
 } // namespace

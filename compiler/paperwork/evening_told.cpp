@@ -32,6 +32,21 @@ Table work_table(const std::vector<WorkOfTask> &all) {
   return table;
 }
 
+// Columns with nothing in them say nothing.
+Table without_empty_columns(Table table) {
+  for (std::size_t column = table.heads.size(); column-- > 0;) {
+    if (!std::all_of(table.rows.begin(), table.rows.end(),
+                     [&](const auto &row) { return row[column].empty(); }))
+      continue;
+    const auto at = static_cast<std::ptrdiff_t>(column);
+    table.heads.erase(table.heads.begin() + at);
+    table.figures.erase(table.figures.begin() + at);
+    for (auto &row : table.rows)
+      row.erase(row.begin() + at);
+  }
+  return table;
+}
+
 std::string hands_words(int hands) {
   return hands == 1 ? "One pair of hands" : hands == 2 ? "Two pairs of hands" : "Three pairs";
 }
@@ -76,7 +91,7 @@ void tell_evening(const Making &making, Leaflet &leaflet) {
   const std::vector<WorkOfTask> all = works(making);
   if (std::none_of(all.begin(), all.end(), [](const WorkOfTask &work) { return work.timed; }))
     return;
-  leaflet.add(work_table(all));
+  leaflet.add(without_empty_columns(work_table(all)));
   tell_ends(leaflet, all);
   if (std::any_of(all.begin(), all.end(),
                   [](const WorkOfTask &work) { return !work.timed && work.waits == 0; }))
@@ -84,6 +99,8 @@ void tell_evening(const Making &making, Leaflet &leaflet) {
                         "Work whose time the edition does not say is left out of these sums; "
                         "`takes` says it.",
                         true});
+  if (making.edition.run->spare > 0)
+    leaflet.add(Passage{{}, "Times allow for every spare to be needed.", true});
   if (std::count_if(all.begin(), all.end(), [](const WorkOfTask &work) { return work.timed; }) < 2)
     return;
   for (const int hands : {1, 2}) {

@@ -22,14 +22,7 @@ struct Drawer {
     return finish_told(edition(), making.imposition)[index].down;
   }
 
-  // What is wrapped round the book is its outside; else its own outermost sheet.
-  int outer_sheet() const {
-    const auto &sheets = making.imposition.sheets;
-    for (std::size_t i = 0; i < sheets.size(); ++i)
-      if (sheets[i].piece == "wrap")
-        return static_cast<int>(i);
-    return 0;
-  }
+  int outer_sheet() const { return paperwork::outer_sheet(making); }
 
   static void outline(Measured &picture) {
     picture.strokes.push_back(

@@ -13,7 +13,7 @@ std::string run_words(const Making &making) {
   const Run &run = *making.edition.run;
   std::string text = counted(run.copies, "copy", "copies");
   if (run.spare > 0)
-    text += fmt::format(" and {} spare: {} to make", run.spare, making.printed());
+    text += fmt::format(", and sheets for {} spare", run.spare);
   return text;
 }
 
@@ -54,6 +54,7 @@ Leaflet assembly_guide(const Making &making) {
   tell_piles(writer);
   tell_tasks(writer);
   tell_counts(writer);
+  tell_rest(writer);
   tell_plan(writer);
   tell_numbers(writer);
   return std::move(writer.leaflet);

@@ -12,37 +12,27 @@
 namespace bodkin::paperwork {
 namespace {
 
-Size finished(const Edition &edition) {
-  Size size = *edition.size;
-  for (const FinishStep &step : edition.finish) {
-    size.width -= step.fore_edge;
-    size.height -= step.head + step.foot;
-  }
-  return size;
+// A page as the knife leaves it.
+Measured trimmed_page(const Making &making, int page) {
+  const Box left = left_of_page(making.imposition.place_of(page), making.imposition.size_of(page),
+                                all_cuts(making));
+  Measured picture;
+  picture.ground = PageGround{page, left};
+  picture.size = {left.width, left.height};
+  picture.strokes.push_back({StrokeKind::outline, {}, {left.width, left.height}, {}});
+  return picture;
 }
 
-// The first page, with what the knife leaves of it.
 Shown first_page(const GuideWriter &writer) {
-  const Edition &edition = writer.edition();
-  const Size copy = finished(edition);
-  Measured picture;
-  picture.ground = PageGround{1};
-  picture.size = writer.making.imposition.size_of(1);
-  picture.strokes.push_back(
-      {StrokeKind::outline, {}, {picture.size.width, picture.size.height}, {}});
+  Measured picture = trimmed_page(writer.making, 1);
+  const Size copy = picture.size;
   picture.dimensions.push_back({{}, {copy.width, {}}, writer.exact(copy.width), Beside::above});
   picture.dimensions.push_back({{}, {{}, copy.height}, writer.exact(copy.height), Beside::left});
-  return {picture, "The front of a copy."};
+  return {picture, "The front of a finished copy."};
 }
 
 Shown last_page(const GuideWriter &writer) {
-  const int page = *writer.edition().page_count;
-  Measured picture;
-  picture.ground = PageGround{page};
-  picture.size = writer.making.imposition.size_of(page);
-  picture.strokes.push_back(
-      {StrokeKind::outline, {}, {picture.size.width, picture.size.height}, {}});
-  return {picture, "Its back."};
+  return {trimmed_page(writer.making, *writer.edition().page_count), "Its back."};
 }
 
 struct PaperNeed {

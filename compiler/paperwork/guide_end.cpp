@@ -96,7 +96,6 @@ void tell_plan(GuideWriter &writer) {
   tell_evening(writer.making, plan);
   if (plan.blocks.empty())
     return;
-  writer.leaflet.add(NewPage{});
   writer.leaflet.add(Headline{"The evening, planned", 1, {}});
   for (LeafletBlock &block : plan.blocks)
     writer.leaflet.blocks.push_back(std::move(block));
@@ -126,7 +125,7 @@ void tell_numbers(GuideWriter &writer) {
   writer.leaflet.add(NewPage{});
   writer.leaflet.add(Headline{"Numbers, to sign off", 1, {}});
   writer.say(fmt::format("{}: {} to {}, one on each good copy. Tick a number when its copy is "
-                         "numbered, and note beside it who has it.",
+                         "numbered, and write on its line who has it.",
                          harmless(hand->text), first, last));
   Ticks ticks;
   for (std::int64_t number = first; number <= std::min(last, first + most_boxes - 1); ++number)
@@ -137,17 +136,24 @@ void tell_numbers(GuideWriter &writer) {
 }
 
 void tell_counts(GuideWriter &writer) {
+  if (writer.chosen)
+    return;
+  writer.chosen = true;
   const Run &run = *writer.edition().run;
-  writer.step("Count");
-  std::string text =
-      fmt::format("There are now {}", counted(run.copies, "good copy", "good copies"));
-  text +=
-      run.spare > 0
-          ? fmt::format(", and up to {} more: spares for sheets that were spoilt on the way. Keep "
-                        "what is left for whoever asks for a missing page.",
-                        run.spare)
-          : ".";
-  writer.say(text);
+  writer.step("Check and count");
+  writer.say(fmt::format(
+      "Leaf through each copy: every page there, in order, the right way up, nothing smudged.{} "
+      "Count {}.",
+      run.spare == 0
+          ? ""
+          : " Make what is spoilt again from loose sheets, through every step till here.",
+      counted(run.copies, "good copy", "good copies")));
+}
+
+void tell_rest(GuideWriter &writer) {
+  if (writer.edition().run->spare > 0)
+    writer.say("Keep the loose sheets that are left for whoever asks for a missing page.",
+               "In the end.");
   if (!writer.cautioned.empty())
     writer.remark(
         "Rules of the place where you work, and what labels say, come before this paper.");

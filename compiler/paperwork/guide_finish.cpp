@@ -58,9 +58,8 @@ std::string heading_of(const FinishStep &step) {
 std::string way_of(const FinishStep &step) {
   switch (step.kind) {
   case StepKind::crease:
-    return "Press a groove along the line with a bone folder against a steel rule, on the side "
-           "that "
-           "will be outside; the ridge then lies inside the fold, and the card does not crack.";
+    return "Press the groove with a bone folder along a steel rule, on the side that will be "
+           "outside; the ridge then lies inside the fold, and the card does not crack.";
   case StepKind::fold:
     return "Bring the edges together first, hold them, and then press the fold sharp from its "
            "middle "
@@ -70,9 +69,9 @@ std::string way_of(const FinishStep &step) {
            "close "
            "inside, in the middle of the copy.";
   case StepKind::trim:
-    return "Close the copy, fold to one side, and tap it square. Cut from the fold outwards, or on "
-           "a "
-           "guillotine with the fold against the stop.";
+    return "Close the copy and tap it square against the fold. Cut one copy at a time: a pile of "
+           "stapled copies is thicker at the fold and slips. With a knife, press the rule down and "
+           "make many light passes; on a guillotine, the fold lies against the stop.";
   case StepKind::sew:
     return "Prick the holes from the inside of the fold. Go in at the middle one, out at the next, "
            "and end where you began; knot over the long stitch.";
@@ -107,6 +106,54 @@ std::string what_of(const FinishStep &step, const FinishTold &told, Ruler ruler)
   return rest.empty() ? rest : rest + ".";
 }
 
+// Sheets that are grooved one by one before they are gathered need not be looked for.
+bool gathered_before(const Edition &edition, std::size_t step) {
+  const auto end = edition.finish.begin() + static_cast<std::ptrdiff_t>(step);
+  return std::any_of(edition.finish.begin(), end,
+                     [](const FinishStep &earlier) { return earlier.kind == StepKind::collate; });
+}
+
+std::string creasing_words(const GuideWriter &writer, std::size_t step) {
+  const Edition &edition = writer.edition();
+  const bool fronts = fronts_lie_up(writer.making.parts.front());
+  const std::string_view lies = fronts ? "front" : "back";
+  const bool out = gathered_before(edition, step);
+  if (edition.finish[step].all)
+    return out ? "Take the sheets of a copy apart, groove one after the other, and gather them "
+                 "again as they lay."
+               : fmt::format("Take one sheet at a time from its pile, groove it, and lay it back, "
+                             "{} up.",
+                             lies);
+  if (out)
+    return fmt::format("Take the cover out of the gathered sheets, lay it front up, groove it, and "
+                       "put it back where it was, {} up.",
+                       lies);
+  const auto &sheets = writer.making.imposition.sheets;
+  return fmt::format("Take the sheets of pile {} one at a time, front up; groove each, and lay it "
+                     "back, {} up.",
+                     sheets[static_cast<std::size_t>(outer_sheet(writer.making))].number, lies);
+}
+
+// In the order of the cuts: the first is measured from the fold, the last from the new head.
+std::string cuts_in_order(const Edition &edition, std::size_t step, const CutBefore &was) {
+  const FinishStep &of = edition.finish[step];
+  const Ruler ruler = edition.ruler;
+  std::vector<std::string> cuts;
+  if (of.fore_edge > Length{})
+    cuts.push_back(fmt::format("the fore-edge, {} from the fold",
+                               written(edition.size->width - was.fore_edge - of.fore_edge, ruler)));
+  if (of.head > Length{})
+    cuts.push_back(fmt::format("the head, {} off", written(of.head, ruler)));
+  if (of.foot > Length{})
+    cuts.push_back(fmt::format(
+        "the foot, {} from the head",
+        written(edition.size->height - was.head - was.foot - of.head - of.foot, ruler)));
+  std::string text = "Cut, in this order: ";
+  for (std::size_t i = 0; i < cuts.size(); ++i)
+    text += fmt::format("{}{} {}", i == 0 ? "" : "; ", i + 1, cuts[i]);
+  return text + ".";
+}
+
 // What a ruler finds; creep and margins are the compiler's care, not the hand's.
 bool for_hands(const std::string &fact) {
   return fact.find("Creep") == std::string::npos && fact.find("margin") == std::string::npos;
@@ -116,7 +163,11 @@ void tell_places(GuideWriter &writer, std::size_t step, const FinishTold &told) 
   const FinishStep &of = writer.edition().finish[step];
   if (of.kind == StepKind::collate || of.kind == StepKind::crease || of.kind == StepKind::fold)
     return;
-  std::string text = what_of(of, told, writer.edition().ruler);
+  std::string text =
+      of.kind == StepKind::trim
+          ? cuts_in_order(writer.edition(), step,
+                          cut_before(writer.making, writer.tasks, {step, ElementId::none, {}}))
+          : what_of(of, told, writer.edition().ruler);
   for (const std::string &fact : told.facts)
     if (for_hands(fact))
       text += (text.empty() ? "" : " ") + fact;
@@ -135,6 +186,8 @@ void tell_step(GuideWriter &writer, std::size_t step) {
     tell_folding(writer, writer.making.parts.front());
   if (of.kind == StepKind::collate && !tell_gathering(writer))
     writer.say(what_of(of, told, edition.ruler));
+  if (of.kind == StepKind::crease)
+    writer.say(creasing_words(writer, step));
   if (const std::string way = way_of(of); !way.empty())
     writer.say(way);
   tell_places(writer, step, told);

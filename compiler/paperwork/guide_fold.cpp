@@ -96,6 +96,11 @@ bool gathered_before(const GuideWriter &writer) {
 
 } // namespace
 
+bool fronts_lie_up(const CopyPart &part) {
+  const auto of = folding_of(part);
+  return of && of->folded.front_up;
+}
+
 bool tell_gathering(GuideWriter &writer) {
   const auto of = folding_of(writer.making.parts.front());
   if (!of || !of->together())

@@ -30,9 +30,8 @@ struct PageEdges {
 };
 
 PageEdges edges_of(const Place &place, const Size &page, const CutBefore &cut) {
-  const bool spine_left = place.spine == SpineAt::left, spine_right = place.spine == SpineAt::right;
-  return {spine_right ? cut.fore_edge : Length{}, cut.head,
-          spine_left ? page.width - cut.fore_edge : page.width, page.height - cut.foot};
+  const Box left = left_of_page(place, page, cut);
+  return {left.x, left.y, left.right(), left.foot()};
 }
 
 FromEdge across(const Place &place, const PageEdges &edges, const Box &box) {
@@ -68,10 +67,14 @@ Shown place_shown(const GuideWriter &writer, const HandPlace &hand, const FromEd
                                 {x.from_end ? box.right() : box.x, y.from_end ? box.foot() : box.y},
                                 writer.ruled(y.distance),
                                 x.from_end ? Beside::right : Beside::left});
-  return {picture, fmt::format("On {}: {} from the {}, {} from the {}; {} wide, {} high.",
-                               page_words(writer.making, hand.page), writer.ruled(x.distance),
-                               x.name, writer.ruled(y.distance), y.name, writer.ruled(box.width),
-                               writer.ruled(box.height))};
+  return {picture,
+          fmt::format("On {}: its {} edge {} from the {}, its {} edge {} from the {}; {} wide, {} "
+                      "high{}.",
+                      page_words(writer.making, hand.page), x.from_end ? "right" : "left",
+                      writer.ruled(x.distance), x.name, y.from_end ? "lower" : "upper",
+                      writer.ruled(y.distance), y.name, writer.ruled(box.width),
+                      writer.ruled(box.height),
+                      hand.turn == Angle{} ? "" : "; then turned about its middle")};
 }
 
 std::string heading_of(const Element &element) {
@@ -123,7 +126,7 @@ std::string_view when_words(When when) {
 // Ink and glue are wet for a while; common practice, no source.
 std::string_view drying(const Element &element) {
   const auto *hand = std::get_if<Hand>(&element.what);
-  if (hand == nullptr)
+  if (hand == nullptr || !has_to_dry(element))
     return "";
   switch (hand->kind) {
   case HandKind::stamp:
@@ -141,14 +144,16 @@ std::string_view drying(const Element &element) {
   }
 }
 
-std::string count_words(const GuideWriter &writer, const Element &element) {
-  const auto *hand = std::get_if<Hand>(&element.what);
-  const bool good_only =
-      hand != nullptr && (hand->kind == HandKind::signature || hand->kind == HandKind::number);
+// Spare sheets are still loose when a copy is folded; on flat sheets they are worked on with the
+// others.
+std::string count_words(const GuideWriter &writer, const Element &element, When when) {
   const Run &run = *writer.edition().run;
-  return good_only ? fmt::format("on the {}, not on spares",
-                                 counted(run.copies, "good copy", "good copies"))
-                   : fmt::format("on all {}", counted(run.copies + run.spare, "copy", "copies"));
+  if (on_good_copies_only(element))
+    return fmt::format("on the {}", counted(run.copies, "good copy", "good copies"));
+  if (when == When::flat && run.spare > 0)
+    return fmt::format("on all {}, spares too", run.copies + run.spare);
+  return fmt::format("on {}",
+                     run.copies == 1 ? "the copy" : fmt::format("all {} copies", run.copies));
 }
 
 // Work that one line of the manuscript puts on several pages stands on each of them.
@@ -189,6 +194,14 @@ bool binds(StepKind kind) {
   return kind == StepKind::staple || kind == StepKind::sew || kind == StepKind::glue;
 }
 
+// On flat sheets there are no copies to choose from yet.
+bool chooses_before(const Edition &edition, const MakingTask &task) {
+  if (task.step)
+    return false;
+  const Element &element = edition[task.element];
+  return on_good_copies_only(element) && (!element.work.when || **element.work.when != When::flat);
+}
+
 bool comes_last(StepKind kind) {
   return kind == StepKind::add || kind == StepKind::tie || kind == StepKind::pack;
 }
@@ -199,7 +212,7 @@ void tell_hand(GuideWriter &writer, const MakingTask &task) {
   const Element &element = writer.edition()[task.element];
   const When when = element.work.when ? **element.work.when : When::unsaid;
   writer.step(heading_of(element));
-  writer.say(fmt::format("Done {}, {}.", when_words(when), count_words(writer, element)));
+  writer.say(fmt::format("Done {}, {}.", when_words(when), count_words(writer, element, when)));
   const CutBefore cut = cut_before(writer.making, writer.tasks, task);
   show_places(writer, task, cut);
   if (const std::string_view dry = drying(element); !dry.empty())
@@ -236,6 +249,8 @@ void tell_tasks(GuideWriter &writer) {
       others_told = true;
       tell_pieces(writer, false);
     }
+    if (chooses_before(writer.edition(), task))
+      tell_counts(writer);
     if (task.step)
       tell_step(writer, *task.step);
     else

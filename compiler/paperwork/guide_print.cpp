@@ -109,6 +109,35 @@ Table piles_table(const GuideWriter &writer, const std::vector<Pile> &all) {
   return table;
 }
 
+bool heads_all_one_way(const Imposition &imposition) {
+  return std::all_of(imposition.sheets.begin(), imposition.sheets.end(), [](const Sheet &sheet) {
+    const auto &places = sheet.sides[0].places;
+    return std::all_of(places.begin(), places.end(),
+                       [](const Place &place) { return place.page == 0 || place.turn == 0; });
+  });
+}
+
+// As the step that takes sheets from the piles needs them.
+std::string lying_words(const Making &making) {
+  const bool fronts = fronts_lie_up(making.parts.front());
+  const bool alike =
+      std::all_of(making.parts.begin(), making.parts.end(),
+                  [&](const CopyPart &part) { return fronts_lie_up(part) == fronts; });
+  const std::string_view side = !alike ? "" : fronts ? "fronts up, " : "backs up, ";
+  return fmt::format("{}{}", side,
+                     heads_all_one_way(making.imposition) ? "heads away from you"
+                                                          : "all the same way round");
+}
+
+// Of the piles, and what is left beside them.
+void tell_spares(GuideWriter &writer) {
+  const Run &run = *writer.edition().run;
+  if (run.spare > 0)
+    writer.say(fmt::format("Make {}. What is over in each pile stays loose until the end: from it "
+                           "comes a new sheet for whatever is spoilt on the way.",
+                           counted(run.copies, "copy", "copies")));
+}
+
 bool all_of_one_sheet(const std::vector<Pass> &passes) {
   return std::all_of(passes.begin(), passes.end(),
                      [](const Pass &pass) { return pass.sheets.size() == 1; });
@@ -135,7 +164,9 @@ void tell_printing(GuideWriter &writer) {
         writer.remark(fmt::format("{}: {}", pass.file, line));
   writer.say(
       "Print one of each first, and hold it against the pictures of the next step: the right "
-      "page behind the right page, heads the same way, nothing cut off.");
+      "page behind the right page, heads the same way, nothing cut off. These test prints count "
+      "among the sheets of the table; bring a few sheets more of each paper for those that go "
+      "wrong.");
 }
 
 void tell_piles(GuideWriter &writer) {
@@ -145,13 +176,16 @@ void tell_piles(GuideWriter &writer) {
       all.size() == 1
           ? "All sheets are alike. Front and back are as you see them when you turn the sheet "
             "like a leaf of a book."
-          : "Lay a pile of each sheet, from left to right, all the same way round. Backs are "
-            "shown as you see them when you turn the sheet like a leaf of a book.");
+          : fmt::format("Lay a pile of each sheet, from left to right, {}. Backs are shown as you "
+                        "see them when you turn the sheet like a leaf of a book.",
+                        lying_words(writer.making)));
+  tell_spares(writer);
   writer.leaflet.add(piles_table(writer, all));
   for (std::size_t i = 0; i < std::min(all.size(), most_sheets_shown); ++i)
     writer.leaflet.add(
         Pictures{{side_shown(writer.making, all[i], 0), side_shown(writer.making, all[i], 1)},
                  Length::inches(9, 5)});
+  writer.remark("The large numbers in the pictures name pages; they are not printed.");
   if (all.size() > most_sheets_shown)
     writer.remark(fmt::format("The other {} sheets are to be seen in sheets.pdf.",
                               all.size() - most_sheets_shown));

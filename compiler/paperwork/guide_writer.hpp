@@ -15,6 +15,7 @@ struct GuideWriter {
   std::vector<MakingTask> tasks; // in order
   Leaflet leaflet{};
   int steps = 0;
+  bool chosen = false;               // the good copies, from all
   std::set<std::string> cautioned{}; // each usual caution is said once
 
   const Edition &edition() const { return making.edition; }
@@ -36,6 +37,8 @@ void tell_originals(GuideWriter &writer); // where something is glued on them
 void tell_printing(GuideWriter &writer);
 void tell_piles(GuideWriter &writer);
 void tell_tasks(GuideWriter &writer); // finish and work by hand, in order
+// How the sheets of a part lie when its folding begins.
+bool fronts_lie_up(const CopyPart &part);
 // How flat sheets are laid on each other; false where they are folded one by one.
 bool tell_gathering(GuideWriter &writer);
 void tell_folding(GuideWriter &writer, const CopyPart &part);
@@ -45,7 +48,9 @@ void tell_hand(GuideWriter &writer, const MakingTask &task);
 bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part);
 // Those that are bound with the book, or the others.
 void tell_pieces(GuideWriter &writer, bool bound);
+// Once, before numbers and signatures go on; else in the end.
 void tell_counts(GuideWriter &writer);
+void tell_rest(GuideWriter &writer);    // what to do with spares
 void tell_plan(GuideWriter &writer);    // of the evening
 void tell_numbers(GuideWriter &writer); // of a numbered edition, to sign off
 

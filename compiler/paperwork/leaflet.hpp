@@ -19,6 +19,7 @@ namespace bodkin::paperwork {
 struct EmptyGround {};
 struct PageGround {
   int page = 0;
+  std::optional<Box> seen{}; // what the knife leaves of it; else all
 };
 struct SideGround {
   int sheet = 0; // index into Imposition::sheets

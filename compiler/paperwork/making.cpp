@@ -40,6 +40,14 @@ std::vector<Pile> piles(const Making &making) {
   return all;
 }
 
+int outer_sheet(const Making &making) {
+  const auto &sheets = making.imposition.sheets;
+  for (std::size_t i = 0; i < sheets.size(); ++i)
+    if (sheets[i].piece == "wrap")
+      return static_cast<int>(i);
+  return 0;
+}
+
 std::string paper_words(const Edition &edition, StockId stock) {
   if (stock == StockId::none)
     return "paper";

@@ -41,6 +41,8 @@ struct Pile {
   std::int64_t spare = 0; // of these
 };
 std::vector<Pile> piles(const Making &making);
+// What is wrapped round the book; else its own outermost sheet.
+int outer_sheet(const Making &making);
 
 // "White card", as the stock is called; "paper" where there is none.
 std::string paper_words(const Edition &edition, StockId stock);

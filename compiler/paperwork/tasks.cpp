@@ -62,11 +62,44 @@ When when_of(const Element &element) {
   return element.work.when ? **element.work.when : When::unsaid;
 }
 
+int rank_of(const Element &element) {
+  return (has_to_dry(element) ? 2 : 0) + (on_good_copies_only(element) ? 1 : 0);
+}
+
 } // namespace
+
+bool in_pencil(const Hand &hand) { return hand.text.find("pencil") != std::string::npos; }
+
+// Common practice, no source.
+bool has_to_dry(const Element &element) {
+  const auto *hand = std::get_if<Hand>(&element.what);
+  if (hand == nullptr)
+    return false;
+  switch (hand->kind) {
+  case HandKind::stamp:
+  case HandKind::signature:
+  case HandKind::number:
+  case HandKind::spray:
+  case HandKind::colour:
+  case HandKind::tip_in:
+    return !in_pencil(*hand);
+  default:
+    return false;
+  }
+}
+
+bool on_good_copies_only(const Element &element) {
+  const auto *hand = std::get_if<Hand>(&element.what);
+  return hand != nullptr && (hand->kind == HandKind::signature || hand->kind == HandKind::number);
+}
 
 std::vector<MakingTask> tasks_in_order(const Making &making) {
   const std::vector<FinishStep> &finish = making.edition.finish;
-  const std::vector<StandingCharge> stands = where_work_stands_in_all(making.edition);
+  std::vector<StandingCharge> stands = where_work_stands_in_all(making.edition);
+  std::stable_sort(
+      stands.begin(), stands.end(), [&](const StandingCharge &one, const StandingCharge &other) {
+        return rank_of(making.edition[one.element]) < rank_of(making.edition[other.element]);
+      });
   std::vector<MakingTask> tasks;
   for (std::size_t step = 0; step <= finish.size(); ++step) {
     for (const StandingCharge &stand : stands) {
@@ -107,6 +140,22 @@ CutBefore cut_before(const Making &making, const std::vector<MakingTask> &tasks,
     cut.foot += step.foot;
   }
   return cut;
+}
+
+CutBefore all_cuts(const Making &making) {
+  CutBefore cut;
+  for (const FinishStep &step : making.edition.finish) {
+    cut.fore_edge += step.fore_edge;
+    cut.head += step.head;
+    cut.foot += step.foot;
+  }
+  return cut;
+}
+
+Box left_of_page(const Place &place, const Size &page, const CutBefore &cut) {
+  const bool bound = place.spine == SpineAt::left || place.spine == SpineAt::right;
+  return {place.spine == SpineAt::right ? cut.fore_edge : Length{}, cut.head,
+          bound ? page.width - cut.fore_edge : page.width, page.height - cut.head - cut.foot};
 }
 
 } // namespace bodkin::paperwork

@@ -14,7 +14,13 @@ struct MakingTask {
   std::vector<int> pages; // that it stands on, numbered on
 };
 
+// Of work of one time, what has to dry comes last, so that no copy is opened while it is wet.
 std::vector<MakingTask> tasks_in_order(const Making &making);
+
+bool in_pencil(const Hand &hand); // by its own words; nothing of it dries
+bool has_to_dry(const Element &element);
+// Numbers and signatures are not put on spares.
+bool on_good_copies_only(const Element &element);
 
 // "stamp lino moon", "staple"
 std::string task_name(const Making &making, const MakingTask &task);
@@ -26,5 +32,8 @@ struct CutBefore {
 };
 CutBefore cut_before(const Making &making, const std::vector<MakingTask> &tasks,
                      const MakingTask &task);
+CutBefore all_cuts(const Making &making);
+// What the knife has left of a page, in its own frame.
+Box left_of_page(const Place &place, const Size &page, const CutBefore &cut);
 
 } // namespace bodkin::paperwork

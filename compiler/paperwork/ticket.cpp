@@ -39,7 +39,10 @@ struct TicketWriter {
 
   // A row for each ink of a pass; the file and its paper are said on the first.
   void rows_of(const Pass &pass, Table &table) const {
-    const std::vector<PassPrice> prices = prices_of(making, pass);
+    std::vector<PassPrice> prices = prices_of(making, pass);
+    std::stable_sort(
+        prices.begin(), prices.end(),
+        [](const PassPrice &one, const PassPrice &other) { return one.mode < other.mode; });
     const std::vector<std::string> said{pass.file, std::to_string(times(pass)),
                                         paper_words(edition(), pass.stock), sides(pass),
                                         turned(pass)};
@@ -90,10 +93,11 @@ struct TicketWriter {
     if (paper.included)
       return "the shop's own, in the price of a side";
     if (paper.have && **paper.have >= sheets)
-      return fmt::format("the maker's, {} at hand", **paper.have);
+      return fmt::format("brought by the maker, {} at hand", **paper.have);
     if (paper.have)
-      return fmt::format("the maker's: {} at hand, {} to buy", **paper.have, sheets - **paper.have);
-    return "the maker's";
+      return fmt::format("brought by the maker: {} at hand, {} to buy", **paper.have,
+                         sheets - **paper.have);
+    return "brought by the maker";
   }
 
   void papers() {
@@ -132,35 +136,67 @@ struct TicketWriter {
     return 0;
   }
 
-  // Of a two-sided pass, which page must stand behind which: those that a reader meets first.
-  std::string first_copy(const Pass &pass) const {
-    if (pass.sides != PassSides::both)
-      return "one side printed, the other empty";
+  // Of a two-sided sheet, which page must stand behind which: the pair that a reader meets first.
+  std::string held_to_light(const Sheet &sheet) const {
     int page = 0, other = 0;
-    for (const PassPage &printed : pass.pages) {
-      const Sheet &sheet = making.imposition.sheets[static_cast<std::size_t>(printed.sheet)];
-      for (const Place &place : sheet.sides[0].places)
-        if (const int back = behind(sheet, place);
-            place.page > 0 && back > 0 && (page == 0 || place.page < page)) {
-          page = place.page;
-          other = back;
-        }
-    }
+    for (const Place &place : sheet.sides[0].places)
+      if (const int back = behind(sheet, place);
+          place.page > 0 && back > 0 && (page == 0 || place.page < page)) {
+        page = place.page;
+        other = back;
+      }
     return page == 0 ? "both sides as in the file"
-                     : fmt::format("held to the light, {} stands behind {}, heads the same way",
-                                   page_words(making, other), page_words(making, page));
+                     : fmt::format("{} behind {}, heads the same way", page_words(making, other),
+                                   page_words(making, page));
+  }
+
+  std::string ink_of(const PassPage &page) const {
+    const SideMode mode =
+        making.modes[static_cast<std::size_t>(page.sheet)][page.side == SideName::front ? 0U : 1U];
+    return page.prints && mode ? std::string(spoken::mode_name(*mode)) : "empty";
+  }
+
+  // Of the pages of a file, those from `first` on that are of one sheet.
+  std::vector<std::string> check_row(const Pass &pass, std::size_t first, std::size_t end) const {
+    std::vector<std::string> row{first == 0 ? pass.file : "",
+                                 end - first > 1 ? fmt::format("{} and {}", first + 1, end)
+                                                 : std::to_string(first + 1),
+                                 "", "", "one side printed by this file, the other not"};
+    for (std::size_t i = first; i < end; ++i)
+      row[pass.pages[i].side == SideName::front ? 2 : 3] = ink_of(pass.pages[i]);
+    if (end - first > 1)
+      row[4] = held_to_light(
+          making.imposition.sheets[static_cast<std::size_t>(pass.pages[first].sheet)]);
+    return row;
+  }
+
+  // A row for each sheet: one that is right says nothing of the next.
+  void check_rows(const Pass &pass, Table &table) const {
+    constexpr std::size_t most = 24;
+    std::size_t rows = 0;
+    for (std::size_t first = 0, end = 0; first < pass.pages.size(); first = end, ++rows) {
+      while (end < pass.pages.size() && pass.pages[end].sheet == pass.pages[first].sheet)
+        ++end;
+      if (rows < most)
+        table.rows.push_back(check_row(pass, first, end));
+    }
+    if (rows > most)
+      table.rows.push_back(
+          {"", "", "", "",
+           fmt::format("{} more likewise",
+                       counted(static_cast<std::int64_t>(rows - most), "sheet", "sheets"))});
   }
 
   void checks() {
     leaflet.add(Headline{"Before the whole run: one of each", 2, {}});
     leaflet.add(Passage{"",
-                        "Printed at 100 %, not fitted: nothing shrunk, nothing moved to the "
-                        "middle. Sorting off (uncollated): the copies of each sheet come out "
+                        "Printed at 100 %, not fitted: not shrunk, not centred. Sorting off "
+                        "(uncollated): the copies of each sheet come out "
                         "together. A black side is counted as black.",
                         false});
-    Table table{{"file", "right when"}, {}, {}};
+    Table table{{"file", "its pages", "front", "back", "right when held to the light"}, {}, {}};
     for (const Pass &pass : making.passes)
-      table.rows.push_back({pass.file, first_copy(pass)});
+      check_rows(pass, table);
     leaflet.add(std::move(table));
   }
 

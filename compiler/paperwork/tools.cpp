@@ -1,5 +1,6 @@
 #include "paperwork/tools.hpp"
 
+#include "paperwork/tasks.hpp"
 #include "problems/characters.hpp"
 
 #include <algorithm>
@@ -53,7 +54,7 @@ std::string tool_of(const Hand &hand) {
     return fmt::format("stickers ({})", text);
   case HandKind::signature:
   case HandKind::number:
-    return "a pen whose ink does not fade";
+    return in_pencil(hand) ? "a soft pencil" : "a pen whose ink does not fade";
   case HandKind::spray:
     return fmt::format("spray and a mask for it ({}), gloves, and a place with moving air", text);
   case HandKind::colour:

@@ -12,7 +12,7 @@ Size size_of(const PrintJob &job, const paperwork::Measured &measured) {
   if (const auto *side = std::get_if<paperwork::SideGround>(&measured.ground))
     return job.imposition.sheets[static_cast<std::size_t>(side->sheet)].size;
   const auto *page = std::get_if<paperwork::PageGround>(&measured.ground);
-  return page != nullptr ? job.size_of(page->page) : measured.size;
+  return page != nullptr && !page->seen ? job.size_of(page->page) : measured.size;
 }
 
 } // namespace
@@ -73,7 +73,13 @@ void Grounds::draw(Contents &contents, const paperwork::PageGround &ground) {
   const Size size = job.size_of(ground.page);
   paper(contents, job.imposition.sheet_of(ground.page), size);
   contents.save();
-  contents.matrix({.xx = 1, .yx = 0, .xy = 0, .yy = -1, .x0 = 0, .y0 = size.height.in_points()});
+  const Box seen = ground.seen.value_or(Box{{}, {}, size.width, size.height});
+  contents.matrix({.xx = 1,
+                   .yx = 0,
+                   .xy = 0,
+                   .yy = -1,
+                   .x0 = -seen.x.in_points(),
+                   .y0 = seen.foot().in_points()});
   draw_layers(contents, layers(ground.page));
   contents.restore();
 }

@@ -81,26 +81,32 @@ struct Cutter {
     return picture_slices(pictures, left(), band.right, type);
   }
 
-  // Rows of ten, as hands count.
+  // In two columns, each with a line to write on.
   std::vector<Slice> operator()(const Ticks &ticks) const {
-    constexpr std::size_t across = 10;
-    constexpr double side = 11, high = 21;
-    const double step = (band.right - left()) / across;
+    constexpr std::size_t across = 2;
+    constexpr double high = 21;
     std::vector<Slice> slices;
     for (std::size_t first = 0; first < ticks.labels.size(); first += across) {
       std::vector<Line> row;
       for (std::size_t i = first; i < std::min(first + across, ticks.labels.size()); ++i)
         row.push_back(type.line(ticks.labels[i], LeafletRole::small));
       slices.push_back({first == 0 ? 8.0 : 0.0, high, false, false,
-                        [row = std::move(row), step, x = left()](LeafletPage &page, double y) {
-                          for (std::size_t i = 0; i < row.size(); ++i) {
-                            const double at = x + step * static_cast<double>(i);
-                            page.boxes.push_back({at, y + 2, side});
-                            page.words.push_back(words_at({row[i]}, at + side + 5, y + 1));
-                          }
-                        }});
+                        [row = std::move(row), x = left(), right = band.right](
+                            LeafletPage &page, double y) { tick_row(page, row, x, right, y); }});
     }
     return slices;
+  }
+
+  static void tick_row(LeafletPage &page, const std::vector<Line> &row, double left, double right,
+                       double y) {
+    constexpr double side = 11, gap = 24, line_from = 40, line_at = 15;
+    const double wide = (right - left - gap) / 2;
+    for (std::size_t i = 0; i < row.size(); ++i) {
+      const double at = left + (wide + gap) * static_cast<double>(i);
+      page.boxes.push_back({at, y + 2, side});
+      page.words.push_back(words_at({row[i]}, at + side + 5, y + 1));
+      page.rules.push_back({at + line_from, y + line_at, at + wide, y + line_at, 0.4});
+    }
   }
 
   std::vector<Slice> operator()(const NewPage &) const {
