@@ -115,6 +115,8 @@ Problem cards_without_price(Range line) {
 // What is written beside a price that has a slip in it is left alone: the slip is told already.
 void take_cards(Reader &reader) {
   const FactLine line = reader.edition_facts.find("cards");
+  if (!line)
+    return;
   const auto cards = count_in(reader, line, "count", 1, "without a card, leave the line out");
   if (!cards)
     return;

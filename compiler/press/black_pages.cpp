@@ -26,7 +26,8 @@ std::vector<QPDFObjectHandle> BlackPages::finish() {
   lines_.setSuppressWarnings(true);
   lines_.processMemoryFile("black pages", drawn_.data(), drawn_.size());
   std::vector<QPDFObjectHandle> forms;
-  for (QPDFObjectHandle page : lines_.getRoot().getKey("/Pages").getKey("/Kids").getArrayAsVector())
+  for (const QPDFObjectHandle &page :
+       lines_.getRoot().getKey("/Pages").getKey("/Kids").getArrayAsVector())
     forms.push_back(lines_.makeIndirectObject(form_of(page)));
   return forms;
 }
