@@ -47,6 +47,29 @@ Table without_empty_columns(Table table) {
   return table;
 }
 
+// Alone, and with nothing to wait for, one does work after work.
+bool goes_straight(const Evening &evening, const std::vector<WorkOfTask> &all) {
+  const auto worked = std::count_if(all.begin(), all.end(),
+                                    [](const WorkOfTask &work) { return work.total() > 0; });
+  return static_cast<std::ptrdiff_t>(evening.stretches.size()) == worked &&
+         std::is_sorted(
+             evening.stretches.begin(), evening.stretches.end(),
+             [](const Stretch &one, const Stretch &other) { return one.task < other.task; });
+}
+
+// The plan of one pair of hands then needs no table of its own.
+void add_hours(Table &table, const Evening &evening) {
+  table.heads.insert(table.heads.end(), {"alone, from", "to"});
+  table.figures.insert(table.figures.end(), {true, true});
+  for (auto &row : table.rows)
+    row.resize(table.heads.size());
+  for (const Stretch &stretch : evening.stretches) {
+    std::vector<std::string> &row = table.rows[stretch.task];
+    row[row.size() - 2] = clock(stretch.begin);
+    row[row.size() - 1] = clock(stretch.end);
+  }
+}
+
 std::string hands_words(int hands) {
   return hands == 1 ? "One pair of hands" : hands == 2 ? "Two pairs of hands" : "Three pairs";
 }
@@ -91,7 +114,14 @@ void tell_evening(const Making &making, Leaflet &leaflet) {
   const std::vector<WorkOfTask> all = works(making);
   if (std::none_of(all.begin(), all.end(), [](const WorkOfTask &work) { return work.timed; }))
     return;
-  leaflet.add(without_empty_columns(work_table(all)));
+  const auto timed =
+      std::count_if(all.begin(), all.end(), [](const WorkOfTask &work) { return work.timed; });
+  const Evening alone = plan_evening(all, 1);
+  const bool straight = timed > 1 && goes_straight(alone, all);
+  Table table = work_table(all);
+  if (straight)
+    add_hours(table, alone);
+  leaflet.add(without_empty_columns(std::move(table)));
   tell_ends(leaflet, all);
   if (std::any_of(all.begin(), all.end(),
                   [](const WorkOfTask &work) { return !work.timed && work.waits == 0; }))
@@ -101,9 +131,11 @@ void tell_evening(const Making &making, Leaflet &leaflet) {
                         true});
   if (making.edition.run->spare > 0)
     leaflet.add(Passage{{}, "Times allow for every spare to be needed.", true});
-  if (std::count_if(all.begin(), all.end(), [](const WorkOfTask &work) { return work.timed; }) < 2)
+  if (timed < 2)
     return;
   for (const int hands : {1, 2}) {
+    if (hands == 1 && straight)
+      continue;
     leaflet.add(Headline{hands_words(hands), 3, {}});
     leaflet.add(plan_table(plan_evening(all, hands), all));
   }

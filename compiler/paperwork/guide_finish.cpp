@@ -70,7 +70,7 @@ std::string way_of(const FinishStep &step) {
            "inside, in the middle of the copy.";
   case StepKind::trim:
     return "Close the copy and tap it square against the fold. Cut one copy at a time: a pile of "
-           "stapled copies is thicker at the fold and slips. With a knife, press the rule down and "
+           "folded copies is thicker at the fold and slips. With a knife, press the rule down and "
            "make many light passes; on a guillotine, the fold lies against the stop.";
   case StepKind::sew:
     return "Prick the holes from the inside of the fold. Go in at the middle one, out at the next, "
@@ -85,7 +85,7 @@ std::string way_of(const FinishStep &step) {
   case StepKind::add:
     return "Lay it loosely into each copy, where it does not slip out.";
   case StepKind::pack:
-    return "Count the good copies first, and look each over once more.";
+    return "Look each good copy over once more.";
   case StepKind::round:
     return "Hold the closed copy against both walls of the corner cutter.";
   default:
@@ -117,7 +117,11 @@ std::string creasing_words(const GuideWriter &writer, std::size_t step) {
   const Edition &edition = writer.edition();
   const bool fronts = fronts_lie_up(writer.making.parts.front());
   const std::string_view lies = fronts ? "front" : "back";
-  const bool out = gathered_before(edition, step);
+  const Sheet &cover =
+      writer.making.imposition.sheets[static_cast<std::size_t>(outer_sheet(writer.making))];
+  // A wrap is laid round the book after gathering.
+  const bool wrapped = !edition.finish[step].all && !cover.piece.empty();
+  const bool out = gathered_before(edition, step) && !wrapped;
   if (edition.finish[step].all)
     return out ? "Take the sheets of a copy apart, groove one after the other, and gather them "
                  "again as they lay."
@@ -128,10 +132,9 @@ std::string creasing_words(const GuideWriter &writer, std::size_t step) {
     return fmt::format("Take the cover out of the gathered sheets, lay it front up, groove it, and "
                        "put it back where it was, {} up.",
                        lies);
-  const auto &sheets = writer.making.imposition.sheets;
   return fmt::format("Take the sheets of pile {} one at a time, front up; groove each, and lay it "
                      "back, {} up.",
-                     sheets[static_cast<std::size_t>(outer_sheet(writer.making))].number, lies);
+                     cover.number, lies);
 }
 
 // In the order of the cuts: the first is measured from the fold, the last from the new head.

@@ -249,7 +249,8 @@ void tell_tasks(GuideWriter &writer) {
       others_told = true;
       tell_pieces(writer, false);
     }
-    if (chooses_before(writer.edition(), task))
+    if (chooses_before(writer.edition(), task) ||
+        (task.step && comes_last(finish[*task.step].kind)))
       tell_counts(writer);
     if (task.step)
       tell_step(writer, *task.step);

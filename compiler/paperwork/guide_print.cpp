@@ -121,8 +121,9 @@ bool heads_all_one_way(const Imposition &imposition) {
 std::string lying_words(const Making &making) {
   const bool fronts = fronts_lie_up(making.parts.front());
   const bool alike =
-      std::all_of(making.parts.begin(), making.parts.end(),
-                  [&](const CopyPart &part) { return fronts_lie_up(part) == fronts; });
+      std::all_of(making.parts.begin(), making.parts.end(), [&](const CopyPart &part) {
+        return part.edition->folding->steps.empty() || fronts_lie_up(part) == fronts;
+      });
   const std::string_view side = !alike ? "" : fronts ? "fronts up, " : "backs up, ";
   return fmt::format("{}{}", side,
                      heads_all_one_way(making.imposition) ? "heads away from you"
