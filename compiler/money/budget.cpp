@@ -2,6 +2,7 @@
 
 #include "money/arrange.hpp"
 #include "money/bill.hpp"
+#include "money/charge.hpp"
 #include "money/run_within.hpp"
 #include "money/saving.hpp"
 
@@ -213,7 +214,7 @@ std::string run_line(const Edition &edition, const Sources &sources, std::int64_
   if (!edition.run.from.somewhere())
     return fmt::format("run        {} copies", copies);
   ChangedLines lines(sources);
-  lines.first_number(line_of(sources, edition.run.from), copies);
+  lines.first_number(line_of(sources, edition.run.from), in_first_run(edition, copies));
   return lines.text();
 }
 
@@ -221,7 +222,7 @@ void other_run(const Trying &trying, std::vector<WayOut> &ways) {
   const Bill priced = bill(trying.edition, trying.laid.imposition, trying.laid.sides, trying.work);
   const auto copies =
       run_within(own_way(trying.edition, priced), trying.estimate.copies, *trying.estimate.budget);
-  if (!copies)
+  if (!copies || in_first_run(trying.edition, *copies) == 0)
     return;
   const Exact total = own_stretch(trying.edition, priced, *copies).at(*copies);
   const Currency currency = trying.estimate.currency;

@@ -45,6 +45,13 @@ Amount for_run(const Edition &edition, std::optional<std::uint32_t> only, Amount
   return each;
 }
 
+std::int64_t in_first_run(const Edition &edition, std::int64_t copies) {
+  if (edition.runs.empty())
+    return copies;
+  const std::int64_t others = edition.run->copies - edition.runs.front().run.copies;
+  return std::max<std::int64_t>(copies - others, 0);
+}
+
 std::string alone_in(const Edition &edition, std::optional<std::uint32_t> only) {
   return only ? fmt::format(", {} alone", edition.runs[*only].name) : std::string{};
 }

@@ -41,6 +41,9 @@ std::span<const Thing> first_of(const std::vector<Thing> &things, std::size_t mo
 
 // What is so many for each copy, where only the copies of one of several runs have it.
 Amount for_run(const Edition &edition, std::optional<std::uint32_t> only, Amount each);
+// What the line of the first run says where `copies` are made in all: the others stay what they
+// are. 0 where these alone are as many.
+std::int64_t in_first_run(const Edition &edition, std::int64_t copies);
 // ", de-luxe alone" after the name of what one run has; nothing where all copies have it.
 std::string alone_in(const Edition &edition, std::optional<std::uint32_t> only);
 

@@ -1,6 +1,7 @@
 #include "measure/limits.hpp"
 #include "money/bids.hpp"
 #include "money/budget.hpp"
+#include "money/charge.hpp"
 #include "money/money_lines.hpp"
 #include "money/offers.hpp"
 #include "money/sale_problems.hpp"
@@ -229,8 +230,9 @@ Problem cheap_run(const Edition &edition, const std::string &whose, const Cheape
   problem.why = fmt::format("a lower price begins at {} copies and holds for every one of them",
                             cheaper.copies);
   if (edition.run.from.somewhere())
-    problem.type = {{line_with_first_number(sources, edition.run.from, cheaper.copies),
-                     whose.starts_with("from ") ? "if you order there" : ""}};
+    problem.type = {
+        {line_with_first_number(sources, edition.run.from, in_first_run(edition, cheaper.copies)),
+         whose.starts_with("from ") ? "if you order there" : ""}};
   if (edition.run.from.somewhere())
     problem.edits = {{edition.run.from, problem.type.front().line}};
   return problem;

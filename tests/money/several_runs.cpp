@@ -1,4 +1,5 @@
 // Plain and de luxe in one edition: what one run has alone is made and paid for its copies alone.
+#include "money/charge.hpp"
 #include "money/manuscript.hpp"
 #include "money/shop.hpp"
 
@@ -79,6 +80,15 @@ TEST_CASE("the first run grows with a longer edition, and the others stay what t
   CHECK(priced_of.estimate.bids[0].still_yours ==
         std::vector<std::string>{"signature the maker, de-luxe alone: $2.00, 5.0 min",
                                  "tie, de-luxe alone: $5.00", "card: $1.00"});
+}
+
+TEST_CASE("a longer or shorter edition is typed as another first run") {
+  const Read of = tests::read(two_runs());
+  CHECK(in_first_run(of.edition(), 60) == 50);
+  CHECK(in_first_run(of.edition(), 12) == 2);
+  CHECK(in_first_run(of.edition(), 10) == 0);
+  CHECK(of.sources->line_number(of.edition().run.from) ==
+        of.sources->line_number(of.edition().runs.front().range));
 }
 
 TEST_CASE("a run without a name beside another, and a name that no run has, are told") {
