@@ -115,7 +115,10 @@ Range Shop::words(std::string_view text) const {
 
 Element hand(HandKind kind, std::string text) {
   Element element;
-  element.what = Hand{kind, std::move(text)};
+  Hand made;
+  made.kind = kind;
+  made.text = std::move(text);
+  element.what = std::move(made);
   return element;
 }
 
