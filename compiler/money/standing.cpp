@@ -46,7 +46,7 @@ std::vector<StandingCharge> where_work_stands_in_all(const Edition &edition) {
   std::vector<StandingCharge> all = where_work_stands(edition);
   int before = *edition.page_count;
   for (const auto &piece : edition.pieces) {
-    for (StandingCharge stands : where_work_stands(piece->edition)) {
+    for (const StandingCharge &stands : where_work_stands(piece->edition)) {
       std::vector<int> pages;
       for (std::int64_t i = 0; i < *piece->count; ++i)
         for (const int page : stands.pages)

@@ -95,11 +95,11 @@ TEST_CASE("justified lines end at the measure, but the last and those before a h
   block.spans.push_back(paragraph(long_words).spans[0]);
   const Column column = shop.fill(prose({block}), shop.body, {pt(95), pt(300)});
   REQUIRE(column.lines.size() == 8);
-  for (const std::size_t i : {0, 1, 2, 4, 5, 6}) {
+  for (const std::size_t i : {0u, 1u, 2u, 4u, 5u, 6u}) {
     CHECK(column.lines[i].right == pt(95));
     CHECK(column.lines[i].runs.back().right == doctest::Approx(95).epsilon(1e-9));
   }
-  for (const std::size_t i : {3, 7})
+  for (const std::size_t i : {3u, 7u})
     CHECK(column.lines[i].right < pt(90));
 }
 

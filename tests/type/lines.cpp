@@ -63,7 +63,7 @@ TEST_CASE(
 TEST_CASE("a word is broken between its letters only from the start of a line") {
   auto points = words({10, 20, 20, 20, 10});
   // Points 2 and 3 lie inside one word of 60 points that begins after point 1.
-  for (const std::size_t i : {2, 3}) {
+  for (const std::size_t i : {2u, 3u}) {
     points[i].kind = Kind::in_a_word;
     points[i].next_x = points[i].end_x;
     points[i + 1].end_x = points[i].next_x + Length::points(20);
