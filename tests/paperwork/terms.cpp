@@ -40,34 +40,34 @@ struct Case {
 
 TEST_CASE("works published in the United States before 1978 have 95 years, to the end of the "
           "calendar year (17 U.S.C. 304 and 305)") {
-  for (const auto &[facts, answer] :
+  for (const Case &term :
        {Case{"published 1907, US", "ended 2002"}, Case{"published 1930-12-31, US", "ended 2025"},
         Case{"published 1931-01-01, US", "until 2026"}, Case{"published 1931, US", "until 2026"},
         Case{"published 1977, US", "until 2072"}, Case{"published 1938, GB", "until 2033"}}) {
-    CAPTURE(facts);
-    CHECK(said("united-states", facts) == answer);
+    CAPTURE(term.facts);
+    CHECK(said("united-states", term.facts) == term.said);
   }
 }
 
 TEST_CASE("published before 1964 and not renewed, a work had its first 28 years alone; later ones "
           "were renewed by the law itself (17 U.S.C. 304(a))") {
-  for (const auto &[facts, answer] : {Case{"published 1950, US; renewed no", "ended 1978"},
-                                      Case{"published 1963, US; renewed no", "ended 1991"},
-                                      Case{"published 1964, US; renewed no", "until 2059"},
-                                      Case{"published 1950, US; renewed yes", "until 2045"},
-                                      Case{"published 1950, US", "until 2045"},
-                                      // Section 104A gives foreign works back what they lost.
-                                      Case{"published 1950, FR; renewed no", "until 2045"},
-                                      Case{"published 1950; renewed no", "until 2045"}}) {
-    CAPTURE(facts);
-    CHECK(said("united-states", facts) == answer);
+  for (const Case &term : {Case{"published 1950, US; renewed no", "ended 1978"},
+                           Case{"published 1963, US; renewed no", "ended 1991"},
+                           Case{"published 1964, US; renewed no", "until 2059"},
+                           Case{"published 1950, US; renewed yes", "until 2045"},
+                           Case{"published 1950, US", "until 2045"},
+                           // Section 104A gives foreign works back what they lost.
+                           Case{"published 1950, FR; renewed no", "until 2045"},
+                           Case{"published 1950; renewed no", "until 2045"}}) {
+    CAPTURE(term.facts);
+    CHECK(said("united-states", term.facts) == term.said);
   }
 }
 
 TEST_CASE(
     "made before 1978 and published from then to 2002, a work is protected to the end of 2047 "
     "at the least (17 U.S.C. 303(a))") {
-  for (const auto &[facts, answer] :
+  for (const Case &term :
        {Case{"author \"A\", died 1920; published 1985, US", "until 2047"},
         Case{"author \"A\", died 1976; published 2002, US", "until 2047"},
         Case{"author \"A\", died 1977; published 1990, US", "until 2047"},
@@ -75,21 +75,21 @@ TEST_CASE(
         Case{"author \"A\", died 1920; published 2003, US", "ended 2002"},
         Case{"author \"A\", died 1940; published 2003, US", "ended 2010"},
         Case{"author \"A\", died 1960; published 2003, US", "until 2030"}}) {
-    CAPTURE(facts);
-    CHECK(said("united-states", facts) == answer);
+    CAPTURE(term.facts);
+    CHECK(said("united-states", term.facts) == term.said);
   }
 }
 
 TEST_CASE("made since 1978, a work has its author's life and 70 years; that of nobody known 95 "
           "from publication or 120 from making, whichever ends first (17 U.S.C. 302)") {
-  for (const auto &[facts, answer] :
+  for (const Case &term :
        {Case{"author \"A\", died 1999; made 1980; published 1981, US", "until 2069"},
         Case{"author unknown; made 1980; published 1981, US", "until 2076"},
         Case{"author unknown; made 1980; published 2020, US", "until 2100"},
         Case{"author unknown; made 1890; published 1990, US", "until 2047"},
         Case{"author unknown; made 1890; published 2010, US", "ended 2010"}}) {
-    CAPTURE(facts);
-    CHECK(said("united-states", facts) == answer);
+    CAPTURE(term.facts);
+    CHECK(said("united-states", term.facts) == term.said);
   }
 }
 
