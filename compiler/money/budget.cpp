@@ -242,6 +242,7 @@ WayOut raised(const Estimate &estimate, const Exact &cost) {
 std::string why(const std::vector<Part> &parts, const std::string &tries, bool met,
                 Currency currency) {
   std::vector<std::string> named;
+  named.reserve(parts.size());
   for (const Part &part : parts)
     named.push_back(fmt::format("{} {}", part.what, shown(part.total, currency)));
   std::string text = fmt::format("dearest: {}", fmt::join(named, ", "));

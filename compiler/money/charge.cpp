@@ -72,7 +72,7 @@ bool counts(const Edition &edition, Currency written) {
 }
 
 Exact in_own_money(const Edition &edition, const Price &price) {
-  const Exact amount(price.amount);
+  Exact amount(price.amount);
   const Exchange *exchange = same_money(*edition.currency, price.currency)
                                  ? nullptr
                                  : exchange_of(edition, price.currency);
