@@ -5,8 +5,6 @@
 namespace bodkin {
 namespace {
 
-Size upright(Size size) { return size.width <= size.height ? size : size.turned(); }
-
 void take_prints(Reader &reader, FactLine line, Machine &machine) {
   const auto mode = mode_in(line, "mode");
   const auto rate = rate_in(reader, line, "rate");
@@ -17,7 +15,7 @@ void take_prints(Reader &reader, FactLine line, Machine &machine) {
   price.rate = rate->value;
   price.range = line.range();
   if (const auto size = value_in<Size>(line, "size"))
-    price.size = upright(size->value);
+    price.size = size->value.upright();
   if (const auto from = count_in(reader, line, "from", 1, "the first side is number 1"))
     price.from_sides = from->value;
   machine.prints.push_back(price);
@@ -27,7 +25,7 @@ void take_paper_path(Reader &reader, const Facts &facts, Machine &machine) {
   if (const FactLine sizes = facts.find("sizes"))
     for (const language::Capture &part : sizes.in->tree.captured(*sizes.statement))
       if (const Size *size = std::get_if<Size>(&part.value))
-        machine.sizes.push_back(known(upright(*size), sizes.in->tree.range(part)));
+        machine.sizes.push_back(known(size->upright(), sizes.in->tree.range(part)));
   const FactLine bare = facts.find("bare");
   if (const auto width = length_in(reader, bare, "bare", true))
     machine.bare = *width;

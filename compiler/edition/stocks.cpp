@@ -9,8 +9,6 @@
 namespace bodkin {
 namespace {
 
-Size upright(Size size) { return size.width <= size.height ? size : size.turned(); }
-
 // Its weight unknown, a paper is taken for ordinary office paper wherever thickness matters.
 constexpr Length office_caliper = Length::inches(38, 10'000);
 
@@ -32,7 +30,7 @@ void take_weight(Reader &reader, FactLine thing, const Facts &facts, Stock &stoc
 void take_sheet(Reader &reader, FactLine thing, const Facts &facts, Stock &stock) {
   const FactLine line = facts.find("sheet");
   if (const auto size = value_in<Size>(line, "size"))
-    stock.sheet = known(upright(size->value), size->from);
+    stock.sheet = known(size->value.upright(), size->from);
   if (const auto grain = text_in(line, "grain"))
     stock.grain = known(grain->value == "long" ? Grain::along_long_edge : Grain::along_short_edge,
                         grain->from);
@@ -66,7 +64,7 @@ void take_purchase(Reader &reader, const Facts &facts, Stock &stock) {
       count_in(reader, cut, "out", 1, "at least one sheet is cut out of each larger one");
   if (parent && out)
     stock.cut_from =
-        known(CutFrom{upright(parent->value), static_cast<int>(std::min(out->value, most_out))},
+        known(CutFrom{parent->value.upright(), static_cast<int>(std::min(out->value, most_out))},
               cut.range());
 }
 

@@ -10,6 +10,7 @@ struct Size {
   Length width, height;
   auto operator<=>(const Size &) const = default;
   constexpr Size turned() const { return {height, width}; }
+  constexpr Size upright() const { return width > height ? turned() : *this; }
 };
 
 struct Spot {

@@ -10,8 +10,6 @@
 namespace bodkin::arranging {
 namespace {
 
-Size upright(const Size &size) { return size.width > size.height ? size.turned() : size; }
-
 Exact with_tax(const Machine &machine, const Exact &price) {
   return machine.tax ? price * (Exact(1) + Exact(**machine.tax)) : price;
 }
@@ -43,12 +41,12 @@ Exact least_for_side(const Edition &edition, const Machine &machine, const Size 
                      const SideRange &run) {
   const auto steps = first_of(machine.prints, limits::price_steps);
   const bool by_size = std::ranges::any_of(steps, [&](const SidePrice &price) {
-    return price.mode == mode && price.size && upright(*price.size) == sheet;
+    return price.mode == mode && price.size && price.size->upright() == sheet;
   });
   std::int64_t always_reached = 0;
   const auto speaks = [&](const SidePrice &price) {
     return price.mode == mode && price.size.has_value() == by_size &&
-           (!by_size || upright(*price.size) == sheet) &&
+           (!by_size || price.size->upright() == sheet) &&
            counts(edition, price.rate.price.currency);
   };
   for (const SidePrice &price : steps)

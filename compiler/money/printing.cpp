@@ -15,8 +15,6 @@ namespace {
 
 constexpr std::int64_t without_end = std::numeric_limits<std::int64_t>::max();
 
-Size upright(const Size &size) { return size.width > size.height ? size.turned() : size; }
-
 std::span<const SidePrice> steps_of(const Machine &machine) {
   return first_of(machine.prints, limits::price_steps);
 }
@@ -39,7 +37,7 @@ void add(std::vector<SideCount> &counts, const SideCount &more) {
 // Prices of a size stand in place of those for any size.
 bool priced_by_size(const Machine &machine, Mode mode, const Size &size) {
   return std::ranges::any_of(steps_of(machine), [&](const SidePrice &price) {
-    return price.mode == mode && price.size && upright(*price.size) == size;
+    return price.mode == mode && price.size && price.size->upright() == size;
   });
 }
 
@@ -50,7 +48,7 @@ const SidePrice *step_reached(const Machine &machine, Mode mode, const Size &siz
   const SidePrice *reached = nullptr;
   for (const SidePrice &price : steps_of(machine)) {
     const bool speaks = price.mode == mode && price.size.has_value() == by_size &&
-                        (!by_size || upright(*price.size) == size);
+                        (!by_size || price.size->upright() == size);
     if (speaks && price.from_sides <= run_sides &&
         (!reached || price.from_sides >= reached->from_sides))
       reached = &price;
@@ -255,7 +253,7 @@ SideCount sides_on(const Edition &edition, const Sheet &sheet, const ChargedSide
   const Amount amount =
       for_run(edition, sheet.only, {Exact::ratio(sheet.in_a_copy, sheet.up), 0, 0});
   return {side.machine,
-          upright(sheet.size),
+          sheet.size.upright(),
           side.printed ? side.mode : Mode::black,
           amount.printed,
           whose == Whose::all ? amount.once + amount.of_spares : amount.once,

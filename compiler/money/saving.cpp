@@ -131,7 +131,7 @@ bool prints_as(const Edition &edition, const Laid &laid, const Machine &from, co
     const Grammage grammage = (*edition[sheet.stock].weight)->grammage;
     const bool feeds = (!to.lightest || (*to.lightest)->grammage <= grammage) &&
                        (!to.heaviest || grammage <= (*to.heaviest)->grammage);
-    const Size size = sheet.size.width > sheet.size.height ? sheet.size.turned() : sheet.size;
+    const Size size = sheet.size.upright();
     return feeds && (to.sizes.empty() || std::ranges::any_of(to.sizes, [&](const auto &takes) {
                        return *takes == size;
                      }));

@@ -1,6 +1,7 @@
 #include "money/spreadsheet.hpp"
 
 #include "money/zip.hpp"
+#include "problems/characters.hpp"
 
 #include <algorithm>
 #include <array>
@@ -47,39 +48,17 @@ constexpr std::string_view head =
 constexpr std::string_view tail =
     "</table:table>\n</office:spreadsheet></office:body>\n</office:document-content>\n";
 
-std::string escaped(std::string_view text) {
-  std::string out;
-  for (const char c : text)
-    switch (c) {
-    case '&':
-      out += "&amp;";
-      break;
-    case '<':
-      out += "&lt;";
-      break;
-    case '>':
-      out += "&gt;";
-      break;
-    case '"':
-      out += "&quot;";
-      break;
-    default:
-      out += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
-    }
-  return out;
-}
-
 std::string words(std::string_view text, std::string_view look = {}) {
   return fmt::format("<table:table-cell{} office:value-type=\"string\"><text:p>{}</text:p>"
                      "</table:table-cell>",
                      look.empty() ? "" : fmt::format(" table:style-name=\"{}\"", look),
-                     escaped(text));
+                     as_xml(text));
 }
 std::string nothing() { return "<table:table-cell/>"; }
 
 std::string formula(std::string_view of, bool money = true) {
   return fmt::format("<table:table-cell{} table:formula=\"of:={}\" office:value-type=\"float\"/>",
-                     money ? " table:style-name=\"money\"" : "", escaped(of));
+                     money ? " table:style-name=\"money\"" : "", as_xml(of));
 }
 
 // A figure as it is, where twelve decimals hold it; a third is a quotient.

@@ -137,19 +137,7 @@ private:
     pdf_.setSuppressWarnings(true);
     pdf_.processMemoryFile("words", words_.data(), words_.size());
     for (QPDFObjectHandle page : pdf_.getRoot().getKey("/Pages").getKey("/Kids").getArrayAsVector())
-      forms_.push_back(form_of(page));
-  }
-
-  QPDFObjectHandle form_of(QPDFObjectHandle page) {
-    QPDFObjectHandle form = page.getKey("/Contents");
-    QPDFObjectHandle dict = form.getDict();
-    dict.replaceKey("/Type", QPDFObjectHandle::newName("/XObject"));
-    dict.replaceKey("/Subtype", QPDFObjectHandle::newName("/Form"));
-    dict.replaceKey("/BBox", page.getKey("/MediaBox"));
-    dict.replaceKey("/Resources", page.getKey("/Resources"));
-    if (!grey_form(form, Greying::all))
-      throw std::runtime_error("the words of a dummy could not be made grey");
-    return form;
+      forms_.push_back(black_form(page));
   }
 
   Size type_room() const {

@@ -7,6 +7,7 @@
 #include <qpdf/Buffer.hh>
 #include <qpdf/QPDFObjGen.hh>
 #include <set>
+#include <stdexcept>
 
 namespace bodkin::press {
 namespace {
@@ -202,5 +203,17 @@ private:
 } // namespace
 
 bool grey_form(QPDFObjectHandle form, Greying greying) { return Walker(greying).form(form, 0); }
+
+QPDFObjectHandle black_form(QPDFObjectHandle page) {
+  QPDFObjectHandle form = page.getKey("/Contents");
+  QPDFObjectHandle dict = form.getDict();
+  dict.replaceKey("/Type", name("/XObject"));
+  dict.replaceKey("/Subtype", name("/Form"));
+  dict.replaceKey("/BBox", page.getKey("/MediaBox"));
+  dict.replaceKey("/Resources", page.getKey("/Resources"));
+  if (!grey_form(form, Greying::all))
+    throw std::runtime_error("lines drawn in black could not be made grey");
+  return form;
+}
 
 } // namespace bodkin::press

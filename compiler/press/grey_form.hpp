@@ -12,4 +12,8 @@ namespace bodkin::press {
 // half changed and must not be used.
 bool grey_form(QPDFObjectHandle form, Greying greying);
 
+// A page of black lines and words, as one form in one ink: its content with the page's own box and
+// resources. Throws where it holds what cannot be made grey, which the compiler never draws itself.
+QPDFObjectHandle black_form(QPDFObjectHandle page);
+
 } // namespace bodkin::press

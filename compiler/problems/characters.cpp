@@ -129,4 +129,26 @@ std::string harmless(std::string_view text) {
   return out;
 }
 
+std::string as_xml(std::string_view text) {
+  std::string out;
+  for (const char c : text)
+    switch (c) {
+    case '&':
+      out += "&amp;";
+      break;
+    case '<':
+      out += "&lt;";
+      break;
+    case '>':
+      out += "&gt;";
+      break;
+    case '"':
+      out += "&quot;";
+      break;
+    default:
+      out += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
+    }
+  return out;
+}
+
 } // namespace bodkin

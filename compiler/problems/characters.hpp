@@ -31,4 +31,7 @@ int columns_of(std::string_view text);
 std::string harmless(std::string_view text);
 char32_t harmless(char32_t code);
 
+// As text or an attribute's value of an XML file; controls, which none may hold, become blanks.
+std::string as_xml(std::string_view text);
+
 } // namespace bodkin

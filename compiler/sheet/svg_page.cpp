@@ -1,5 +1,7 @@
 #include "sheet/svg_page.hpp"
 
+#include "problems/characters.hpp"
+
 #include <fmt/format.h>
 
 namespace bodkin {
@@ -26,25 +28,6 @@ constexpr std::string_view styles =
     "  .title { font-size: 12px; font-weight: bold }\n"
     "  .small { font-size: 9px; fill: #555 }\n"
     "  .trouble { font-size: 11px; fill: #b3261e; font-weight: bold }\n";
-
-std::string escaped(std::string_view text) {
-  std::string out;
-  for (const char c : text)
-    switch (c) {
-    case '&':
-      out += "&amp;";
-      break;
-    case '<':
-      out += "&lt;";
-      break;
-    case '>':
-      out += "&gt;";
-      break;
-    default:
-      out += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
-    }
-  return out;
-}
 
 std::string_view named(BoxLook look) {
   switch (look) {
@@ -133,12 +116,12 @@ void SvgPage::draw(const FigureNumber &number, double y) {
   body_ += fmt::format("<text class=\"{}\" transform=\"translate({:.2f} {:.2f}) rotate({})\" "
                        "y=\"4.5\">{}</text>\n",
                        needs_foot(number.text) ? "number foot" : "number", number.x, y + number.y,
-                       number.turn, escaped(number.text));
+                       number.turn, as_xml(number.text));
 }
 
 void SvgPage::draw(const FigureWords &words, double y) {
   body_ += fmt::format("<text class=\"{}\" x=\"{:.2f}\" y=\"{:.2f}\">{}</text>\n",
-                       named(words.look), words.x, y + words.y, escaped(words.text));
+                       named(words.look), words.x, y + words.y, as_xml(words.text));
 }
 
 void SvgPage::draw(const FigureCurve &curve, double y) {
@@ -156,7 +139,7 @@ std::string SvgPage::finished(double width, double height, std::string_view titl
       "<title>{2}</title>\n<style>\n{3}</style>\n"
       "<rect x=\"0\" y=\"0\" width=\"{0:.0f}\" height=\"{1:.0f}\" fill=\"#f7f7f5\"/>\n"
       "{4}</svg>\n",
-      width, height, escaped(title), styles, body_);
+      width, height, as_xml(title), styles, body_);
 }
 
 } // namespace bodkin

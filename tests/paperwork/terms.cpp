@@ -7,6 +7,7 @@
 
 #include <doctest/doctest.h>
 #include <fmt/format.h>
+#include <initializer_list>
 #include <sstream>
 
 using namespace bodkin;
@@ -36,61 +37,56 @@ struct Case {
   const char *facts, *said;
 };
 
-} // namespace
-
-TEST_CASE("works published in the United States before 1978 have 95 years, to the end of the "
-          "calendar year (17 U.S.C. 304 and 305)") {
-  for (const Case &term :
-       {Case{"published 1907, US", "ended 2002"}, Case{"published 1930-12-31, US", "ended 2025"},
-        Case{"published 1931-01-01, US", "until 2026"}, Case{"published 1931, US", "until 2026"},
-        Case{"published 1977, US", "until 2072"}, Case{"published 1938, GB", "until 2033"}}) {
+void check_american(std::initializer_list<Case> cases) {
+  for (const Case &term : cases) {
     CAPTURE(term.facts);
     CHECK(said("united-states", term.facts) == term.said);
   }
 }
 
+} // namespace
+
+TEST_CASE("works published in the United States before 1978 have 95 years, to the end of the "
+          "calendar year (17 U.S.C. 304 and 305)") {
+  check_american({{"published 1907, US", "ended 2002"},
+                  {"published 1930-12-31, US", "ended 2025"},
+                  {"published 1931-01-01, US", "until 2026"},
+                  {"published 1931, US", "until 2026"},
+                  {"published 1977, US", "until 2072"},
+                  {"published 1938, GB", "until 2033"}});
+}
+
 TEST_CASE("published before 1964 and not renewed, a work had its first 28 years alone; later ones "
           "were renewed by the law itself (17 U.S.C. 304(a))") {
-  for (const Case &term : {Case{"published 1950, US; renewed no", "ended 1978"},
-                           Case{"published 1963, US; renewed no", "ended 1991"},
-                           Case{"published 1964, US; renewed no", "until 2059"},
-                           Case{"published 1950, US; renewed yes", "until 2045"},
-                           Case{"published 1950, US", "until 2045"},
-                           // Section 104A gives foreign works back what they lost.
-                           Case{"published 1950, FR; renewed no", "until 2045"},
-                           Case{"published 1950; renewed no", "until 2045"}}) {
-    CAPTURE(term.facts);
-    CHECK(said("united-states", term.facts) == term.said);
-  }
+  check_american({{"published 1950, US; renewed no", "ended 1978"},
+                  {"published 1963, US; renewed no", "ended 1991"},
+                  {"published 1964, US; renewed no", "until 2059"},
+                  {"published 1950, US; renewed yes", "until 2045"},
+                  {"published 1950, US", "until 2045"},
+                  // Section 104A gives foreign works back what they lost.
+                  {"published 1950, FR; renewed no", "until 2045"},
+                  {"published 1950; renewed no", "until 2045"}});
 }
 
 TEST_CASE(
     "made before 1978 and published from then to 2002, a work is protected to the end of 2047 "
     "at the least (17 U.S.C. 303(a))") {
-  for (const Case &term :
-       {Case{"author \"A\", died 1920; published 1985, US", "until 2047"},
-        Case{"author \"A\", died 1976; published 2002, US", "until 2047"},
-        Case{"author \"A\", died 1977; published 1990, US", "until 2047"},
-        Case{"author \"A\", died 1990; made 1970; published 1990, US", "until 2060"},
-        Case{"author \"A\", died 1920; published 2003, US", "ended 2002"},
-        Case{"author \"A\", died 1940; published 2003, US", "ended 2010"},
-        Case{"author \"A\", died 1960; published 2003, US", "until 2030"}}) {
-    CAPTURE(term.facts);
-    CHECK(said("united-states", term.facts) == term.said);
-  }
+  check_american({{"author \"A\", died 1920; published 1985, US", "until 2047"},
+                  {"author \"A\", died 1976; published 2002, US", "until 2047"},
+                  {"author \"A\", died 1977; published 1990, US", "until 2047"},
+                  {"author \"A\", died 1990; made 1970; published 1990, US", "until 2060"},
+                  {"author \"A\", died 1920; published 2003, US", "ended 2002"},
+                  {"author \"A\", died 1940; published 2003, US", "ended 2010"},
+                  {"author \"A\", died 1960; published 2003, US", "until 2030"}});
 }
 
 TEST_CASE("made since 1978, a work has its author's life and 70 years; that of nobody known 95 "
           "from publication or 120 from making, whichever ends first (17 U.S.C. 302)") {
-  for (const Case &term :
-       {Case{"author \"A\", died 1999; made 1980; published 1981, US", "until 2069"},
-        Case{"author unknown; made 1980; published 1981, US", "until 2076"},
-        Case{"author unknown; made 1980; published 2020, US", "until 2100"},
-        Case{"author unknown; made 1890; published 1990, US", "until 2047"},
-        Case{"author unknown; made 1890; published 2010, US", "ended 2010"}}) {
-    CAPTURE(term.facts);
-    CHECK(said("united-states", term.facts) == term.said);
-  }
+  check_american({{"author \"A\", died 1999; made 1980; published 1981, US", "until 2069"},
+                  {"author unknown; made 1980; published 1981, US", "until 2076"},
+                  {"author unknown; made 1980; published 2020, US", "until 2100"},
+                  {"author unknown; made 1890; published 1990, US", "until 2047"},
+                  {"author unknown; made 1890; published 2010, US", "ended 2010"}});
 }
 
 TEST_CASE("life and 70 years (Directive 2006/116/EC, articles 1 and 8); life and 50 (Berne, "
