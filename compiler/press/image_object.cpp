@@ -22,6 +22,8 @@ QPDFObjectHandle new_image(QPDF &pdf, long long width, long long height, QPDFObj
   dict.replaceKey("/Height", number(height));
   dict.replaceKey("/ColorSpace", space);
   dict.replaceKey("/BitsPerComponent", number(bits));
+  // Stored as it comes: the writer would try to pack it better, and fetch every byte twice.
+  stream.setFilterOnWrite(false);
   return stream;
 }
 
