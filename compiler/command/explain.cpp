@@ -2,6 +2,7 @@
 #include "language/vocabulary.hpp"
 #include "problems/checks.hpp"
 
+#include <algorithm>
 #include <cstdio>
 #include <filesystem>
 #include <fmt/format.h>
@@ -45,6 +46,75 @@ std::string faces_page(const std::string &root) {
   return text;
 }
 
+// What speaks of a word that has no page of its own: a keyword, a check, a shelf file.
+struct Mention {
+  std::string name, says;
+};
+
+std::string lower(std::string_view text) {
+  std::string lowered(text);
+  for (char &c : lowered)
+    c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  return lowered;
+}
+
+// Whether a word of the text begins so.
+bool speaks_of(std::string_view text, std::string_view word) {
+  const auto letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9'); };
+  const std::string lowered = lower(text);
+  for (std::size_t at = lowered.find(word); at != std::string::npos;
+       at = lowered.find(word, at + 1))
+    if (at == 0 || !letter(lowered[at - 1]))
+      return true;
+  return false;
+}
+
+void add_words(std::string_view word, std::vector<Mention> &mentions) {
+  for (const language::Entry &entry : language::vocabulary()) {
+    const bool there = std::any_of(mentions.begin(), mentions.end(),
+                                   [&](const Mention &m) { return m.name == entry.word; });
+    if (!there && (speaks_of(entry.meaning, word) || speaks_of(entry.phrase, word)))
+      mentions.push_back({std::string(entry.word), std::string(entry.meaning)});
+  }
+}
+
+void add_checks(std::string_view word, std::vector<Mention> &mentions) {
+  for (const Check &check : all_checks())
+    if (speaks_of(check.title, word) || speaks_of(check.page, word) || speaks_of(check.mend, word))
+      mentions.push_back({std::string(check.name), std::string(check.title)});
+}
+
+void add_shelf(std::string_view word, const std::string &root, std::vector<Mention> &mentions) {
+  const fs::path shelf = fs::path(root) / "stdlib";
+  std::vector<std::string> names;
+  std::error_code error;
+  for (const auto &entry : fs::recursive_directory_iterator(shelf, error))
+    if (entry.path().extension() == ".bodkin" && entry.path().parent_path() != shelf / "start")
+      names.push_back(fs::relative(entry.path(), shelf).replace_extension().generic_string());
+  std::sort(names.begin(), names.end());
+  for (const std::string &name : names)
+    if (speaks_of(name, word))
+      mentions.push_back({name, "a file of the shelf"});
+}
+
+// At most so many that a screen holds them.
+std::string mentions_of(const std::string &word, const std::string &root) {
+  constexpr std::size_t shortest = 2, most = 12;
+  std::vector<Mention> mentions;
+  if (word.size() < shortest)
+    return {};
+  const std::string asked = lower(word);
+  add_shelf(asked, root, mentions);
+  add_words(asked, mentions);
+  add_checks(asked, mentions);
+  std::string text;
+  for (std::size_t i = 0; i < std::min(mentions.size(), most); ++i)
+    text += fmt::format("  {:<18} {}\n", mentions[i].name, mentions[i].says);
+  if (mentions.size() > most)
+    text += fmt::format("  and {} more\n", mentions.size() - most);
+  return text;
+}
+
 std::vector<std::string_view> all_words() {
   std::vector<std::string_view> words;
   for (const language::Entry &entry : language::vocabulary())
@@ -77,6 +147,8 @@ int explain(const Options &options, const Desk &desk) {
   const auto near = language::nearest(options.subject, all_words());
   fmt::print(stderr, "bodkin: there is no word, problem or shelf file called {}{}\n",
              options.subject, near ? fmt::format("; did you mean {}?", *near) : "");
+  if (const std::string mentions = mentions_of(options.subject, desk.shelf_root); !mentions.empty())
+    fmt::print(stderr, "\nThese speak of it:\n\n{}", mentions);
   return 2;
 }
 

@@ -114,6 +114,11 @@ brackets (`bodkin explain mixed-stock`), or a shelf file (`bodkin explain stocks
 
 Fills a new or empty folder with a small edition: a manuscript named as the folder, words/ and
 art/. It compiles as it is; change it line by line into your own.
+
+  --as booklet      eight pages, half a letter sheet each, stapled (what you get unasked)
+  --as booklet-a5   the same on a4, in millimetres
+  --as mini         eight pages out of one letter sheet, slit and folded
+  --as mini-a4      the same out of a4
 )"},
 };
 

@@ -40,6 +40,7 @@ constexpr std::array options{OptionNamed{"--into", "compile proof dummy", "FOLDE
                              OptionNamed{"--sarif", "compile preflight", ""},
                              OptionNamed{"--strict", "compile preflight", ""},
                              OptionNamed{"--anyway", "compile preflight", ""},
+                             OptionNamed{"--as", "start", "NAME"},
                              OptionNamed{"--reference", "explain", ""}};
 
 constexpr int least_dpi = 10, most_dpi = 1200;
@@ -147,6 +148,8 @@ private:
       options_.depfile = value;
     else if (name == "--write")
       options_.write = value;
+    else if (name == "--as")
+      options_.start_as = value;
     else
       return dpi(value);
     return std::nullopt;

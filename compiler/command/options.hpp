@@ -14,6 +14,7 @@ struct Options {
   Verb verb = Verb::compile;
   std::string subject; // the manuscript, the word, or the folder
   std::optional<std::string> into, depfile, write;
+  std::string start_as = "booklet";
   std::optional<int> png_dpi;
   bool json = false, ods = false, svg = false, pdf = false, sarif = false, strict = false,
        anyway = false, reference = false;

@@ -1,10 +1,13 @@
 #include "command/delivery.hpp"
 #include "command/telling.hpp"
+#include "language/vocabulary.hpp"
 
+#include <algorithm>
 #include <cctype>
 #include <cstdio>
 #include <filesystem>
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 #include <fstream>
 #include <sstream>
 
@@ -55,6 +58,27 @@ void replace_all(std::string &text, std::string_view what, std::string_view with
     text.replace(at, what.size(), with);
 }
 
+// The manuscripts that an edition can begin as; the words and the art are the same for all.
+std::vector<std::string> beginnings(const fs::path &shelf) {
+  std::vector<std::string> names;
+  std::error_code error;
+  for (const auto &entry : fs::directory_iterator(shelf, error))
+    if (entry.path().extension() == ".bodkin")
+      names.push_back(entry.path().stem().string());
+  std::sort(names.begin(), names.end());
+  return names;
+}
+
+bool is_a_beginning(const Options &options, const std::vector<std::string> &names) {
+  const std::vector<std::string_view> words(names.begin(), names.end());
+  if (std::find(words.begin(), words.end(), options.start_as) != words.end())
+    return true;
+  const auto near = language::nearest(options.start_as, words);
+  fmt::print(stderr, "bodkin: an edition begins as {}, not as {}; type: bodkin start {} --as {}\n",
+             fmt::join(names, ", "), options.start_as, options.subject, near.value_or("booklet"));
+  return false;
+}
+
 void write_file(const fs::path &path, const std::string &text) {
   std::error_code error;
   fs::create_directories(path.parent_path(), error);
@@ -73,12 +97,16 @@ int start(const Options &options, const Desk &desk) {
     throw CannotWrite(fmt::format("{} is not empty; say a new folder", options.subject));
   const std::string name = name_from(folder.filename().string());
   const fs::path pattern = fs::path(desk.shelf_root) / "stdlib" / "start";
+  if (!is_a_beginning(options, beginnings(pattern)))
+    return 2;
   for (const auto &entry : fs::recursive_directory_iterator(pattern)) {
     if (!entry.is_regular_file())
       continue;
     fs::path to = fs::relative(entry.path(), pattern);
     std::string text = read_whole(entry.path());
     if (to.extension() == ".bodkin") {
+      if (to.stem() != options.start_as)
+        continue;
       to = name + ".bodkin";
       replace_all(text, "A New Edition", title_from(name));
     }

@@ -75,7 +75,7 @@ void set_pages(WayThrough &way) {
     way.drawings.push_back(
         compose({*part.edition, part.imposition, way.sources, *way.gallery, *way.compositor},
                 way.problems));
-  add(way.problems, way.compositor->problems());
+  add(way.problems, way.compositor->problems(&way.sources));
 }
 
 void count_money(WayThrough &way, bool anyway) {

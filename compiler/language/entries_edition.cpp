@@ -90,7 +90,8 @@ constexpr std::array entries{
           .phrase = "( inner inner:length, outer outer:length, head head:length, foot foot:length "
                     "/ all:length )",
           .fallback = "1/2in",
-          .meaning = "The white round the type area, measured on the page before the knife.",
+          .meaning = "The white round the type area, measured on the page before the knife; "
+                     "`inner` is the gutter, at the fold.",
           .example = "margins inner 3/8in, outer 1/2in, head 1/2in, foot 5/8in"},
     Entry{.word = "grid",
           .under = "edition insert",

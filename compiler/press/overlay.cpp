@@ -1,6 +1,7 @@
 #include "press/overlay.hpp"
 
 #include "press/box_words.hpp"
+#include "sheet/glued_on.hpp"
 
 #include <algorithm>
 
@@ -83,6 +84,32 @@ void draw_on_proof(Strokes &drawn, const Item &item) {
   drawn.restore();
 }
 
+// A leaf tipped in, with its strip of glue, or a pocket, where it will lie. Boards cover all.
+void draw_glued(Strokes &drawn, const GluedOn &glued) {
+  const Piece &piece = *glued.piece->piece;
+  const Box &box = glued.box, &strip = glued.hides;
+  drawn.save();
+  drawn.map(Transform::moved(box.x, box.y));
+  pencil(drawn, hand_pencil);
+  frame(drawn, box.width.in_points(), box.height.in_points(), 3);
+  if (piece.is_tipped_in()) {
+    drawn.rectangle((strip.x - box.x).in_points(), (strip.y - box.y).in_points(),
+                    strip.width.in_points(), strip.height.in_points());
+    drawn.stroke();
+  }
+  note(drawn, (piece.is_pocket() ? "pocket: " : "tip-in: ") + piece.name, box.width.in_points(),
+       box.height.in_points());
+  drawn.restore();
+}
+
+std::vector<GluedOn> glued_on_page(const PrintJob &job, int page) {
+  std::vector<GluedOn> found;
+  for (const GluedOn &glued : glued_on(job.parts))
+    if (glued.host->pages_before + glued.page == page && !glued.piece->piece->is_boards())
+      found.push_back(glued);
+  return found;
+}
+
 } // namespace
 
 bool only_on_proofs(const Item &item) {
@@ -93,12 +120,15 @@ bool only_on_proofs(const Item &item) {
 
 std::optional<Strokes> draw_overlay(const PrintJob &job, int page) {
   const std::vector<Item> &items = job.drawing(page).items;
-  if (std::none_of(items.begin(), items.end(), only_on_proofs))
+  const std::vector<GluedOn> glued = glued_on_page(job, page);
+  if (glued.empty() && std::none_of(items.begin(), items.end(), only_on_proofs))
     return std::nullopt;
   Strokes drawn(job.size_of(page).height.in_points());
   for (const Item &item : items)
     if (only_on_proofs(item))
       draw_on_proof(drawn, item);
+  for (const GluedOn &piece : glued)
+    draw_glued(drawn, piece);
   return drawn;
 }
 

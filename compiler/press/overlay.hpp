@@ -1,4 +1,4 @@
-// What only proofs show: hand work, and keylines where a thing cannot be drawn.
+// What only proofs show: hand work, what is glued on, and keylines where a thing cannot be drawn.
 #pragma once
 
 #include "press/plates.hpp"

@@ -132,7 +132,8 @@ constexpr Check table[] = {
      "at its right, where the fold is. Thick booklets push their inner pages out, so that the "
      "knife takes more of them. The message says how much is lost, at which side, and why.",
      "Move or shrink the picture as the message says; or let it fill the live area, which is "
-     "what surely prints.",
+     "what surely prints. Ink to the very edge of a page, a bleed, is had where the knife takes "
+     "at least the bare edge off: then `fills page`.",
      "page 4\n"
      "  picture \"art/moon.png\"\n"
      "    fills    live\n"},

@@ -75,8 +75,8 @@ Line Compositor::line(std::string_view words, StyleId style, Range from) {
   return empty;
 }
 
-Problems Compositor::problems() const {
-  return problems_of(parts_->findings, parts_->edition, parts_->faces);
+Problems Compositor::problems(const Sources *sources) const {
+  return problems_of(parts_->findings, parts_->edition, parts_->faces, sources);
 }
 
 } // namespace bodkin

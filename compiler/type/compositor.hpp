@@ -14,6 +14,7 @@
 
 #include "edition/edition.hpp"
 #include "problems/problem.hpp"
+#include "problems/sources.hpp"
 #include "type/faces.hpp"
 #include "type/lines.hpp"
 #include "type/set.hpp"
@@ -79,8 +80,8 @@ public:
   Line line(std::string_view words, StyleId style, Range from);
 
   // What was met in all words set by now, each once an edition: missing-glyph, missing-cut,
-  // code-unstyled.
-  Problems problems() const;
+  // code-unstyled. Their exact words are found in the sources, where these are given.
+  Problems problems(const Sources *sources = nullptr) const;
 
 private:
   struct Parts;

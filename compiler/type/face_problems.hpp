@@ -32,6 +32,8 @@ Problem more_missing_glyphs(const Face &face, Cut cut, std::size_t more, Range f
 Problem code_unstyled(const Style &style, Range from, std::string_view typed);
 
 // Everything found while setting, as problems.
-Problems problems_of(const Findings &findings, const Edition &edition, const OpenFaces &faces);
+// Without sources a problem of words stands for their whole block.
+Problems problems_of(const Findings &findings, const Edition &edition, const OpenFaces &faces,
+                     const Sources *sources);
 
 } // namespace bodkin

@@ -134,4 +134,21 @@ TEST_CASE("what an edition's words meet is told once, however often it is met") 
                         "words between backticks look like the rest: sign has no style for code"});
 }
 
+TEST_CASE("what is met is underlined where it stands, if it is written there as it is set") {
+  Shop shop;
+  Sources sources;
+  const std::string_view text = "Up &rarr; on → and ``x`` down";
+  const Range all{sources.add("words.md", std::string(text)), Offset{}, Offset{31}};
+  Block block = paragraph("Up ↗ on → and ");
+  block.spans.push_back(paragraph("x").spans[0]);
+  block.spans[1].code = true;
+  for (Span &span : block.spans)
+    span.from = all;
+  shop.fill(prose({block}), shop.sign, {Length::points(300), Length::points(200)});
+  std::vector<std::string> underlined;
+  for (const Problem &problem : shop.compositor().problems(&sources))
+    underlined.emplace_back(sources.text(problem.range));
+  CHECK(underlined == std::vector<std::string>{std::string(text), "→", "``x``"});
+}
+
 } // namespace bodkin
