@@ -47,7 +47,7 @@ Costs alone(const Costs &costs, Only only) {
 class Alone {
 public:
   Alone(const Task &task, OrderSpace &space, Only only, std::size_t most)
-      : only_(only), whole_(task), space_(space), task_(eased(task)),
+      : only_(only), space_(space), task_(eased(task)),
         eased_space_(std::make_unique<OrderSpace>(task_)),
         layers_(std::make_unique<Layers>(*eased_space_, most)) {
     if (answered())
@@ -124,7 +124,6 @@ private:
   }
 
   Only only_;
-  const Task &whole_;
   OrderSpace &space_;
   std::vector<int> kinds_; // by kind of the whole question
   Task task_;

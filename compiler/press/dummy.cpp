@@ -136,7 +136,8 @@ private:
     words_ = vectors.finish();
     pdf_.setSuppressWarnings(true);
     pdf_.processMemoryFile("words", words_.data(), words_.size());
-    for (QPDFObjectHandle page : pdf_.getRoot().getKey("/Pages").getKey("/Kids").getArrayAsVector())
+    for (const QPDFObjectHandle &page :
+         pdf_.getRoot().getKey("/Pages").getKey("/Kids").getArrayAsVector())
       forms_.push_back(black_form(page));
   }
 

@@ -57,11 +57,14 @@ private:
     QPDFObjectHandle resources = dict.getKey("/Resources");
     if (!resources.isDictionary())
       return true;
-    return each(resources, "/XObject", [&](QPDFObjectHandle o) { return xobject(o, depth); }) &&
-           each(resources, "/Pattern", [&](QPDFObjectHandle o) { return pattern(o, depth); }) &&
-           each(resources, "/Shading", [&](QPDFObjectHandle o) { return shading(o); }) &&
-           each(resources, "/ExtGState", [&](QPDFObjectHandle o) { return state(o, depth); }) &&
-           each(resources, "/Font", [&](QPDFObjectHandle o) { return font(o, depth); });
+    return each(resources, "/XObject",
+                [&](const QPDFObjectHandle &o) { return xobject(o, depth); }) &&
+           each(resources, "/Pattern",
+                [&](const QPDFObjectHandle &o) { return pattern(o, depth); }) &&
+           each(resources, "/Shading", [&](const QPDFObjectHandle &o) { return shading(o); }) &&
+           each(resources, "/ExtGState",
+                [&](const QPDFObjectHandle &o) { return state(o, depth); }) &&
+           each(resources, "/Font", [&](const QPDFObjectHandle &o) { return font(o, depth); });
   }
 
   // A Type 3 font draws its glyphs by content streams, which may choose colours.
@@ -175,7 +178,7 @@ private:
     if (type != 3 || !function.getKey("/Functions").isArray())
       return std::nullopt;
     QPDFObjectHandle parts = QPDFObjectHandle::newArray();
-    for (QPDFObjectHandle part : function.getKey("/Functions").getArrayAsVector()) {
+    for (const QPDFObjectHandle &part : function.getKey("/Functions").getArrayAsVector()) {
       const auto made = grey_function(part, depth + 1);
       if (!made)
         return std::nullopt;
@@ -202,7 +205,9 @@ private:
 
 } // namespace
 
-bool grey_form(QPDFObjectHandle form, Greying greying) { return Walker(greying).form(form, 0); }
+bool grey_form(const QPDFObjectHandle &form, Greying greying) {
+  return Walker(greying).form(form, 0);
+}
 
 QPDFObjectHandle black_form(QPDFObjectHandle page) {
   QPDFObjectHandle form = page.getKey("/Contents");

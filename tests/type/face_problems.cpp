@@ -148,7 +148,7 @@ TEST_CASE("what is met is underlined where it stands, if it is written there as 
   std::vector<std::string> underlined;
   for (const Problem &problem : shop.compositor().problems(&sources))
     underlined.emplace_back(sources.text(problem.range));
-  CHECK(underlined == std::vector<std::string>{std::string(text), "→", "``x``"});
+  CHECK(underlined == std::vector<std::string>{"→", std::string(text), "``x``"});
 }
 
 } // namespace bodkin
