@@ -67,6 +67,8 @@ Reading read_edition(std::string_view path, const Files &files, Sources &sources
   take_runnings(reader);
   settle_pages(reader);
   take_finish(reader);
+  // Grown by doubling, and the largest of what an edition of ten thousand pages keeps.
+  reader.edition.elements.shrink_to_fit();
   take_pieces(reader);
   settle_currency(reader);
   settle_exchanges(reader);
