@@ -109,7 +109,7 @@ int compile(const Options &options, const Desk &desk) {
   if (!way->mailings.empty())
     delivery.write("post.txt", paperwork::post_as_text(way->edition(), way->parts, way->mailings,
                                                        way->sources));
-  if (way->estimate.bids.size() > 0)
+  if (!way->estimate.bids.empty())
     delivery.write("costs.svg",
                    costs_as_svg(way->edition(), draw_costs(way->edition(), way->imposition,
                                                            way->sides, way->estimate)));

@@ -97,7 +97,7 @@ void link_over(const fs::path &from, const fs::path &to) {
 
 } // namespace
 
-Delivery::Delivery(std::string folder) {
+Delivery::Delivery(const std::string &folder) {
   fs::path path = fs::weakly_canonical(fs::absolute(folder));
   if (path.filename().empty())
     path = path.parent_path();

@@ -24,7 +24,7 @@ struct CannotWrite : std::runtime_error {
 class Delivery {
 public:
   // Refuses (CannotWrite) a folder that holds files but no made-from.json: it is somebody's own.
-  explicit Delivery(std::string folder);
+  explicit Delivery(const std::string &folder);
   ~Delivery(); // takes the unfinished away
   Delivery(const Delivery &) = delete;
   Delivery &operator=(const Delivery &) = delete;

@@ -71,10 +71,7 @@ void set_pages(WayThrough &way) {
   add(way.problems, std::move(way.faces->problems));
   way.gallery.emplace(*way.disk.files);
   way.compositor.emplace(way.edition(), way.faces->faces);
-  for (const CopyPart &part : way.parts)
-    way.drawings.push_back(
-        compose({*part.edition, part.imposition, way.sources, *way.gallery, *way.compositor},
-                way.problems));
+  way.drawings = compose_copy(way.parts, way.sources, *way.gallery, *way.compositor, way.problems);
   add(way.problems, way.compositor->problems(&way.sources));
 }
 

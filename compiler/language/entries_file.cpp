@@ -69,7 +69,8 @@ constexpr std::array entries{
     Entry{.word = "text",
           .under = "file",
           .phrase = "name:name [from file:text]",
-          .meaning = "A text that runs through the boxes that ask for it, in page order.",
+          .meaning = "A text that runs through the boxes that ask for it, in page order: from the "
+                     "book into pieces between its pages, then into those that are loose.",
           .example = "text timetable from \"words/timetable.md\"",
           .many = true,
           .prose = true},

@@ -4,6 +4,8 @@
 #include "page/outline.hpp"
 
 #include <algorithm>
+#include <compare>
+#include <utility>
 
 namespace bodkin {
 namespace {
@@ -13,6 +15,7 @@ struct Composing {
   Drawings &drawings;
   TextBoxes &boxes;
   Problems &problems;
+  std::size_t part = 0;
 
   const Edition &edition() const { return workshop.edition; }
   std::vector<Item> &items(int page) const {
@@ -48,6 +51,8 @@ void lay_page(const Composing &composing, int page) {
   for (Item &item : laid.items)
     composing.items(page).push_back(std::move(item));
   for (auto &[index, box] : laid.boxes) {
+    box.part = composing.part;
+    box.piece = composing.workshop.piece;
     box.shown = {{page, first + index}};
     composing.boxes[std::get<TextId>(box.place.words->words)].push_back(std::move(box));
   }
@@ -92,6 +97,8 @@ void lay_spread(const Composing &composing, const Spread &spread) {
       put(spread.right, Transform::moved(-width, {}));
   }
   for (auto &[index, box] : laid.boxes) {
+    box.part = composing.part;
+    box.piece = composing.workshop.piece;
     box.shown = shown[index];
     composing.boxes[std::get<TextId>(box.place.words->words)].push_back(std::move(box));
   }
@@ -104,28 +111,97 @@ void judge(PageDrawing &page) {
   });
 }
 
+void lay_pages(const Composing &composing) {
+  const Edition &edition = composing.edition();
+  const int pages = *edition.page_count;
+  composing.drawings.pages.resize(static_cast<std::size_t>(pages) + 1);
+  for (int page = 1; page <= pages; ++page) {
+    lay_page(composing, page);
+    const auto &spread = edition.pages[static_cast<std::size_t>(page)].spread;
+    if (spread && edition.spreads[*spread].right == page && page > 1)
+      lay_spread(composing, edition.spreads[*spread]);
+  }
+  // The back cover and the front cover as one: its left page is the last.
+  for (const Spread &spread : edition.spreads)
+    if (spread.right == 1)
+      lay_spread(composing, spread);
+}
+
+// Where a reader who leafs through the copy comes to a page of a part: at which page of the book,
+// and after how much of what lies there.
+struct Reading {
+  int at = 0, after = 0;
+  auto operator<=>(const Reading &) const = default;
+};
+
+Reading reading_of(const CopyPart &part, int page, int book_pages) {
+  if (!part.piece)
+    return {page, 0};
+  const Piece &piece = *part.piece;
+  const int behind = book_pages + 1;
+  switch (*piece.goes) {
+  case Goes::round_the_book:
+    return {page <= 2 ? 0 : behind, page};
+  case Goes::centre:
+    return {book_pages / 2, page};
+  case Goes::after_page:
+    return {piece.at_page, page};
+  case Goes::on_page:
+    if (piece.host.empty())
+      return {piece.at_page, page};
+    break;
+  case Goes::loose:
+  case Goes::in_pocket:
+  case Goes::round_the_copy:
+  case Goes::outside:
+  case Goes::behind:
+    break;
+  }
+  return {behind + 1, 0};
+}
+
+// Boxes come part by part: those that a reader comes to at once stay in that order.
+void put_in_reading_order(const std::vector<CopyPart> &parts, TextBoxes &boxes) {
+  const int pages = *parts.front().edition->page_count;
+  const auto reading = [&](const TextBox &box) {
+    return reading_of(parts[box.part], box.page, pages);
+  };
+  for (auto &[text, of_text] : boxes)
+    std::ranges::stable_sort(
+        of_text, [&](const TextBox &a, const TextBox &b) { return reading(a) < reading(b); });
+}
+
+// Without parts the one workshop is all.
+std::vector<Drawings> composed(const std::vector<Workshop> &workshops,
+                               const std::vector<CopyPart> &parts, Problems &problems) {
+  std::vector<Drawings> drawings(workshops.size());
+  TextBoxes boxes;
+  for (std::size_t part = 0; part < workshops.size(); ++part)
+    lay_pages({workshops[part], drawings[part], boxes, problems, part});
+  if (!parts.empty())
+    put_in_reading_order(parts, boxes);
+  run_texts(boxes, workshops, drawings, problems);
+  for (Drawings &of_part : drawings)
+    for (PageDrawing &page : of_part.pages)
+      judge(page);
+  return drawings;
+}
+
 } // namespace
 
 Drawings compose(const Workshop &workshop, Problems &problems) {
-  Drawings drawings;
-  const int pages = *workshop.edition.page_count;
-  drawings.pages.resize(static_cast<std::size_t>(pages) + 1);
-  TextBoxes boxes;
-  const Composing composing{workshop, drawings, boxes, problems};
-  for (int page = 1; page <= pages; ++page) {
-    lay_page(composing, page);
-    const auto &spread = workshop.edition.pages[static_cast<std::size_t>(page)].spread;
-    if (spread && workshop.edition.spreads[*spread].right == page && page > 1)
-      lay_spread(composing, workshop.edition.spreads[*spread]);
-  }
-  // The back cover and the front cover as one: its left page is the last.
-  for (const Spread &spread : workshop.edition.spreads)
-    if (spread.right == 1)
-      lay_spread(composing, spread);
-  run_texts(boxes, workshop, drawings, problems);
-  for (PageDrawing &page : drawings.pages)
-    judge(page);
-  return drawings;
+  return std::move(composed({workshop}, {}, problems).front());
+}
+
+std::vector<Drawings> compose_copy(const std::vector<CopyPart> &parts, const Sources &sources,
+                                   art::Gallery &gallery, Compositor &compositor,
+                                   Problems &problems) {
+  std::vector<Workshop> workshops;
+  workshops.reserve(parts.size());
+  for (const CopyPart &part : parts)
+    workshops.push_back({*part.edition, part.imposition, sources, gallery, compositor,
+                         part.piece ? std::string_view(part.piece->name) : std::string_view{}});
+  return composed(workshops, parts, problems);
 }
 
 } // namespace bodkin

@@ -8,7 +8,7 @@
 #include "page/drawing.hpp"
 #include "problems/problem.hpp"
 #include "problems/sources.hpp"
-#include "sheet/imposition.hpp"
+#include "sheet/parts.hpp"
 #include "type/compositor.hpp"
 
 namespace bodkin {
@@ -19,8 +19,16 @@ struct Workshop {
   const Sources &sources;
   art::Gallery &gallery;
   Compositor &compositor;
+  std::string_view piece{}; // its name; empty: the book
 };
 
 Drawings compose(const Workshop &workshop, Problems &problems);
+
+// All parts of a copy, by part. A text that boxes of several parts ask for runs through them as a
+// reader comes to them: a wrap's front, the book, what lies between its pages where it lies, the
+// wrap's back, then what is loose, in the order written.
+std::vector<Drawings> compose_copy(const std::vector<CopyPart> &parts, const Sources &sources,
+                                   art::Gallery &gallery, Compositor &compositor,
+                                   Problems &problems);
 
 } // namespace bodkin

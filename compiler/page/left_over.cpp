@@ -36,10 +36,11 @@ int first_unnamed(const Edition &edition) {
   return 0;
 }
 
-std::string page_list(const std::vector<TextBox> &boxes) {
+// "pages 2, 5", of the book's; "page 1 of card" of a piece's.
+std::string pages_of_part(const std::vector<TextBox> &boxes, std::size_t part) {
   std::vector<int> pages;
   for (const TextBox &box : boxes)
-    if (pages.empty() || pages.back() != box.page)
+    if (box.part == part && (pages.empty() || pages.back() != box.page))
       pages.push_back(box.page);
   if (pages.size() == 1)
     return fmt::format("page {}", pages.front());
@@ -47,6 +48,19 @@ std::string page_list(const std::vector<TextBox> &boxes) {
   if (in_a_row && pages.size() > 2)
     return fmt::format("pages {} to {}", pages.front(), pages.back());
   return fmt::format("pages {}", fmt::join(pages, ", "));
+}
+
+std::string page_list(const std::vector<TextBox> &boxes) {
+  std::vector<std::size_t> parts;
+  std::string list;
+  for (const TextBox &box : boxes) {
+    if (std::find(parts.begin(), parts.end(), box.part) != parts.end())
+      continue;
+    parts.push_back(box.part);
+    list += fmt::format("{}{}{}{}", list.empty() ? "" : " and ", pages_of_part(boxes, box.part),
+                        box.piece.empty() ? "" : " of ", box.piece);
+  }
+  return list;
 }
 
 // The same place, higher by as many leadings as are missing, where the page has room for it.

@@ -7,7 +7,7 @@ namespace {
 
 // The order in which a text reaches its boxes, and the problems of the way.
 std::vector<std::size_t> way_through(TextId text, const std::vector<TextBox> &boxes,
-                                     const Workshop &workshop, Problems &problems) {
+                                     std::span<const Workshop> workshops, Problems &problems) {
   std::vector<std::size_t> way;
   std::vector<bool> reached(boxes.size(), false);
   std::size_t next = 0;
@@ -17,8 +17,9 @@ std::vector<std::size_t> way_through(TextId text, const std::vector<TextBox> &bo
     const TextBox &box = boxes[next];
     ++next;
     if (const auto &continues = box.place.words->continues) {
+      const Workshop &workshop = workshops[box.part];
       const auto found = std::find_if(boxes.begin(), boxes.end(), [&](const TextBox &other) {
-        return other.page == **continues;
+        return other.part == box.part && other.page == **continues;
       });
       if (found == boxes.end()) {
         problems.push_back(continues_nowhere(workshop, text, box, **continues));
@@ -35,22 +36,22 @@ std::vector<std::size_t> way_through(TextId text, const std::vector<TextBox> &bo
   }
   for (std::size_t i = 0; i < boxes.size(); ++i)
     if (!reached[i])
-      problems.push_back(never_reached(workshop, text, boxes[i]));
+      problems.push_back(never_reached(workshops[boxes[i].part], text, boxes[i]));
   return way;
 }
 
-void show(const TextBox &box, std::vector<Line> lines, Drawings &drawings) {
+void show(const TextBox &box, std::vector<Line> lines, std::vector<Drawings> &drawings) {
   for (const TextBox::Shown &shown : box.shown) {
-    auto &item = drawings.pages[static_cast<std::size_t>(shown.page)].items[shown.item];
+    auto &item = drawings[box.part].pages[static_cast<std::size_t>(shown.page)].items[shown.item];
     const bool last = &shown == &box.shown.back();
     std::get<SetWords>(item.what).lines = last ? std::move(lines) : lines;
   }
 }
 
-void run_text(TextId text, const std::vector<TextBox> &boxes, const Workshop &workshop,
-              Drawings &drawings, Problems &problems) {
-  const Prose &prose = workshop.edition.texts[at(text)].prose;
-  const std::vector<std::size_t> way = way_through(text, boxes, workshop, problems);
+void run_text(TextId text, const std::vector<TextBox> &boxes, std::span<const Workshop> workshops,
+              std::vector<Drawings> &drawings, Problems &problems) {
+  const Prose &prose = workshops.front().edition.texts[at(text)].prose;
+  const std::vector<std::size_t> way = way_through(text, boxes, workshops, problems);
   Flow flow;
   StyleId style = StyleId::none;
   Mark mark;
@@ -58,6 +59,7 @@ void run_text(TextId text, const std::vector<TextBox> &boxes, const Workshop &wo
   bool said_early = false;
   for (const std::size_t index : way) {
     const TextBox &box = boxes[index];
+    const Workshop &workshop = workshops[box.part];
     if (*box.place.words->style == StyleId::none)
       continue;
     if (!last || *box.place.words->style != style) {
@@ -74,6 +76,7 @@ void run_text(TextId text, const std::vector<TextBox> &boxes, const Workshop &wo
     last = &box;
   }
   if (last && !flow.ends_at(mark)) {
+    const Workshop &workshop = workshops[last->part];
     const Words &words = *last->place.words;
     const Length measure =
         (last->place.place.width - words.gap * (words.columns - 1)) / words.columns;
@@ -85,10 +88,10 @@ void run_text(TextId text, const std::vector<TextBox> &boxes, const Workshop &wo
 
 } // namespace
 
-void run_texts(const TextBoxes &boxes, const Workshop &workshop, Drawings &drawings,
-               Problems &problems) {
+void run_texts(const TextBoxes &boxes, std::span<const Workshop> workshops,
+               std::vector<Drawings> &drawings, Problems &problems) {
   for (const auto &[text, places] : boxes)
-    run_text(text, places, workshop, drawings, problems);
+    run_text(text, places, workshops, drawings, problems);
 }
 
 } // namespace bodkin

@@ -7,6 +7,7 @@
 
 #include <cstdint>
 #include <map>
+#include <span>
 #include <vector>
 
 namespace bodkin {
@@ -35,11 +36,14 @@ struct TextBox {
     std::size_t item = 0;
   };
   std::vector<Shown> shown;
+  std::size_t part = 0; // of the copy: pages are its own
+  std::string_view piece{};
 };
 
-// By text, boxes in page order and then as written.
+// By text, boxes in the order in which a reader comes to their pages, and then as written.
 using TextBoxes = std::map<TextId, std::vector<TextBox>>;
-void run_texts(const TextBoxes &boxes, const Workshop &workshop, Drawings &drawings,
-               Problems &problems);
+// One workshop and its drawings for each part of the copy.
+void run_texts(const TextBoxes &boxes, std::span<const Workshop> workshops,
+               std::vector<Drawings> &drawings, Problems &problems);
 
 } // namespace bodkin

@@ -63,3 +63,26 @@ TEST_CASE("columns are filled one after another") {
   CHECK(lines[2].left == Length::points(126));
   CHECK(lines[2].top == Length());
 }
+
+TEST_CASE(
+    "a text runs from the book into what lies between its pages, and what is loose comes last") {
+  const std::string bound = "insert fold\n  size half-letter\n  folding flat\n  paper plain\n"
+                            "  up 2\n  goes after 2\n  page 1\n    words of t in body\n"
+                            "      at 1in 1in, 2in x 12pt\n";
+  const std::string loose = "insert card\n  size 3in x 4in\n  paper plain\n  up most\n  page 1\n"
+                            "    words of t in body\n      at 1in 1in, 1in x 12pt\n";
+  const auto book = composed("pages 4", loose + bound + std::string(text) + box(1) + box(3));
+  Problems problems;
+  const std::vector<CopyPart> parts = impose_parts(book->edition(), *book->read.sources, problems);
+  const std::vector<Drawings> drawings =
+      compose_copy(parts, *book->read.sources, *book->gallery, *book->compositor, problems);
+  REQUIRE(parts.size() == 3);
+  const auto first_line = [&](std::size_t part, int page) {
+    const auto &words = std::get<SetWords>(drawings[part][page].items.front().what);
+    return words.lines.front().runs.front().text;
+  };
+  CHECK(first_line(0, 1) == "one");
+  CHECK(first_line(2, 1) == "two");
+  CHECK(first_line(0, 3) == "three");
+  CHECK(first_line(1, 1) == "four");
+}
