@@ -72,13 +72,8 @@ int guarded(const Options &options, const Desk &desk) {
   return 3;
 }
 
-} // namespace
-
-int main(int count, char **words) {
-  keep_memory_at_hand();
-  std::signal(SIGXFSZ, SIG_IGN); // a file that may not grow is a write that fails, with its reason
-  std::signal(SIGPIPE, SIG_IGN);
-  const auto line = read_command_line({words + 1, words + count});
+int answer(const std::vector<std::string> &words) {
+  const auto line = read_command_line(words);
   if (const auto *asked = std::get_if<AskedHelp>(&line)) {
     std::fwrite(asked->text.data(), 1, asked->text.size(), stdout);
     return 0;
@@ -98,4 +93,17 @@ int main(int count, char **words) {
   const bool terminal = isatty(STDERR_FILENO) == 1;
   const Desk desk{shelf_root(), terminal, terminal && std::getenv("NO_COLOR") == nullptr};
   return guarded(options, desk);
+}
+
+} // namespace
+
+int main(int count, char **words) {
+  keep_memory_at_hand();
+  std::signal(SIGXFSZ, SIG_IGN); // a file that may not grow is a write that fails, with its reason
+  std::signal(SIGPIPE, SIG_IGN);
+  try {
+    return answer({words + 1, words + count});
+  } catch (...) { // while telling what was wrong: there is nothing left to tell it with
+    return 3;
+  }
 }

@@ -48,6 +48,7 @@ constexpr int least_dpi = 10, most_dpi = 1200;
 template <typename Table>
 std::optional<std::string_view> near_in(const Table &table, std::string_view word) {
   std::vector<std::string_view> names;
+  names.reserve(std::size(table));
   for (const auto &row : table)
     names.push_back(row.name);
   return language::nearest(word, names);

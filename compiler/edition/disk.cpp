@@ -195,7 +195,7 @@ private:
 };
 
 std::string root_for(const std::string &manuscript) {
-  const std::string own = folder_above(manuscript);
+  std::string own = folder_above(manuscript);
   for (std::string folder = own;; folder = folder_above(folder)) {
     if (exists(folder == "/" ? fmt::format("/{}", series_file)
                              : fmt::format("{}/{}", folder, series_file)))
