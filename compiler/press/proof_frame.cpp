@@ -62,10 +62,33 @@ void draw_label(Strokes &drawn, const PrintJob &job, int page, bool left, double
   drawn.letters(text, at, y + size.height.in_points() + under - label_height, label_height);
 }
 
+// A band lies flat: its folds, and over each panel what it will be round the copy.
+void draw_panels(Strokes &drawn, const CopyPart &part, double x, double y) {
+  for (const BandPart &panel : part.imposition.panels) {
+    const double left = x + panel.box.x.in_points(), foot = y + panel.box.height.in_points();
+    drawn.colour(0.55, 0.55, 0.55);
+    drawn.line_width(0.4);
+    if (panel.box.x > Length{}) {
+      drawn.dashes({3, 2});
+      drawn.move_to(left, y);
+      drawn.line_to(left, foot);
+      drawn.stroke();
+      drawn.solid();
+    }
+    const std::string_view name = name_of(panel.panel);
+    const double width = letters_width(name, label_height);
+    if (width < panel.box.width.in_points())
+      drawn.letters(name, left + (panel.box.width.in_points() - width) / 2, y - label_height,
+                    label_height);
+  }
+}
+
 void draw_page(Strokes &drawn, const PrintJob &job, int page, bool left, double x, double y) {
   if (page == 0)
     return;
   draw_paper(drawn, job, page, x, y);
+  if (const CopyPart &part = job.part_of(page); page == part.pages_before + 1)
+    draw_panels(drawn, part, x, y);
   draw_cut_ticks(drawn, job, page, left, x, y);
   draw_label(drawn, job, page, left, x, y);
 }
