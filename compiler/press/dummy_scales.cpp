@@ -66,6 +66,11 @@ double tick_length(const Graduation &scale, int step) {
 void draw_scale(Strokes &drawn, const Graduation &scale, bool figures_upside_down) {
   const double step = scale.step.in_points();
   const int reach = steps_each_way(scale);
+  // The names of pieces laid many up lie under it.
+  drawn.grey(1);
+  drawn.rectangle(-reach * step - 5, -longest_tick - 7, 2 * (reach * step + 5), longest_tick + 9);
+  drawn.fill();
+  drawn.grey(0);
   drawn.line_width(hairline);
   drawn.move_to(-reach * step - 3, 0);
   drawn.line_to(reach * step + 3, 0);
