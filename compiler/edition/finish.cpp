@@ -114,7 +114,8 @@ std::vector<Length> places_down(const FinishStep &step, int count, Length height
   if (count == 1)
     return {height / 2};
   const bool evenly = step.kind == StepKind::punch && !step.place_written;
-  const Length first = evenly ? height / (2 * count) : step.from_head_and_foot;
+  const Length first = evenly ? height / (std::int64_t{2} * count) : step.from_head_and_foot;
+  down.reserve(static_cast<std::size_t>(count));
   for (int i = 0; i < count; ++i)
     down.push_back(first + (height - first * 2) * i / (count - 1));
   return down;
