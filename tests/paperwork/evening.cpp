@@ -61,7 +61,9 @@ TEST_CASE("a batch after another on one task is one stretch") {
 // and never over the sum of work and waiting.
 TEST_CASE("a hundred evenings keep to what any plan must") {
   std::mt19937 random(4);
-  const auto some = [&](int most) { return static_cast<std::int64_t>(random() % static_cast<unsigned>(most)); };
+  const auto some = [&](int most) {
+    return static_cast<std::int64_t>(random() % static_cast<unsigned>(most));
+  };
   for (int round = 0; round < 100; ++round) {
     std::vector<WorkOfTask> works;
     const std::int64_t copies = 1 + some(40);
