@@ -30,6 +30,31 @@ constexpr Check table[] = {
      "insert slip\n"
      "  size       4.25in x 5.5in\n"
      "  up         4\n"},
+    {"panel-buckles", Kind::warning, "A panel folded in has no room",
+     "A flap that is folded in ends inside a later fold: in a letter fold the first flap lies "
+     "within the crease of the second. A crease goes round whatever paper lies in it, so that the "
+     "flap must be narrower than the panel that it lies on, by the thickness of the paper at the "
+     "least and a hair more for hands that fold. As wide as the others it is pushed from the "
+     "crease and stands in a bow, or the crease cracks. The compiler folds the sheet as wide as "
+     "its panels are and looks at every end that lies within a fold made after it.",
+     "Make the panel narrower; the others share what it gives up, and its pages are as narrow as "
+     "it is.",
+     "folding letter \"Folded twice like a letter\"\n"
+     "  panels     3 by 1\n"
+     "  narrow     column 3 by 1/16in\n"
+     "  fold       right over left, 1 panel\n"
+     "  fold       left over right, 1 panel\n"},
+    {"flaps-meet", Kind::note, "Two flaps push each other up",
+     "Flaps that are folded in from either side meet like a gate. Cut to meet exactly, one of them "
+     "is always folded a hair too far, and the two ends push each other up.",
+     "Make both a little narrower.",
+     "folding gate \"A flap folded in from either side\"\n"
+     "  panels     3 by 1\n"
+     "  widths     1, 2, 1\n"
+     "  narrow     column 1 by 1/32in\n"
+     "  narrow     column 3 by 1/32in\n"
+     "  fold       left over right, 1 panel\n"
+     "  fold       right over left, 1 panel\n"},
     {"leaf-not-held", Kind::error, "A leaf would fall out of the book",
      "Leaves that turn about a spine must hang in it: at the crease of the last fold, or at the "
      "edge that \"spine\" names when they are stapled, sewn or glued there. The compiler folds the "

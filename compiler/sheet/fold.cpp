@@ -161,7 +161,10 @@ std::optional<FoldedSheet> fold(const Folding &folding, Problems &problems, int 
   const Proved proved = prove(folding, problems, strip_panels);
   if (problems.size() > before)
     return std::nullopt;
-  return settled(folding, proved.stages.back(), proved.met, proved.binding, problems);
+  auto sheet = settled(folding, proved.stages.back(), proved.met, proved.binding, problems);
+  if (sheet && !folding.tab)
+    sheet->folded_in = folded_in(proved.stages.back());
+  return sheet;
 }
 
 } // namespace bodkin
