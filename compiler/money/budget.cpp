@@ -215,17 +215,17 @@ std::string tried(const std::vector<Try> &singles, const std::vector<Try> &chain
   return fmt::format("{}", fmt::join(parts, "; "));
 }
 
-// ", `up` new under `edition`; cut apart after printing"
+// ", `up` new under `edition`; cut apart after printing", and what has to be heeded.
 std::string beside(const Edition &edition, const Try &made, const ChangedLines &changed) {
   std::string text;
   if (const std::string news = changed.news(); !news.empty())
     text += ", " + news;
   for (const Saving &saving : made.made)
     if (const auto *laying = std::get_if<Laying>(&saving.change)) {
-      if (laying->way.up > 1)
-        text += "; cut apart after printing";
       if (const std::string condition = on_condition(edition, *laying); !condition.empty())
         text += ", " + condition;
+      if (laying->way.up > 1)
+        text += "; cut apart after printing";
     }
   return text;
 }

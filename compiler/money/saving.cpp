@@ -153,8 +153,8 @@ void add_machines(std::vector<Saving> &found, const Edition &edition, const Laid
 void add_layings(std::vector<Saving> &found, const Edition &edition, const std::vector<bool> &draws,
                  const Sources &sources) {
   const auto add = [&](std::optional<std::size_t> piece) {
-    for (Laying &laying : layings(edition, piece, Other::no_heavier, draws, sources))
-      found.push_back({std::move(laying), named(edition, laying), false, 0});
+    for (const Laying &laying : layings(edition, piece, Other::no_heavier, draws, sources))
+      found.push_back({laying, named(edition, laying), false, 0});
   };
   add(std::nullopt);
   for (std::size_t i = 0; i < edition.pieces.size(); ++i)

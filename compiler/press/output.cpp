@@ -207,6 +207,7 @@ void Outputs::draw_beneath(Contents &contents, int page) {
   contents.state(veil(beneath->hidden));
   lay_paper(contents, page);
   contents.restore();
+  contents.draw(paper_edge(size));
 }
 
 // All of a page as one group, so that white matter hides what lies below it and the whole is then

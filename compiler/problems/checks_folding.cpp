@@ -4,16 +4,18 @@ namespace bodkin {
 namespace {
 
 constexpr Check table[] = {
-    {"cheaper-up", Kind::note, "Another number of a piece on one sheet costs less",
-     "Pieces laid several up share the sheets and the printed sides that they are cut from. The "
-     "compiler lays each number that the paper has room for, upright and across, prices the whole "
-     "run for each, and says the cheapest where it is not the one written.",
+    {"cheaper-up", Kind::note, "Another number on one sheet costs less",
+     "A book or a piece laid several up shares the sheets and the printed sides that it is cut "
+     "from. The compiler lays each number that the paper has room for, upright and across, and on "
+     "every sheet that the same paper comes in here under another name; it prices the whole run "
+     "for each, and says the cheapest where it is not the one written. Sheets that the machine "
+     "does not take, or has no price for, are left out.",
      "Type the number, or \"up most\", and look at the proof: the outer ones lie nearer to the "
      "sheet's edge, where a machine leaves paper bare. Cutting more apart is more work for you.",
      "insert slip\n"
      "  size       4.25in x 5.5in\n"
      "  up         1\n"},
-    {"up-chosen", Kind::note, "How many of a piece are laid on one sheet",
+    {"up-chosen", Kind::note, "How many are laid on one sheet",
      "\"up most\" leaves the number to the compiler, which lays each that the paper has room for, "
      "upright and across, and takes the one that makes the run cheapest. It says the number, since "
      "so many are cut apart.",
@@ -71,8 +73,8 @@ constexpr Check table[] = {
     {"no-reverse", Kind::error, "There is no reverse to print on",
      "Foldings such as the mini from one sheet put all pages on one side; unfolded, the other side "
      "is one large page, and \"reverse\" says what stands on it. A folding that prints both sides "
-     "has no such side left.",
-     "Choose a folding that prints one side, or make the poster an insert.",
+     "has no such side left, and one that is laid several up no whole sheet.",
+     "Choose a folding that prints one side, one on a sheet, or make the poster an insert.",
      "insert poster\n"
      "  size       letter\n"
      "  goes       loose\n"},

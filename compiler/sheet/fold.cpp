@@ -162,7 +162,9 @@ std::optional<FoldedSheet> fold(const Folding &folding, Problems &problems, int 
   if (problems.size() > before)
     return std::nullopt;
   auto sheet = settled(folding, proved.stages.back(), proved.met, proved.binding, problems);
-  if (sheet && !folding.tab)
+  // What goes back and forth, or stands out when its ends are pushed together, gives way.
+  if (sheet && std::all_of(folding.steps.begin(), folding.steps.end(),
+                           [](const FoldStep &step) { return step.kind == FoldKind::over_a_line; }))
     sheet->folded_in = folded_in(proved.stages.back());
   return sheet;
 }

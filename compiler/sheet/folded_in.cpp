@@ -94,13 +94,15 @@ void within(const FoldedPaper &paper, const Hanging &hanging, const std::vector<
   for (int level = low + 1; level < high; ++level) {
     const int cell = pile[index(level)];
     const Toward way = paper.at(cell).on_sheet(side);
-    const Joint *end = hanging.at(cell, way);
-    if ((end != nullptr && end->step >= crease.step) || !hanging.together(cell, crease.a, columns))
+    const Joint *joint = hanging.at(cell, way);
+    if ((joint != nullptr && joint->step >= crease.step) ||
+        !hanging.together(cell, crease.a, columns))
       continue;
     const bool far = side == Toward::right || side == Toward::down;
-    add(found, {columns, number_of(paper, cell, columns), line_at(paper, cell, way),
-                number_of(paper, crease.b, columns), far ? 1 : -1, high - low - 1, false, 0,
-                ways_of(paper, cell, columns)});
+    const int end = line_at(paper, cell, way), against = number_of(paper, crease.b, columns);
+    // Of the two panels that may share that end the one that hangs nearer to the crease.
+    add(found, {columns, end > against ? end - 1 : end, end, against, far ? 1 : -1, high - low - 1,
+                false, 0, ways_of(paper, cell, columns)});
   }
 }
 

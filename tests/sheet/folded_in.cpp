@@ -52,11 +52,11 @@ constexpr std::string_view letter = "  panels 3 by 1\n"
 TEST_CASE("a flap as wide as the panel that it lies on buckles, with the line to type") {
   CHECK(
       told(letter) ==
-      R"(almanac.bodkin:14:10: warning: column 3 is folded in and buckles against the fold between columns 1 and 2 [panel-buckles]
-    panels 3 by 1
-           ~~~~~~
-  why   its end lies within that fold and reaches right into it; one layer of paper of 0.004in lie
-        there, and a crease needs that much to go round, so the panel stands in a bow
+      R"(almanac.bodkin:15:3: warning: column 3 is folded in and buckles against the fold between columns 1 and 2 [panel-buckles]
+  panels 3 by 1
+  ~~~~~~~~~~~~~
+  why   its end lies within that fold and reaches right into it; one layer of paper of 0.004in lies
+        there, and a crease needs as much to go round, so the panel stands in a bow
   type  narrow     column 3 by 1/16in      (under `folding mine`)
 )");
 }
@@ -107,7 +107,7 @@ TEST_CASE("rolled up, each panel has to be narrower than the next") {
   const std::string roll = "  panels 4 by 1\n"
                            "  narrow column 4 by 1/8in\n"
                            "  fold right over left, 1 panel\n"
-                           "  fold right over left, 2 panels\n"
+                           "  fold right over left, 1 panel\n"
                            "  fold left over right, 1 panel\n";
   const std::string text = told(roll, "0.004in", "3.6in x 8.5in", 8);
   CHECK(text.find("column 4 is folded in") == std::string::npos);
