@@ -2,7 +2,7 @@
 
 #include "edition/piece.hpp"
 #include "measure/paper.hpp"
-#include "money/estimate.hpp"
+#include "money/bill.hpp"
 #include "money/layings.hpp"
 #include "money/saving.hpp"
 #include "sheet/speech.hpp"
@@ -22,7 +22,8 @@ struct Priced {
 };
 
 struct Trial {
-  const Edition &light;
+  const Edition &edition;
+  const Edition &light; // without its matter
   Piecewise piece;
   const std::vector<bool> &draws;
   const Sources &sources;
@@ -30,11 +31,19 @@ struct Trial {
 
 std::vector<Priced> priced(const Trial &trial) {
   std::vector<Priced> all;
-  for (Laying &laying :
-       layings(trial.light, trial.piece, Other::same_paper, trial.draws, trial.sources)) {
+  const std::vector<Laying> found =
+      layings(trial.light, trial.piece, Other::same_paper, trial.draws, trial.sources);
+  if (found.empty())
+    return all;
+  // Work by hand is the same however it is laid.
+  const std::vector<Job> work =
+      jobs(trial.edition, lay(trial.light, trial.draws, trial.sources).imposition);
+  for (const Laying &laying : found) {
     const Edition changed = laid_so(trial.light, laying);
     const Laid laid = lay(changed, trial.draws, trial.sources);
-    all.push_back({std::move(laying), estimate(changed, laid.imposition, laid.sides).run_total});
+    const Bill priced = bill(changed, laid.imposition, laid.sides, work);
+    const std::int64_t copies = changed.run->copies;
+    all.push_back({laying, own_stretch(changed, priced, copies).at(copies)});
   }
   return all;
 }
@@ -196,7 +205,8 @@ void choose_ups(Edition &edition, const Sources &sources, Problems &problems) {
     for (const Piecewise other : all_of(light))
       if (wants_most(light, other))
         set_up(light, other, 1);
-    std::vector<Priced> all = priced({light, piece, all_drawn(edition), sources});
+    const std::vector<bool> draws = all_drawn(edition);
+    std::vector<Priced> all = priced({edition, light, piece, draws, sources});
     std::erase_if(all, [](const Priced &one) { return !one.laying.papers.empty(); });
     set_up(edition, piece, all.empty() ? 1 : cheapest_of(all).laying.way.up);
     problems.push_back(up_chosen(edition, piece, all));
@@ -212,7 +222,7 @@ void check_ups(const Edition &edition, const std::vector<bool> &draws, const Sou
     if (piece &&
         (!may_go_up(*edition.pieces[*piece]) || edition.pieces[*piece]->edition.size.by_default()))
       continue;
-    const std::vector<Priced> all = priced({light, piece, draws, sources});
+    const std::vector<Priced> all = priced({edition, light, piece, draws, sources});
     const auto now = std::ranges::find_if(all, [&](const Priced &one) {
       return one.laying.papers.empty() &&
              one.laying.way.up == (piece ? *edition.pieces[*piece]->up : *edition.up);
