@@ -105,8 +105,8 @@ void look_over(WayThrough &way) {
 
 void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   progress.say("laying sheets");
-  paperwork::write_own_words(way.reading.edition, way.sources, way.problems);
   choose_ups(way.reading.edition, way.sources, way.problems);
+  paperwork::write_own_words(way.reading.edition, way.sources, way.problems);
   way.parts = impose_parts(way.edition(), way.sources, way.problems);
   send_to_machines(way.edition(), way.parts, inks_asked_for(way.parts), way.sources);
   way.imposition = joined(way.parts);

@@ -43,6 +43,9 @@ struct NamedRun {
   Range range;
 };
 
+// In place of a number on a sheet: as many as cost least, chosen once prices are known.
+inline constexpr std::int64_t up_most = 0;
+
 struct Piece;
 
 struct Edition {
@@ -78,7 +81,7 @@ struct Edition {
   std::vector<Gift> gifts;
   std::vector<Paid> paid;
   Known<bool> marks{true, {}};
-  Known<int> up{1, {}}; // copies of the book's sheets on one sheet, cut apart after printing
+  Known<std::int64_t> up{1, {}}; // of the book's sheets on one sheet, cut apart after printing
   std::vector<Known<LawId>> judged_by;           // the laws whose terms are reckoned with
   std::optional<Known<std::string>> given_under; // its own licence, as written
   std::optional<LicenceId> licence_id;           // of that, where its lines are known

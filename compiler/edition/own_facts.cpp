@@ -127,10 +127,8 @@ void take_titles(Reader &reader) {
         edition.languages.push_back(known(std::string(word->text), languages.in->tree.range(part)));
   if (edition.languages.empty())
     edition.languages.push_back({"en", {}});
-  constexpr std::int64_t most_up = 100; // smaller than business cards
-  if (const auto up =
-          count_in(reader, facts.find("up"), "copies", 1, "one at the least is on each sheet"))
-    edition.up = known(static_cast<int>(std::min(**up, most_up)), up->from);
+  if (const auto up = up_in(reader, facts.find("up")))
+    edition.up = *up;
   if (const FactLine marks = facts.find("marks"); marks && marks.words("marks") == "none")
     edition.marks = known(false, marks.range());
 }

@@ -32,9 +32,6 @@ struct Flaps {
   PieceEdge open = PieceEdge::head;
 };
 
-// In place of a number: as many as cost least, chosen once prices are known.
-inline constexpr int up_most = 0;
-
 struct Piece {
   std::string name; // "wrap", "boards" and "reverse" of these; of two wraps "inner-wrap" first
   std::string title;
@@ -50,7 +47,7 @@ struct Piece {
   Known<Length> height, overlap;            // of a band
   Known<Length> squares;                    // of boards: so far they stand out
   Known<std::int64_t> count{1, {}};         // in each copy
-  Known<int> up{1, {}};                     // on one sheet, cut apart after printing
+  Known<std::int64_t> up{1, {}};            // on one sheet, cut apart after printing
   std::optional<Known<std::uint32_t>> only; // the run whose copies alone have it
   std::size_t own_steps = 0; // of its finish: those that it says itself; they come first
   // Its ids are those of the whole. The size of a band and of boards is worked out where sheets are
@@ -69,6 +66,9 @@ struct Piece {
   // What lies within the pile when the knife comes is cut with it.
   bool is_cut_with_the_book() const { return *goes == Goes::centre || is_wrap(); }
 };
+
+// Laid by itself, and so several on a sheet where they have room.
+inline bool may_go_up(const Piece &piece) { return !piece.is_wrap() && !piece.is_reverse(); }
 
 // The pieces that are wraps, from the book outwards.
 std::vector<const Piece *> wraps_of(const Edition &book);

@@ -164,7 +164,6 @@ Problem too_many_in_a_copy(Known<std::int64_t> count, std::int64_t most) {
 }
 
 void take_numbers(Reader &reader, const Facts &facts, Piece &piece) {
-  constexpr std::int64_t most_up = 100; // smaller than business cards
   constexpr std::int64_t most_in_a_copy = 1'000;
   if (const auto count = count_in(reader, facts.find("count"), "count", 1,
                                   "none of an insert is the same as no insert")) {
@@ -172,11 +171,8 @@ void take_numbers(Reader &reader, const Facts &facts, Piece &piece) {
     if (**count > most_in_a_copy)
       reader.report(too_many_in_a_copy(*count, most_in_a_copy));
   }
-  if (const auto up =
-          count_in(reader, facts.find("up"), "copies", 1, "one at the least is on each sheet"))
-    piece.up = known(static_cast<int>(std::min(**up, most_up)), up->from);
-  if (const FactLine up = facts.find("up"); up && up.has("most"))
-    piece.up = known(up_most, up.range());
+  if (const auto up = up_in(reader, facts.find("up")))
+    piece.up = *up;
 }
 
 using Wraps = std::vector<std::string>;

@@ -106,6 +106,12 @@ std::optional<Known<std::int64_t>> count_in(Reader &reader, FactLine line, std::
   return known(count->value.value, count->from);
 }
 
+std::optional<Known<std::int64_t>> up_in(Reader &reader, FactLine line) {
+  if (line && line.has("most"))
+    return known(up_most, line.range());
+  return count_in(reader, line, "copies", 1, "one at the least is on each sheet");
+}
+
 std::optional<Known<Length>> length_in(Reader &reader, FactLine line, std::string_view part,
                                        bool may_be_zero) {
   auto length = value_in<Length>(line, part);

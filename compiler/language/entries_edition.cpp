@@ -109,10 +109,11 @@ constexpr std::array entries{
           .example = "creep 0.09in"},
     Entry{.word = "up",
           .under = "edition",
-          .phrase = "copies:count",
+          .phrase = "( most:most / copies:count )",
           .fallback = "1",
           .meaning = "How many copies lie on one sheet of the paper, to be cut apart after "
-                     "printing; each part is then folded as a sheet of its own.",
+                     "printing; each part is then folded as a sheet of its own. `most` takes the "
+                     "number that costs least.",
           .example = "up 2"},
     Entry{.word = "budget",
           .under = "edition",

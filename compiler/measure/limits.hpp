@@ -51,6 +51,8 @@ inline constexpr std::size_t named_things = 20'000;
 // glued end to end are longer.
 inline constexpr std::size_t panels = 1024;
 inline constexpr std::size_t fold_steps = 64;
+// Pieces cut out of one sheet: half-inch labels on a tabloid sheet are 748.
+inline constexpr std::int64_t cut_out = 2'000;
 
 // Lengths and numbers as written: 100 m of paper, 15 digits fit exactly in 64 bits with room to
 // multiply.

@@ -102,8 +102,31 @@ struct Trying {
     std::vector<Try> tries;
     for (const Saving &saving : savings(edition, laid, draws, sources))
       if (Try made = with({saving}, saving.what); made.cost < cost_now())
-        tries.push_back(std::move(made));
+        add(tries, std::move(made));
     return tries;
+  }
+
+  // Of the numbers of one thing on sheets of the same papers only the cheapest.
+  static void add(std::vector<Try> &tries, Try made) {
+    const auto *laying = std::get_if<Laying>(&made.made.front().change);
+    const auto same = std::ranges::find_if(tries, [&](const Try &other) {
+      const auto *earlier = std::get_if<Laying>(&other.made.front().change);
+      return laying && earlier && earlier->piece == laying->piece &&
+             earlier->papers == laying->papers;
+    });
+    if (same == tries.end())
+      tries.push_back(std::move(made));
+    else if (made.cost <= same->cost)
+      *same = std::move(made);
+  }
+
+  // Another machine may not take the sheets that more is laid on.
+  bool goes(const std::vector<Saving> &made) const {
+    const auto is_laid = [](const Saving &saving) {
+      return std::holds_alternative<Laying>(saving.change);
+    };
+    return made.size() < 2 || std::ranges::none_of(made, is_laid) ||
+           goes_through(light, applied(light, made, sources), draws, sources);
   }
 
   // One after another on top of each other, until the budget is met or nothing is left to save.
@@ -116,7 +139,7 @@ struct Trying {
         continue;
       made.push_back(saving);
       Try so_far = with(made, saving.what + (chain.empty() ? "" : " as well"));
-      if (!chain.empty() && so_far.cost >= chain.back().cost) {
+      if (!chain.empty() && (so_far.cost >= chain.back().cost || !goes(made))) {
         made.pop_back();
         continue;
       }
@@ -192,19 +215,35 @@ std::string tried(const std::vector<Try> &singles, const std::vector<Try> &chain
   return fmt::format("{}", fmt::join(parts, "; "));
 }
 
+// ", `up` new under `edition`; cut apart after printing", and what has to be heeded.
+std::string beside(const Edition &edition, const Try &made, const ChangedLines &changed) {
+  std::string text;
+  if (const std::string news = changed.news(); !news.empty())
+    text += ", " + news;
+  for (const Saving &saving : made.made)
+    if (const auto *laying = std::get_if<Laying>(&saving.change)) {
+      if (const std::string condition = on_condition(edition, *laying); !condition.empty())
+        text += ", " + condition;
+      if (laying->way.up > 1)
+        text += "; cut apart after printing";
+    }
+  return text;
+}
+
 std::vector<WayOut> ways_of(const Trying &trying, const std::vector<Try> &tries) {
   std::vector<WayOut> ways;
   const std::string per = trying.estimate.budget->of_run ? " in all" : " a copy";
   for (const Try &made : tries) {
     if (!made.in || ways.size() == most_ways)
       continue;
-    const std::string lines = lines_to_type(trying.edition, made.made, trying.sources);
+    const ChangedLines changed = lines_to_type(trying.edition, made.made, trying.sources);
+    const std::string lines = changed.text();
     if (std::ranges::any_of(ways, [&](const WayOut &way) { return way.line == lines; }))
       continue;
-    const auto count = std::count(lines.begin(), lines.end(), '\n') + 1;
     std::string remark = shown(made.cost, trying.estimate.currency) + per;
-    if (count > 1)
-      remark += fmt::format(" with these {} lines", count);
+    if (changed.count() > 1)
+      remark += fmt::format(" with these {} lines", changed.count());
+    remark += beside(trying.edition, made, changed);
     ways.push_back({lines, ways.empty() ? remark : "or this: " + remark});
   }
   return ways;

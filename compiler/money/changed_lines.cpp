@@ -1,6 +1,7 @@
 #include "money/changed_lines.hpp"
 
 #include <algorithm>
+#include <fmt/format.h>
 #include <vector>
 
 namespace bodkin {
@@ -121,10 +122,28 @@ void ChangedLines::first_number(LineKey key, std::int64_t number) {
                std::to_string(number));
 }
 
+void ChangedLines::new_line(std::string_view under, std::string_view text) {
+  new_.emplace_back(under, text);
+}
+
 std::string ChangedLines::text() const {
   std::string text;
+  for (const auto &[under, line] : new_)
+    text += (text.empty() ? "" : "\n") + line;
   for (const auto &[key, line] : lines_)
     text += (text.empty() ? "" : "\n") + line;
+  return text;
+}
+
+std::string ChangedLines::news() const {
+  std::string text;
+  for (std::size_t i = 0; i < new_.size(); ++i) {
+    const auto &[under, line] = new_[i];
+    const std::string word = line.substr(0, line.find(' '));
+    const bool same = i + 1 < new_.size() && new_[i + 1].first == under;
+    text += fmt::format("{}`{}`{}", text.empty() ? "" : " and ", word,
+                        same ? "" : fmt::format(" new under `{}`", under));
+  }
   return text;
 }
 

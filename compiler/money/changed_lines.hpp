@@ -9,6 +9,7 @@
 #include <string>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 namespace bodkin {
 
@@ -46,14 +47,20 @@ public:
   // The first number of the line becomes another.
   void first_number(LineKey key, std::int64_t number);
 
-  // All changed lines in their order, one below the other.
+  // A line that is not there yet, under a heading: `edition`, `insert card`.
+  void new_line(std::string_view under, std::string_view text);
+
+  // New lines, then all changed ones in their order, one below the other.
   std::string text() const;
-  std::size_t count() const { return lines_.size(); }
+  // "up and paper new under `insert card`"; empty where no line is new.
+  std::string news() const;
+  std::size_t count() const { return lines_.size() + new_.size(); }
 
 private:
   std::string &line(LineKey key);
   const Sources &sources_;
   std::map<LineKey, std::string> lines_;
+  std::vector<std::pair<std::string, std::string>> new_; // heading and line
 };
 
 } // namespace bodkin

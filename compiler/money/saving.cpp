@@ -149,6 +149,19 @@ void add_machines(std::vector<Saving> &found, const Edition &edition, const Laid
   }
 }
 
+// Each that costs less than another of the same papers is told by its price, later.
+void add_layings(std::vector<Saving> &found, const Edition &edition, const std::vector<bool> &draws,
+                 const Sources &sources) {
+  const auto add = [&](std::optional<std::size_t> piece) {
+    for (const Laying &laying : layings(edition, piece, Other::no_heavier, draws, sources))
+      found.push_back({laying, named(edition, laying), false, 0});
+  };
+  add(std::nullopt);
+  for (std::size_t i = 0; i < edition.pieces.size(); ++i)
+    if (may_go_up(*edition.pieces[i]))
+      add(i);
+}
+
 void swap(Known<StockId> &stock, const PaperSwap &swapped) {
   if (*stock == swapped.from)
     stock.value = swapped.to;
@@ -188,6 +201,8 @@ struct Making {
       if (!page.asked.machine)
         page.machine.value = swapped.to;
   }
+
+  void operator()(const Laying &laying) const { edition = laid_so(std::move(edition), laying); }
 };
 
 // What would fill in for pages whose line no longer says colour.
@@ -237,6 +252,8 @@ struct Writing {
     lines.rename(line_of(sources, before.machine.from), before[swapped.from].name,
                  before[swapped.to].name);
   }
+
+  void operator()(const Laying &laying) const { type_lines(before, laying, sources, lines); }
 };
 
 } // namespace
@@ -247,6 +264,7 @@ std::vector<Saving> savings(const Edition &edition, const Laid &laid,
   add_colour(found, edition, laid, draws, sources);
   add_papers(found, edition, laid);
   add_machines(found, edition, laid);
+  add_layings(found, without_matter(edition), draws, sources);
   std::ranges::stable_sort(
       found, {}, [](const Saving &saving) { return std::tuple(saving.cover, saving.pages); });
   return found;
@@ -258,13 +276,13 @@ Edition applied(Edition edition, const std::vector<Saving> &made, const Sources 
   return edition;
 }
 
-std::string lines_to_type(const Edition &edition, const std::vector<Saving> &made,
-                          const Sources &sources) {
+ChangedLines lines_to_type(const Edition &edition, const std::vector<Saving> &made,
+                           const Sources &sources) {
   const Edition after = applied(edition, made, sources);
   ChangedLines lines(sources);
   for (const Saving &saving : made)
     std::visit(Writing{edition, after, sources, lines}, saving.change);
-  return lines.text();
+  return lines;
 }
 
 namespace {
@@ -285,6 +303,7 @@ std::shared_ptr<const Piece> without_matter(const Piece &piece) {
   light->squares = piece.squares;
   light->count = piece.count;
   light->up = piece.up;
+  light->only = piece.only;
   light->own_steps = piece.own_steps;
   light->edition = without_matter(piece.edition);
   return light;
@@ -310,6 +329,8 @@ Edition without_matter(const Edition &edition) {
   light.printing = edition.printing;
   light.machine = edition.machine;
   light.margins = edition.margins;
+  light.creep = edition.creep;
+  light.creep_made_up_for = edition.creep_made_up_for;
   light.budget = edition.budget;
   light.currency = edition.currency;
   light.marks = edition.marks;
@@ -333,12 +354,21 @@ Edition without_matter(const Edition &edition) {
 }
 
 bool goes_with(const Saving &saving, const std::vector<Saving> &made) {
+  // More on a sheet is laid for the papers as they are.
+  if (const auto *laying = std::get_if<Laying>(&saving.change))
+    return std::ranges::none_of(made, [&](const Saving &other) {
+      const auto *earlier = std::get_if<Laying>(&other.change);
+      return earlier ? earlier->piece == laying->piece
+                     : std::holds_alternative<PaperSwap>(other.change);
+    });
   if (std::holds_alternative<MachineSwap>(saving.change))
     return std::ranges::none_of(made, [](const Saving &other) {
       return std::holds_alternative<MachineSwap>(other.change);
     });
   const auto *swap = std::get_if<PaperSwap>(&saving.change);
   return !swap || std::ranges::none_of(made, [&](const Saving &other) {
+    if (std::holds_alternative<Laying>(other.change))
+      return true;
     const auto *earlier = std::get_if<PaperSwap>(&other.change);
     return earlier &&
            (earlier->from == swap->from || earlier->to == swap->from || earlier->from == swap->to);

@@ -1,10 +1,11 @@
 // Changes to an edition that might bring it under its budget: colour taken out of a side, one of
-// the edition's own papers or machines in place of another. Each can really be applied, alone or
-// with others.
+// the edition's own papers or machines in place of another, more on a sheet. Each can really be
+// applied, alone or with others.
 #pragma once
 
 #include "money/changed_lines.hpp"
 #include "money/estimate.hpp"
+#include "money/layings.hpp"
 
 #include <set>
 #include <string>
@@ -17,17 +18,13 @@ namespace bodkin {
 struct ColourOut {
   std::set<LineKey> lines;
 };
-struct PaperSwap {
-  StockId from = StockId::none, to = StockId::none;
-};
-
 // Another of the edition's machines for all that names none.
 struct MachineSwap {
   MachineId from = MachineId::none, to = MachineId::none;
 };
 
 struct Saving {
-  std::variant<ColourOut, PaperSwap, MachineSwap> change;
+  std::variant<ColourOut, PaperSwap, MachineSwap, Laying> change;
   std::string what; // "pages 9-12 in black", "cream in place of rose"
   bool cover = false;
   std::size_t pages = 0; // that lose something
@@ -40,8 +37,8 @@ std::vector<Saving> savings(const Edition &edition, const Laid &laid,
 
 // The edition with these savings made, and the lines to type for it.
 Edition applied(Edition edition, const std::vector<Saving> &made, const Sources &sources);
-std::string lines_to_type(const Edition &edition, const std::vector<Saving> &made,
-                          const Sources &sources);
+ChangedLines lines_to_type(const Edition &edition, const std::vector<Saving> &made,
+                           const Sources &sources);
 
 // The edition with all that is on its pages left out, which is enough to fold and to price it and
 // light to copy.

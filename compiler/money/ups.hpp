@@ -1,5 +1,5 @@
-// How many of a piece to lay on one sheet, by what the run then costs: a dear side is shared by all
-// that are cut out of it.
+// How many of the book or of a piece to lay on one sheet, by what the run then costs: a dear side
+// is shared by all that are cut out of it.
 #pragma once
 
 #include "edition/edition.hpp"
@@ -10,12 +10,13 @@
 
 namespace bodkin {
 
-// Chooses the number for pieces that say `up most`, as if each of their pages were printed, since
-// pages are drawn only when their sheets are known. Problem: up-chosen, a note.
+// Chooses the number for the book and for pieces that say `up most`, as if each of their pages were
+// printed, since pages are drawn only when their sheets are known. Problem: up-chosen, a note.
 void choose_ups(Edition &edition, const Sources &sources, Problems &problems);
 
-// Pieces that would cost less with another number on a sheet. `draws` is by page, numbered on
-// through book and pieces from 1. Problem: cheaper-up, a note.
+// The book and pieces that would cost less with another number on a sheet, or on the sheets that
+// the same paper comes in under another name. `draws` is by page, numbered on through book and
+// pieces from 1. Problem: cheaper-up, a note.
 void check_ups(const Edition &edition, const std::vector<bool> &draws, const Sources &sources,
                Problems &problems);
 

@@ -1,5 +1,6 @@
 #include "press/output.hpp"
 
+#include "press/beneath.hpp"
 #include "press/contents.hpp"
 #include "press/originals.hpp"
 #include "press/overlay.hpp"
@@ -9,6 +10,7 @@
 #include "press/writing.hpp"
 
 #include <algorithm>
+#include <fmt/format.h>
 
 namespace bodkin::press {
 namespace {
@@ -152,6 +154,62 @@ void Outputs::draw_on_paper(Contents &contents, int page) {
   contents.restore();
 }
 
+// Paper as a plain sheet, in a page's own frame.
+void Outputs::lay_paper(Contents &contents, int page) {
+  const Size size = plates_.job().size_of(page);
+  const StockId stock = plates_.job().imposition.sheet_of(page).stock;
+  Strokes paper(size.height.in_points());
+  paper.fill_colour(stock == StockId::none ? Colour{255, 255, 255}
+                                           : *plates_.job().edition[stock].tint);
+  paper.rectangle(0, 0, size.width.in_points(), size.height.in_points());
+  paper.fill();
+  contents.draw(paper);
+}
+
+QPDFObjectHandle Outputs::veil(double hidden) {
+  QPDFObjectHandle &kept = veils_[hidden];
+  if (!kept.isInitialized())
+    kept = shared(plates_.pdf(), fmt::format("<< /Type /ExtGState /ca {:.4f} >>", hidden).c_str());
+  return kept;
+}
+
+// Under a translucent wrap, what it lies on, and over that its own paper as a veil.
+void Outputs::draw_beneath(Contents &contents, int page) {
+  const PrintJob &job = plates_.job();
+  const auto beneath = seen_beneath(job, page);
+  if (!beneath)
+    return;
+  const Size size = job.size_of(page), under = job.size_of(beneath->page);
+  contents.save();
+  contents.clip({{0, 0},
+                 {size.width.in_points(), 0},
+                 {size.width.in_points(), size.height.in_points()},
+                 {0, size.height.in_points()}});
+  contents.save();
+  // Heads lie level, and folds on each other.
+  const bool right = job.imposition.place_of(page).spine == SpineAt::right;
+  const double over = (size.width - under.width).in_points();
+  Transform map{.xx = 1,
+                .yx = 0,
+                .xy = 0,
+                .yy = 1,
+                .x0 = right ? over : 0,
+                .y0 = (size.height - under.height).in_points()};
+  if (beneath->behind)
+    map = {.xx = -1, .yx = 0, .xy = 0, .yy = 1, .x0 = size.width.in_points(), .y0 = 0};
+  contents.matrix(map);
+  if (!beneath->behind) {
+    lay_paper(contents, beneath->page);
+    draw_beneath(contents, beneath->page);
+  }
+  draw_on_paper(contents, beneath->page);
+  contents.restore();
+  contents.state(veil(beneath->hidden));
+  lay_paper(contents, page);
+  contents.restore();
+  contents.draw(paper_edge(size));
+}
+
 // All of a page as one group, so that white matter hides what lies below it and the whole is then
 // laid on the paper's colour.
 QPDFObjectHandle Outputs::page_group(int page) {
@@ -180,6 +238,7 @@ QPDFObjectHandle Outputs::proof_page(const ProofSpread &spread) {
     const double height = plates_.job().size_of(page).height.in_points();
     contents.matrix(
         {.xx = 1, .yx = 0, .xy = 0, .yy = 1, .x0 = x, .y0 = layout.height - layout.y - height});
+    draw_beneath(contents, page);
     draw_on_paper(contents, page);
     if (const auto overlay = draw_overlay(plates_.job(), page))
       contents.draw(*overlay);

@@ -36,6 +36,9 @@ public:
 private:
   void draw_side(Contents &contents, int sheet, int side);
   void draw_on_paper(Contents &contents, int page);
+  void draw_beneath(Contents &contents, int page);
+  void lay_paper(Contents &contents, int page);
+  QPDFObjectHandle veil(double hidden);
   QPDFObjectHandle box(double width, double height);
   void write(const std::vector<QPDFObjectHandle> &pages, std::string_view kind, const Sink &sink);
   QPDFObjectHandle pass_page(const PassPage &page, const Strokes *over);
@@ -46,6 +49,7 @@ private:
   Plates &plates_;
   Imprint imprint_;
   std::map<std::pair<double, double>, QPDFObjectHandle> boxes_;
+  std::map<double, QPDFObjectHandle> veils_;           // by the share that they hide
   QPDFObjectHandle multiplying_, isolated_, on_paper_; // a state and two kinds of group
   std::vector<QPDFObjectHandle> passing_;              // forms of the output now written alone
 };

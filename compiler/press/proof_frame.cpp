@@ -11,13 +11,17 @@ namespace {
 
 constexpr double around = 20, under = 22, label_height = 5;
 
+void edge_pen(Strokes &drawn) {
+  drawn.colour(0.55, 0.55, 0.55);
+  drawn.line_width(0.4);
+}
+
 void draw_paper(Strokes &drawn, const PrintJob &job, int page, double x, double y) {
   const Size size = job.size_of(page);
   const StockId stock = job.imposition.sheet_of(page).stock;
   const Colour tint = stock == StockId::none ? Colour{255, 255, 255} : *job.edition[stock].tint;
-  drawn.colour(0.55, 0.55, 0.55);
+  edge_pen(drawn);
   drawn.fill_colour(tint);
-  drawn.line_width(0.4);
   drawn.rectangle(x, y, size.width.in_points(), size.height.in_points());
   drawn.fill_and_stroke();
 }
@@ -113,6 +117,14 @@ ProofLayout proof_layout(const PrintJob &job, const ProofSpread &spread) {
   const double r = (spread.right > 0 ? right : left).width.in_points();
   const double h = std::max(left.height, right.height).in_points();
   return {l + r + 2 * around, h + around + under + 6, around, around + l, around};
+}
+
+Strokes paper_edge(const Size &size) {
+  Strokes drawn(size.height.in_points());
+  edge_pen(drawn);
+  drawn.rectangle(0, 0, size.width.in_points(), size.height.in_points());
+  drawn.stroke();
+  return drawn;
 }
 
 Strokes draw_frame(const PrintJob &job, const ProofSpread &spread) {

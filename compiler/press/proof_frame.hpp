@@ -22,6 +22,8 @@ struct ProofLayout {
 };
 ProofLayout proof_layout(const PrintJob &job, const ProofSpread &spread);
 
+// The outline of a page's paper, in its own frame.
+Strokes paper_edge(const Size &size);
 // Papers, edges and words of one spread.
 Strokes draw_frame(const PrintJob &job, const ProofSpread &spread);
 

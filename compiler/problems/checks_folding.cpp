@@ -4,16 +4,18 @@ namespace bodkin {
 namespace {
 
 constexpr Check table[] = {
-    {"cheaper-up", Kind::note, "Another number of a piece on one sheet costs less",
-     "Pieces laid several up share the sheets and the printed sides that they are cut from. The "
-     "compiler lays each number that the paper has room for, upright and across, prices the whole "
-     "run for each, and says the cheapest where it is not the one written.",
+    {"cheaper-up", Kind::note, "Another number on one sheet costs less",
+     "A book or a piece laid several up shares the sheets and the printed sides that it is cut "
+     "from. The compiler lays each number that the paper has room for, upright and across, and on "
+     "every sheet that the same paper comes in here under another name; it prices the whole run "
+     "for each, and says the cheapest where it is not the one written. Sheets that the machine "
+     "does not take, or has no price for, are left out.",
      "Type the number, or \"up most\", and look at the proof: the outer ones lie nearer to the "
      "sheet's edge, where a machine leaves paper bare. Cutting more apart is more work for you.",
      "insert slip\n"
      "  size       4.25in x 5.5in\n"
      "  up         1\n"},
-    {"up-chosen", Kind::note, "How many of a piece are laid on one sheet",
+    {"up-chosen", Kind::note, "How many are laid on one sheet",
      "\"up most\" leaves the number to the compiler, which lays each that the paper has room for, "
      "upright and across, and takes the one that makes the run cheapest. It says the number, since "
      "so many are cut apart.",
@@ -30,6 +32,31 @@ constexpr Check table[] = {
      "insert slip\n"
      "  size       4.25in x 5.5in\n"
      "  up         4\n"},
+    {"panel-buckles", Kind::warning, "A panel folded in has no room",
+     "A flap that is folded in ends inside a later fold: in a letter fold the first flap lies "
+     "within the crease of the second. A crease goes round whatever paper lies in it, so that the "
+     "flap must be narrower than the panel that it lies on, by the thickness of the paper at the "
+     "least and a hair more for hands that fold. As wide as the others it is pushed from the "
+     "crease and stands in a bow, or the crease cracks. The compiler folds the sheet as wide as "
+     "its panels are and looks at every end that lies within a fold made after it.",
+     "Make the panel narrower; the others share what it gives up, and its pages are as narrow as "
+     "it is.",
+     "folding letter \"Folded twice like a letter\"\n"
+     "  panels     3 by 1\n"
+     "  narrow     column 3 by 1/16in\n"
+     "  fold       right over left, 1 panel\n"
+     "  fold       left over right, 1 panel\n"},
+    {"flaps-meet", Kind::note, "Two flaps push each other up",
+     "Flaps that are folded in from either side meet like a gate. Cut to meet exactly, one of them "
+     "is always folded a hair too far, and the two ends push each other up.",
+     "Make both a little narrower.",
+     "folding gate \"A flap folded in from either side\"\n"
+     "  panels     3 by 1\n"
+     "  widths     1, 2, 1\n"
+     "  narrow     column 1 by 1/32in\n"
+     "  narrow     column 3 by 1/32in\n"
+     "  fold       left over right, 1 panel\n"
+     "  fold       right over left, 1 panel\n"},
     {"leaf-not-held", Kind::error, "A leaf would fall out of the book",
      "Leaves that turn about a spine must hang in it: at the crease of the last fold, or at the "
      "edge that \"spine\" names when they are stapled, sewn or glued there. The compiler folds the "
@@ -46,8 +73,8 @@ constexpr Check table[] = {
     {"no-reverse", Kind::error, "There is no reverse to print on",
      "Foldings such as the mini from one sheet put all pages on one side; unfolded, the other side "
      "is one large page, and \"reverse\" says what stands on it. A folding that prints both sides "
-     "has no such side left.",
-     "Choose a folding that prints one side, or make the poster an insert.",
+     "has no such side left, and one that is laid several up no whole sheet.",
+     "Choose a folding that prints one side, one on a sheet, or make the poster an insert.",
      "insert poster\n"
      "  size       letter\n"
      "  goes       loose\n"},

@@ -43,16 +43,6 @@ Length pushed_out(const CopyPart &book, const CopyPart &part) {
                                .back();
 }
 
-// The fold that the staples go through: the spine, else the one that is folded last.
-std::optional<Length> bound_at(const Sheet &sheet) {
-  const Sheet::FoldLine *last = nullptr;
-  for (const Sheet::FoldLine &fold : sheet.folds)
-    if (fold.start.x == fold.end.x && (!last || (fold.spine && !last->spine) ||
-                                       (fold.spine == last->spine && fold.step > last->step)))
-      last = &fold;
-  return last ? std::optional(last->start.x) : std::nullopt;
-}
-
 // Going outwards from the spine, panel by panel, each folded back on the one before: how far from
 // the spine the furthest fold comes to lie.
 Length furthest_fold(std::vector<Length> distances) {
@@ -99,6 +89,15 @@ Problem knife_through_fold(const CopyPart &book, const CopyPart &part, Length fo
 }
 
 } // namespace
+
+std::optional<Length> bound_at(const Sheet &sheet) {
+  const Sheet::FoldLine *last = nullptr;
+  for (const Sheet::FoldLine &fold : sheet.folds)
+    if (fold.start.x == fold.end.x && (!last || (fold.spine && !last->spine) ||
+                                       (fold.spine == last->spine && fold.step > last->step)))
+      last = &fold;
+  return last ? std::optional(last->start.x) : std::nullopt;
+}
 
 void lie_in_the_pile(const CopyPart &book, CopyPart &part) {
   if ((*part.piece->goes != Goes::centre && !part.piece->is_wrap()) || !nested(book.imposition))

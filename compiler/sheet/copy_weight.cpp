@@ -1,6 +1,7 @@
 #include "sheet/copy_weight.hpp"
 
 #include "edition/laid.hpp"
+#include "sheet/bound_in.hpp"
 #include "sheet/live.hpp"
 
 #include <algorithm>
@@ -60,14 +61,61 @@ double wrap_area(const CopyPart &part, const Trims &trims) {
               page.height - trims.head - trims.foot);
 }
 
-std::optional<Mass> mass_of(const CopyPart &part) {
+// A fold-out bound in: going outwards from the spine each panel lies folded back on the one before,
+// and the knife takes what reaches past its cut. `distances` are those of the folds and at last of
+// the free edge.
+Length kept_of(std::vector<Length> distances, Length cut) {
+  std::sort(distances.begin(), distances.end());
+  Length at, before, kept;
+  bool outwards = true;
+  for (const Length distance : distances) {
+    const Length to = outwards ? at + (distance - before) : at - (distance - before);
+    kept += std::min(std::max(at, to), cut) - std::min(std::min(at, to), cut);
+    at = to;
+    before = distance;
+    outwards = !outwards;
+  }
+  return kept;
+}
+
+bool only_upright(const Sheet &sheet) {
+  return std::all_of(sheet.folds.begin(), sheet.folds.end(),
+                     [](const Sheet::FoldLine &fold) { return fold.start.x == fold.end.x; });
+}
+
+// In square inches, of a sheet that is bound at a fold and unfolds; none of any other.
+std::optional<double> fold_out_area(const CopyPart &part, const Sheet &sheet, const Trims &trims,
+                                    const Size &copy) {
+  const auto spine = bound_at(sheet);
+  if (!part.piece || *part.piece->goes != Goes::centre || part.imposition.leaves_turn || !spine ||
+      !only_upright(sheet))
+    return std::nullopt;
+  std::vector<Length> left{*spine}, right{sheet.size.width - *spine};
+  for (const Sheet::FoldLine &fold : sheet.folds)
+    if (fold.start.x != *spine)
+      (fold.start.x < *spine ? left : right)
+          .push_back(fold.start.x < *spine ? *spine - fold.start.x : fold.start.x - *spine);
+  // Sheets round it push it out, towards the knife.
+  const Length cut = trims.fore_edge > Length{} ? copy.width - sheet.creep : sheet.size.width;
+  const Length over = (sheet.size.height - part.edition->size->height) / 2;
+  Length height = sheet.size.height;
+  for (const Length trim : {trims.head, trims.foot})
+    if (trim > Length{})
+      height -= trim + over;
+  return area(kept_of(std::move(left), cut) + kept_of(std::move(right), cut), height);
+}
+
+std::optional<Mass> mass_of(const CopyPart &part, const Size &copy) {
   const Edition &edition = *part.edition;
   const Trims trims = trims_of(edition);
   Mass sum;
   for (const Sheet &sheet : part.imposition.sheets) {
     if (sheet.stock == StockId::none || !edition[sheet.stock].weight)
       return std::nullopt;
-    const double paper = part.spine > Length{} ? wrap_area(part, trims) : sheet_area(sheet, trims);
+    const auto unfolds = knife_cuts(trims) ? fold_out_area(part, sheet, trims, copy) : std::nullopt;
+    const double paper = part.spine > Length{} ? wrap_area(part, trims)
+                         : unfolds             ? *unfolds
+                                               : sheet_area(sheet, trims);
     sum.micrograms += mass_of(paper, (*edition[sheet.stock].weight)->grammage).micrograms;
   }
   return sum;
@@ -87,11 +135,11 @@ Mass by_hand(const CopyPart &part) {
   return sum;
 }
 
-PartWeight weighed(const CopyPart &part) {
+PartWeight weighed(const CopyPart &part, const Size &copy) {
   PartWeight made{part.piece ? part.piece->name : "book", part.in_a_copy(), Mass{}, {}};
   if (part.piece && part.piece->is_reverse())
     return made;
-  made.mass = mass_of(part);
+  made.mass = mass_of(part, copy);
   made.thickness = thickness_of(part);
   return made;
 }
@@ -114,11 +162,12 @@ Length thickness_of(const CopyPart &part) {
 
 CopyWeight weigh(std::span<const CopyPart> parts) {
   CopyWeight copy;
+  const Size trimmed = parts.empty() ? Size{} : trimmed_size(*parts.front().edition);
   Mass all;
   bool known = true;
   for (const CopyPart &part : parts) {
     copy.by_hand.micrograms += by_hand(part).micrograms;
-    const PartWeight &one = copy.parts.emplace_back(weighed(part));
+    const PartWeight &one = copy.parts.emplace_back(weighed(part, trimmed));
     known = known && one.mass;
     all.micrograms += one.mass.value_or(Mass{}).micrograms * one.in_a_copy;
     copy.thickness += one.thickness * one.in_a_copy;

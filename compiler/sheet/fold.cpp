@@ -161,7 +161,12 @@ std::optional<FoldedSheet> fold(const Folding &folding, Problems &problems, int 
   const Proved proved = prove(folding, problems, strip_panels);
   if (problems.size() > before)
     return std::nullopt;
-  return settled(folding, proved.stages.back(), proved.met, proved.binding, problems);
+  auto sheet = settled(folding, proved.stages.back(), proved.met, proved.binding, problems);
+  // What goes back and forth, or stands out when its ends are pushed together, gives way.
+  if (sheet && std::all_of(folding.steps.begin(), folding.steps.end(),
+                           [](const FoldStep &step) { return step.kind == FoldKind::over_a_line; }))
+    sheet->folded_in = folded_in(proved.stages.back());
+  return sheet;
 }
 
 } // namespace bodkin

@@ -8,6 +8,7 @@
 
 #include "edition/folding.hpp"
 #include "problems/problem.hpp"
+#include "sheet/folded_in.hpp"
 #include "sheet/opening.hpp"
 
 #include <array>
@@ -53,8 +54,9 @@ struct FoldedSheet {
   std::vector<SheetLine> slits;
   std::vector<PanelShare> across, down; // of one sheet
   std::optional<Tab> tab;
-  std::vector<PanelEdges> edges; // row by row
-  int layers = 1;                // of the folded pile
+  std::vector<PanelEdges> edges;   // row by row
+  int layers = 1;                  // of the folded pile
+  std::vector<FoldedIn> folded_in; // panels that need room within others
   bool one_side = false;
   OpenedBy opened = OpenedBy::leaves;
   bool bound_at_side = false;        // the spine is no fold

@@ -5,10 +5,7 @@
 #include <functional>
 
 namespace bodkin {
-namespace {
 
-// Where the panels along one direction end: shares of what the tab leaves, what some give up spread
-// over all. Lines are counted from one end, so that shares meet exactly, whatever the rounding.
 std::vector<Length> lines_along(const std::vector<PanelShare> &panels, Length extent) {
   std::int64_t shares = 0;
   Length room = extent;
@@ -26,6 +23,8 @@ std::vector<Length> lines_along(const std::vector<PanelShare> &panels, Length ex
   }
   return lines;
 }
+
+namespace {
 
 struct PanelGrid {
   std::vector<Length> x, y;

@@ -9,8 +9,13 @@
 #include "sheet/topology.hpp"
 
 #include <optional>
+#include <vector>
 
 namespace bodkin {
+
+// Where the panels along one direction end: shares of what the tab leaves, what some give up spread
+// over all. Lines are counted from one end, so that shares meet exactly, whatever the rounding.
+std::vector<Length> lines_along(const std::vector<PanelShare> &panels, Length extent);
 
 // The sheet as it lies for the folding: its long edge across, or upright.
 Size lying(const Size &sheet, bool across);

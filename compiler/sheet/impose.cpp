@@ -123,8 +123,10 @@ Imposition impose(const Edition &edition, const Sources &sources, Problems &prob
     push_out(edition, patterns, layout, imposition);
   if (edition.creep)
     push_out_as_measured(imposition, **edition.creep, edition.creep_made_up_for);
-  if (as_asked)
+  if (as_asked) {
     check_thickness(edition, folded, imposition, problems);
+    check_folded_in(edition, folded.folded_in, imposition, sources, problems);
+  }
   return imposition;
 }
 

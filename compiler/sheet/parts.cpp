@@ -27,6 +27,17 @@ Problem no_reverse(const Edition &book, const Piece &piece) {
           .type = {{"folding    eight-page-mini", "in place of the folding of this edition"}}};
 }
 
+Problem no_whole_back(const Edition &book, const Piece &piece) {
+  return {
+      .check = "no-reverse",
+      .range = piece.range,
+      .message =
+          fmt::format("the book is laid {} up, so no sheet has a back for one reverse", *book.up),
+      .why = "each sheet is cut apart before it is folded; a reverse is the back of a whole one",
+      .type = {{"up         1", "under `edition`, with a paper of that sheet"}},
+      .related = {{book.up.from, "it is laid so here"}}};
+}
+
 // A piece that goes round the copy, or is glued to it, is as large as the copy makes it.
 void size_by_copy(const Edition &book, Length thickness, CopyPart &part) {
   const Piece &piece = *part.piece;
@@ -189,6 +200,8 @@ std::vector<CopyPart> impose_parts(const Edition &edition, const Sources &source
   for (const auto &piece : edition.pieces) {
     if (piece->is_reverse() && !book.imposition.one_side)
       problems.push_back(no_reverse(edition, *piece));
+    else if (piece->is_reverse() && *edition.up > 1)
+      problems.push_back(no_whole_back(edition, *piece));
     else
       parts.push_back(piece->is_band() ? still_to_be_made(*piece)
                                        : piece_part(*piece, book, {}, sources, problems));

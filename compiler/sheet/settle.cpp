@@ -142,20 +142,6 @@ std::vector<PanelEdges> edges_of(const FoldedPaper &paper, const Turning &turnin
   return edges;
 }
 
-std::vector<PanelShare> shares_of(const Folding &folding, bool columns, bool mirrored) {
-  const std::vector<int> &written = columns ? folding.widths : folding.heights;
-  std::vector<PanelShare> shares(
-      static_cast<std::size_t>(columns ? folding.columns : folding.rows));
-  for (std::size_t i = 0; i < written.size(); ++i)
-    shares[i].share = written[i];
-  for (const Narrowed &narrowed : folding.narrowed)
-    if (narrowed.column == columns)
-      shares[static_cast<std::size_t>(narrowed.number) - 1].less += narrowed.by;
-  if (mirrored)
-    std::reverse(shares.begin(), shares.end());
-  return shares;
-}
-
 // Steps and slits as the sheet is drawn on the side that faces up when folding starts. A back is
 // seen as turned about the leaves' axis; where that lies across, it differs by half a turn from the
 // sheet as it lay.
@@ -170,6 +156,20 @@ void tell_as_drawn(FoldedSheet &sheet, const Folding &folding, const Turning &tu
 }
 
 } // namespace
+
+std::vector<PanelShare> panel_shares(const Folding &folding, bool columns, bool mirrored) {
+  const std::vector<int> &written = columns ? folding.widths : folding.heights;
+  std::vector<PanelShare> shares(
+      static_cast<std::size_t>(columns ? folding.columns : folding.rows));
+  for (std::size_t i = 0; i < written.size(); ++i)
+    shares[i].share = written[i];
+  for (const Narrowed &narrowed : folding.narrowed)
+    if (narrowed.column == columns)
+      shares[static_cast<std::size_t>(narrowed.number) - 1].less += narrowed.by;
+  if (mirrored)
+    std::reverse(shares.begin(), shares.end());
+  return shares;
+}
 
 std::optional<FoldedSheet> settled(const Folding &folding, const FoldedPaper &paper,
                                    const PagesMet &met, const Binding &binding,
@@ -192,8 +192,8 @@ std::optional<FoldedSheet> settled(const Folding &folding, const FoldedPaper &pa
       creases_of(paper, folded_spine ? std::optional(binding.spine) : std::nullopt, turning);
   for (const SheetLine &slit : slits_of(folding))
     sheet.slits.push_back(turning.line(slit));
-  sheet.across = shares_of(folding, true, turning.x_mirrored());
-  sheet.down = shares_of(folding, false, turning.half);
+  sheet.across = panel_shares(folding, true, turning.x_mirrored());
+  sheet.down = panel_shares(folding, false, turning.half);
   sheet.tab = folding.tab;
   sheet.edges = edges_of(paper, turning);
   sheet.layers = static_cast<int>(paper.piles.front().size());

@@ -1,8 +1,9 @@
 #include "sheet/several_up.hpp"
 
+#include "measure/limits.hpp"
 #include "measure/paper.hpp"
 #include "sheet/geometry.hpp"
-#include "sheet/impose.hpp"
+#include "sheet/layout.hpp"
 #include "sheet/parts.hpp"
 #include "sheet/speech.hpp"
 
@@ -10,12 +11,11 @@
 #include <array>
 #include <fmt/format.h>
 #include <optional>
+#include <set>
 #include <utility>
 
 namespace bodkin {
 namespace {
-
-constexpr int most_up = 100; // smaller than business cards
 
 struct Cells {
   Size sheet;
@@ -27,26 +27,33 @@ struct Cells {
   }
 };
 
-std::optional<Cells> cells_of(const Size &sheet, const Size &cell, int count) {
+// How many stand beside each other along an edge, as far as anybody cuts them apart.
+std::int64_t most_along(Length sheet, Length cell) {
+  return std::min(cell > Length{} ? sheet.units() / cell.units() : 0, limits::cut_out);
+}
+
+std::optional<Cells> cells_of(const Size &sheet, const Size &cell, std::int64_t count) {
   std::optional<Cells> best;
-  for (int columns = 1; columns <= count; ++columns) {
-    if (count % columns != 0)
-      continue;
-    const int rows = count / columns;
-    const Length across = sheet.width - cell.width * columns;
-    const Length down = sheet.height - cell.height * rows;
-    if (across < Length{} || down < Length{})
+  const std::int64_t widest = most_along(sheet.width, cell.width);
+  const std::int64_t highest = most_along(sheet.height, cell.height);
+  for (std::int64_t columns = 1; columns <= widest; ++columns) {
+    const std::int64_t rows = count / columns;
+    if (count % columns != 0 || rows > highest)
       continue;
     // Margins alike on all sides leave the machine its bare edge.
     const auto least = [](const Cells &cells) { return std::min(cells.left, cells.top); };
-    const Cells cells{sheet, columns, rows, across / 2, down / 2};
+    const Cells cells{sheet, static_cast<int>(columns), static_cast<int>(rows),
+                      (sheet.width - cell.width * columns) / 2,
+                      (sheet.height - cell.height * rows) / 2};
     if (!best || least(cells) > least(*best))
       best = cells;
   }
   return best;
 }
 
-std::optional<Cells> best_cells(const Size &paper, const Size &cell, int count) {
+std::optional<Cells> best_cells(const Size &paper, const Size &cell, std::int64_t count) {
+  if (count > limits::cut_out)
+    return std::nullopt;
   const auto as_is = cells_of(paper, cell, count), turned = cells_of(paper.turned(), cell, count);
   if (!as_is || !turned)
     return as_is ? as_is : turned;
@@ -54,27 +61,32 @@ std::optional<Cells> best_cells(const Size &paper, const Size &cell, int count) 
   return least(*turned) > least(*as_is) ? turned : as_is;
 }
 
-int most_on(const Size &paper, const Size &cell) {
-  const auto on = [&](const Size &sheet) {
-    return static_cast<int>((sheet.width.units() / cell.width.units()) *
-                            (sheet.height.units() / cell.height.units()));
+bool more_than_anybody_cuts(const Size &paper, const Size &cell) {
+  const auto along = [](Length sheet, Length one) {
+    return std::min<std::int64_t>(sheet.units() / one.units(), limits::cut_out * 10);
   };
-  return std::max(on(paper), on(paper.turned()));
+  return along(paper.width, cell.width) * along(paper.height, cell.height) > limits::cut_out;
 }
 
-Problem does_not_go_up(std::string_view name, const Known<int> &up, Ruler ruler, const Size &paper,
-                       const Size &cell) {
-  const int most = most_on(paper, cell);
+std::string room_in_words(const Size &paper, const Size &cell, std::int64_t most) {
+  if (most == 0)
+    return "none has room in even rows";
+  if (more_than_anybody_cuts(paper, cell))
+    return fmt::format("more than {} have room, which nobody cuts apart", limits::cut_out);
+  return fmt::format("{} {} room in even rows", most, most == 1 ? "has" : "have");
+}
+
+Problem does_not_go_up(std::string_view name, const Known<std::int64_t> &up, Ruler ruler,
+                       const Size &paper, const Size &cell) {
+  const std::int64_t most = most_on(paper, cell);
   Problem problem;
   problem.check = "does-not-go-up";
   problem.range = up.from;
   const std::string sheet = spoken::named_and_measured(paper, ruler);
   problem.message = *up == 1 ? fmt::format("{} does not go on a sheet of {}", name, sheet)
                              : fmt::format("{} of {} do not go on a sheet of {}", *up, name, sheet);
-  problem.why =
-      fmt::format("each takes {} of paper before it is folded, so {} {} room in even rows",
-                  spoken::measures(cell, ruler), most == 0 ? "none" : std::to_string(most),
-                  most == 1 ? "has" : "have");
+  problem.why = fmt::format("each takes {} of paper before it is folded, so {}",
+                            spoken::measures(cell, ruler), room_in_words(paper, cell, most));
   if (most > 0)
     problem.type = {{fmt::format("up         {}", most), {}}};
   else
@@ -159,19 +171,30 @@ std::vector<Sheet::FoldLine> repeated(const std::vector<Sheet::FoldLine> &lines,
   return all;
 }
 
-void repeat(Sheet &sheet, const Cells &cells, int up, Grain grain) {
+void repeat(Sheet &sheet, const Cells &cells, std::int64_t up, Grain grain) {
   const Size cell = sheet.size;
   for (Side &side : sheet.sides)
     repeat_places(side, cells, cell);
   sheet.cuts = cuts_of(cells, cell);
   sheet.size = cells.sheet;
   sheet.cell = cell;
-  sheet.up = up;
+  sheet.up = static_cast<int>(up);
   sheet.folds = repeated(sheet.folds, cells, cell, grain);
   sheet.slits = repeated(sheet.slits, cells, cell, grain);
 }
 
 } // namespace
+
+std::int64_t most_on(const Size &paper, const Size &cell) {
+  std::int64_t most = 0;
+  for (const Size &sheet : {paper, paper.turned()}) {
+    const std::int64_t widest = most_along(sheet.width, cell.width);
+    const std::int64_t highest = most_along(sheet.height, cell.height);
+    for (std::int64_t columns = 1; columns <= widest; ++columns)
+      most = std::max(most, columns * std::min(highest, limits::cut_out / columns));
+  }
+  return most;
+}
 
 Edition without_sheets(const Edition &edition) {
   Edition cut_out = edition;
@@ -180,7 +203,7 @@ Edition without_sheets(const Edition &edition) {
   return cut_out;
 }
 
-void lay_several_up(std::string_view name, const Known<int> &up, const Edition &edition,
+void lay_several_up(std::string_view name, const Known<std::int64_t> &up, const Edition &edition,
                     Imposition &imposition, Problems &problems) {
   bool told = false;
   for (Sheet &sheet : imposition.sheets) {
@@ -196,46 +219,92 @@ void lay_several_up(std::string_view name, const Known<int> &up, const Edition &
 
 namespace {
 
+using Piecewise = std::optional<std::size_t>; // index into Edition::pieces; none: the book
+
 // A band and boards are as large as the copy makes them, a pocket as its flaps do: such a piece is
 // laid with the whole copy, one on a sheet.
-Imposition imposed_with_copy(Edition book, std::size_t index, const Sources &sources) {
+std::optional<Size> cut_by_copy(Edition book, std::size_t index, const Sources &sources) {
   auto alone = std::make_shared<Piece>(*book.pieces[index]);
   alone->up.value = 1;
   const std::string name = alone->name;
   book.pieces[index] = std::move(alone);
   Problems told_where_it_is_laid;
   const std::vector<CopyPart> parts = impose_parts(book, sources, told_where_it_is_laid);
-  Imposition imposition = part_called(parts, name).imposition;
-  for (Sheet &sheet : imposition.sheets)
-    sheet.size = sheet.cell.value_or(sheet.size);
-  return imposition;
+  const Sheet &sheet = part_called(parts, name).imposition.sheets.front();
+  return sheet.cell.value_or(sheet.size);
 }
 
-Imposition imposed_alone(const Edition &book, std::size_t index, const Sources &sources) {
-  const Piece &piece = *book.pieces[index];
-  if (piece.is_band() || piece.is_boards() || piece.is_pocket())
-    return imposed_with_copy(book, index, sources);
+// What one takes of a sheet; none where its folding cannot be done.
+std::optional<Size> cut_out_of_sheet(const Edition &book, Piecewise index, const Sources &sources) {
+  const Piece *piece = index ? book.pieces[*index].get() : nullptr;
+  if (piece && (piece->is_band() || piece->is_boards() || piece->is_pocket()))
+    return cut_by_copy(book, *index, sources);
+  const Edition &edition = piece ? piece->edition : book;
   Problems told_where_it_is_laid;
-  return impose(without_sheets(piece.edition), sources, told_where_it_is_laid);
+  const int strip = panels_of_strip(*edition.folding, *edition.page_count);
+  const auto folded = fold(*edition.folding, told_where_it_is_laid, strip);
+  return folded ? std::optional(sheet_size(edition, *folded, StockId::none)) : std::nullopt;
+}
+
+// A kind of sheet that is laid: what is cut out, and the paper that it is cut from.
+struct CutFromPaper {
+  Size cell, paper;
+  auto operator<=>(const CutFromPaper &) const = default;
+};
+
+// None where a paper says no sheet, or a sheet is nothing.
+std::set<CutFromPaper> kinds_of(const Edition &edition, const Size &cell) {
+  std::set<CutFromPaper> kinds;
+  if (cell.width <= Length{} || cell.height <= Length{})
+    return kinds;
+  for (const StockId id : papers_asked(edition)) {
+    if (id == StockId::none || !edition[id].sheet)
+      return {};
+    kinds.insert({cell, **edition[id].sheet});
+  }
+  return kinds;
+}
+
+// On all kinds of sheet alike; the margin is the least of them.
+std::optional<WayUp> way_of(const std::set<CutFromPaper> &kinds, std::int64_t up) {
+  std::optional<WayUp> way;
+  for (const CutFromPaper &kind : kinds) {
+    const auto cells = best_cells(kind.paper, kind.cell, up);
+    if (!cells)
+      return std::nullopt;
+    const Length margin = std::min(cells->left, cells->top);
+    if (!way)
+      way = WayUp{static_cast<int>(up), cells->columns, cells->rows, margin};
+    way->margin = std::min(way->margin, margin);
+  }
+  return way;
 }
 
 } // namespace
 
-std::vector<WayUp> ways_up(const Edition &book, std::size_t index, const Sources &sources) {
-  const Piece &piece = *book.pieces[index];
-  const Imposition imposition = imposed_alone(book, index, sources);
-  const Sheet &cell = imposition.sheets.front();
-  const Stock *stock = cell.stock == StockId::none ? nullptr : &piece.edition[cell.stock];
-  // Sheets of several papers are laid on several sizes: no one number is theirs.
-  const bool one_paper = std::all_of(imposition.sheets.begin(), imposition.sheets.end(),
-                                     [&](const Sheet &sheet) { return sheet.stock == cell.stock; });
-  if (!stock || !stock->sheet || !one_paper || cell.size.width <= Length{} ||
-      cell.size.height <= Length{})
-    return {};
+std::vector<StockId> papers_asked(const Edition &edition) {
+  std::vector<StockId> papers{*edition.paper};
+  const auto add = [&](const std::optional<Known<StockId>> &stock) {
+    if (stock && std::find(papers.begin(), papers.end(), **stock) == papers.end())
+      papers.push_back(**stock);
+  };
+  add(edition.cover_stock);
+  for (const Page &page : edition.pages)
+    add(page.asked.stock);
+  return papers;
+}
+
+std::vector<WayUp> ways_up(const Edition &book, std::optional<std::size_t> piece,
+                           const Sources &sources) {
+  const auto cell = cut_out_of_sheet(book, piece, sources);
+  const auto kinds = kinds_of(piece ? book.pieces[*piece]->edition : book, cell.value_or(Size{}));
+  std::int64_t most = kinds.empty() ? 0 : limits::cut_out;
+  for (const CutFromPaper &kind : kinds)
+    most = std::min(most, most_on(kind.paper, kind.cell));
   std::vector<WayUp> ways;
-  for (int up = 1; up <= std::min(most_up, most_on(**stock->sheet, cell.size)); ++up)
-    if (const auto cells = best_cells(**stock->sheet, cell.size, up))
-      ways.push_back({up, cells->columns, cells->rows, std::min(cells->left, cells->top)});
+  for (std::int64_t up = 1; up <= most; ++up)
+    if (const auto way = way_of(kinds, up))
+      ways.push_back(*way);
   return ways;
 }
 

@@ -2,6 +2,7 @@
 
 #include "measure/paper.hpp"
 #include "sheet/geometry.hpp"
+#include "sheet/several_up.hpp"
 #include "sheet/speech.hpp"
 
 #include <algorithm>
@@ -145,6 +146,12 @@ Problem wrong_size(const Edition &edition, const FoldedSheet &folded, const Impo
       {fact("size", size), better != nullptr ? fmt::format("or buy {}", better->name) : ""}};
   if (edition.size.from.somewhere())
     problem.edits = {{edition.size.from, size}};
+  const Size cell = sheet_size(edition, folded, StockId::none);
+  if (const std::int64_t up =
+          cell.width > Length() && cell.height > Length() ? most_on(sheet.size, cell) : 0;
+      up > 1)
+    problem.type.push_back(
+        {fact("up", std::to_string(up)), fmt::format("to cut {} of them out of each sheet", up)});
   if (sheet.stock != StockId::none)
     problem.related = {{edition[sheet.stock].sheet->from,
                         fmt::format("{} is cut here", edition[sheet.stock].name)}};

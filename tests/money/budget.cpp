@@ -185,4 +185,70 @@ TEST_CASE(
 )");
 }
 
+// A side of the large sheet costs what one of the small does, so two copies share it.
+constexpr std::string_view large =
+    "stock large\n  weight 20 lb bond\n  sheet tabloid, grain short\n"
+    "  costs $0.03 a sheet\n";
+
+// Ten sides and twenty sheets at $0.02 are $1.40; five sides and ten sheets at $0.03 are $0.80.
+TEST_CASE("two up on a larger sheet that the machine takes is laid, priced and offered") {
+  CHECK(priced(eight_pages("budget $0.10 a copy", page("page 1") + page("page 8"), large))
+            .over_budget_text() ==
+        R"(almanac.bodkin:6:10: error: a copy costs $0.14, which is $0.04 over [over-budget]
+  budget $0.10 a copy
+         ~~~~~~~~~~~~
+  why   dearest: 10 black sides $1.00, paper $0.40; tried: the book 2 up on each tabloid sheet of
+        large, $0.08: in
+  type  up         2
+        paper large
+        ($0.08 a copy with these 2 lines, `up` new under `edition`; cut apart after printing)
+)");
+}
+
+TEST_CASE("a larger sheet that the machine does not take, or prints at no price, is not offered") {
+  const auto with = [](std::string_view line, std::string_view instead) {
+    std::string manuscript =
+        eight_pages("budget $0.10 a copy", page("page 1") + page("page 8"), large);
+    manuscript.replace(manuscript.find(line), line.size(), instead);
+    return priced(manuscript).over_budget_text();
+  };
+  CHECK(with("  bare 1/4in\n", "  bare 1/4in\n  sizes letter, legal\n").find("tabloid") ==
+        std::string::npos);
+  CHECK(with("black at $0.10 a side\n", "black at $0.10 a side on letter\n").find("tabloid") ==
+        std::string::npos);
+  CHECK(with("  costs $0.03 a sheet\n", "").find("tabloid") == std::string::npos);
+  CHECK(with("20 lb bond\n  sheet tabloid", "28 lb bond\n  sheet tabloid").find("tabloid") ==
+        std::string::npos);
+}
+
+// Pages of 4 1/4in x 5 1/2in, of which a tabloid sheet holds four sheets once folded: sixteen sides
+// and papers, of twenty copies' two sheets, where there were twenty of each at two up.
+TEST_CASE("more on the sheet that is bought already is offered with what has to be heeded") {
+  std::string manuscript =
+      eight_pages("up 2\nbudget $0.05 a copy", page("page 1") + page("page 4") + page("page 8"));
+  for (const auto &[was, is] :
+       {std::pair<std::string_view, std::string_view>{"half-letter", "quarter-letter"},
+        {"sheet letter", "sheet tabloid"}})
+    manuscript.replace(manuscript.find(was), was.size(), is);
+  const std::string text = priced(manuscript).over_budget_text();
+  CAPTURE(text);
+  CHECK(text.find("the book 4 up on each sheet") != std::string::npos);
+  CHECK(text.find("type  up 4      ($0.07 a copy") == std::string::npos);
+}
+
+// Four half-letter cards on a tabloid sheet: three sheets at $0.03 instead of ten at $0.02.
+TEST_CASE("an insert may go several up on the sheets of another paper") {
+  const std::string card =
+      "insert card\n  size half-letter\n  page 1\n    words \"x\" in label\n  page 2\n    blank\n";
+  const std::string text =
+      priced(eight_pages("budget $0.1495 a copy", page("page 1") + page("page 8") + card, large))
+          .over_budget_text();
+  CAPTURE(text);
+  CHECK(text.find(
+            "        up         4\n        paper      large\n"
+            "        (or this: $0.15 a copy with these 2 lines, `up` and `paper` new under "
+            "`insert card`, if\n        nothing on it comes nearer than 1/4in to its edges; cut "
+            "apart after printing)\n") != std::string::npos);
+}
+
 } // namespace bodkin::tests

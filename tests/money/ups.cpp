@@ -32,24 +32,23 @@ std::string told(const std::string &manuscript) {
 
 TEST_CASE("a number that is cheaper is said with what each number would cost") {
   // Book: ten blank sheets, $0.20. Cards: ten sides and sheets for each number cut out of one,
-  // $1.20 over it; rows of 8 1/2in take three of 2 1/2in, of 11in three of 3 1/2in.
+  // $1.20 over it; rows of 8 1/2in take three of 2 1/2in, of 11in three of 3 1/2in. Six and eight
+  // take two sheets, as nine do; one alone is no letter sheet.
   CHECK(
       told(with_card("2.5in x 3.5in", "up 2")) ==
       R"(almanac.bodkin:26:6: note: 9 of card go on a sheet, where 2 are laid: $0.36 less for the run [cheaper-up]
   up 2
      ~
-  why   in 3 rows of 3, cut apart after printing; the run costs 1 up $1.40, 2 up $0.80, 3 up $0.68,
-        4 up $0.56, 6 up $0.44, 8 up $0.44 and 9 up $0.44
-  type  up         9
+  why   in 3 rows of 3, cut apart after printing; the run costs 2 up $0.80, 3 up $0.68, 4 up $0.56
+        and 9 up $0.44
+  type  up 9
 )");
 }
 
 TEST_CASE("cards that fill the sheet are said to lie where the machine leaves it bare") {
-  CHECK(
-      told(with_card("quarter-letter", "up 1"))
-          .find(
-              "type  up         4      (if nothing on it comes nearer than 1/4in to its edges)") !=
-      std::string::npos);
+  CHECK(told(with_card("quarter-letter", "up 1"))
+            .find("type  up 4      (if nothing on it comes nearer than 1/4in to its edges)") !=
+        std::string::npos);
 }
 
 TEST_CASE("the cheapest number, or the only one, is left in peace") {
@@ -78,6 +77,53 @@ TEST_CASE("an edition over its budget is priced anew with what its inserts hold"
                            "    hand stamp \"star\"\n      costs $1 once\n"))
           .over_budget_text();
   CHECK(text.find("[over-budget]") != std::string::npos);
+}
+
+namespace {
+
+std::string told_of_book(const std::string &more, std::string_view facts = "pages 8") {
+  const Priced it = priced(small_edition(
+      facts, more + "face typed from \"Courier Prime\"\nstyle label\n  face typed 9/11\n"
+                    "page 1-8\n  words \"x\" in label\n"));
+  Problems problems;
+  check_ups(it.edition(), it.draws, it.sources(), problems);
+  return as_text(problems, it.sources(), false);
+}
+
+constexpr std::string_view large =
+    "stock large\n  weight 20 lb bond\n  sheet tabloid, grain short\n"
+    "  costs $0.03 a sheet\n";
+
+} // namespace
+
+// Forty sides and twenty sheets at $0.02 are $4.40; half the sides and ten sheets at $0.03 $2.30.
+TEST_CASE("the same paper in larger sheets is said where the whole book costs less on it") {
+  CHECK(
+      told_of_book(std::string(large)) ==
+      R"(almanac.bodkin:4:9: note: 2 of the book go on a tabloid sheet of large, where 1 is laid: $2.10 less for the run [cheaper-up]
+  paper plain
+        ~~~~~
+  why   in 2 rows of 1, cut apart after printing; the run costs 1 up $4.40 and 2 up of large $2.30
+  type  up         2
+        paper large      (`up` new under `edition`)
+)");
+}
+
+TEST_CASE("paper of another colour is not the same paper") {
+  CHECK(told_of_book(std::string(large) + "  tint #f3b3c0\n") == "");
+}
+
+TEST_CASE("`up most` lays the book as often as costs least") {
+  std::string manuscript = small_edition("up most\npages 4", "page 1-4\n  blank\n");
+  manuscript.replace(manuscript.find("half-letter"), 11, "quarter-letter");
+  Priced it = priced(manuscript);
+  Edition edition = it.edition();
+  Problems problems;
+  choose_ups(edition, it.sources(), problems);
+  CHECK(*edition.up == 2);
+  CHECK(as_text(problems, it.sources(), false)
+            .find("2 of the book are laid on a sheet, in 2 rows of 1 [up-chosen]") !=
+        std::string::npos);
 }
 
 } // namespace bodkin::tests

@@ -95,3 +95,32 @@ TEST_CASE("facts that belong to another sort of piece are told") {
   CHECK(found("  goes round\n").find("missing-fact") != std::string::npos);
   CHECK(found("  goes round\n  height 0in\n").find("error") != std::string::npos);
 }
+
+// The band lies along the sheet's long edge, so its folds run along the short one.
+TEST_CASE(
+    "a band's folds and a pocket's flaps are counted by the grain of the sheet they come from") {
+  const auto along = [](const std::string &grain) {
+    std::string manuscript = small_edition(
+        "", "\nface book from \"EB Garamond\"\nstyle body\n  face book 11\nstock long\n"
+            "  weight 20 lb bond\n  caliper 0.0038in\n  sheet legal, grain " +
+                grain + "\n  costs included\npage 1-8\n  words \"x\" in body\n" + band +
+                "insert sleeve\n  size 4in x 3in\n  paper long\n  flaps 1/2in, open head\n"
+                "  goes on 8\n  page 1\n    blank\n" +
+                knife);
+    const tests::Read made = read(manuscript);
+    Problems problems;
+    const std::vector<CopyPart> parts = impose_parts(made.edition(), *made.sources, problems);
+    std::string text;
+    for (const char *name : {"band", "sleeve"}) {
+      for (const Sheet::FoldLine &fold : part_called(parts, name).imposition.sheets[0].folds)
+        text += fold.along_grain ? '=' : 'x';
+      text += ' ';
+    }
+    return text;
+  };
+  // Four folds of the band; of the pocket's flaps two run one way and one the other.
+  const std::string long_grain = along("long"), short_grain = along("short");
+  CHECK(long_grain.substr(0, 5) == "xxxx ");
+  CHECK(short_grain.substr(0, 5) == "==== ");
+  CHECK(long_grain != short_grain);
+}

@@ -92,6 +92,48 @@ TEST_CASE("two copies of the book lie on each tabloid sheet, folds and all") {
   }
 }
 
+namespace {
+
+std::string told_of_slip(const std::string &facts) {
+  const tests::Read made = with("insert slip\n  " + facts + "\n  page 1\n    blank\n");
+  Problems problems;
+  impose_parts(made.edition(), *made.sources, problems);
+  std::string text;
+  for (const Problem &problem : problems)
+    if (problem.check == "does-not-go-up")
+      text += problem.message + "; " + problem.why + "; " + problem.type.front().line;
+  return text;
+}
+
+} // namespace
+
+TEST_CASE("more than the sheet holds is told by the sheet, however many are asked for") {
+  CHECK(told_of_slip("size quarter-letter\n  up 101") ==
+        "101 of slip do not go on a sheet of letter (8 1/2in x 11in); each takes 4 1/4in x 5 1/2in "
+        "of "
+        "paper before it is folded, so 4 have room in even rows; up         4");
+  CHECK(told_of_slip("size quarter-letter\n  up 99999999999").find("99999999999 of slip do not") ==
+        0);
+}
+
+// 17 columns of 1/2in by 22 rows.
+TEST_CASE("what does fit is laid, beyond a hundred too") {
+  const tests::Read made =
+      with("insert slip\n  size 1/2in x 1/2in\n  up 374\n  page 1\n    blank\n");
+  Problems problems;
+  const std::vector<CopyPart> parts = impose_parts(made.edition(), *made.sources, problems);
+  CHECK(as_text(problems, *made.sources, false) == "");
+  CHECK(parts[1].imposition.sheets.front().sides[0].places.size() == 374);
+}
+
+TEST_CASE("specks are not laid by the ten thousand") {
+  CHECK(told_of_slip("size 0.05in x 0.05in\n  up 37400") ==
+        "37400 of slip do not go on a sheet of letter (8 1/2in x 11in); each takes 0.05in x 0.05in "
+        "of "
+        "paper before it is folded, so more than 2000 have room, which nobody cuts apart; "
+        "up         2000");
+}
+
 // The front's pile of a cut stack must have its own back behind it: seen through the sheet, the
 // back's place lies where the front's is, mirrored about the axis that the sheet turns about.
 TEST_CASE("each slip cut out has page 2 behind its page 1") {
