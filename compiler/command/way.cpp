@@ -13,6 +13,8 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <set>
+#include <tuple>
 
 namespace bodkin {
 namespace {
@@ -90,15 +92,36 @@ void count_money(WayThrough &way, bool anyway) {
                                 draws_of(way), way.sources, anyway));
 }
 
+// Of a part by itself, pages from its own first.
+std::vector<SheetModes> modes_of_part(const WayThrough &way, std::size_t index) {
+  const CopyPart &part = way.parts[index];
+  if (!part.own_sheets.empty()) {
+    std::vector<PageInk> inks(1);
+    add_inks(inks, part, way.drawings[index]);
+    return modes_of(part.imposition, inks);
+  }
+  const auto first = way.modes.begin() + part.sheets_before;
+  return {first, first + static_cast<std::ptrdiff_t>(part.imposition.sheets.size())};
+}
+
+// What the books of two runs have alike is told once.
+void tell_once(Problems &problems) {
+  std::set<std::tuple<std::string, FileId, Offset, Offset, std::string>> told;
+  const auto again = [&](const Problem &problem) {
+    return !told.insert({std::string(problem.check), problem.range.file, problem.range.begin,
+                         problem.range.end, problem.message})
+                .second;
+  };
+  problems.erase(std::remove_if(problems.begin(), problems.end(), again), problems.end());
+}
+
 void look_over(WayThrough &way) {
   std::vector<std::vector<SheetModes>> modes; // of each part's sheets
   std::vector<Inspection> each;
   modes.reserve(way.parts.size());
   for (std::size_t i = 0; i < way.parts.size(); ++i) {
     const CopyPart &part = way.parts[i];
-    const auto first = way.modes.begin() + part.sheets_before;
-    const auto &own = modes.emplace_back(
-        first, first + static_cast<std::ptrdiff_t>(part.imposition.sheets.size()));
+    const auto &own = modes.emplace_back(modes_of_part(way, i));
     each.push_back(
         {*part.edition, part.imposition, way.drawings[i], own, *way.gallery, way.sources});
     preflight(each.back(), way.problems);
@@ -147,6 +170,8 @@ std::unique_ptr<WayThrough> walk(const std::string &manuscript, const std::strin
   if (way->reading.has_edition)
     walk_on(*way, anyway, progress);
   sort_problems(way->problems);
+  if (has_other_books(way->edition()))
+    tell_once(way->problems);
   return way;
 }
 

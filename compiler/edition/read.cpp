@@ -5,6 +5,7 @@
 #include "edition/gather.hpp"
 #include "edition/own_facts.hpp"
 #include "edition/own_folding.hpp"
+#include "edition/other_books.hpp"
 #include "edition/own_money.hpp"
 #include "edition/pages.hpp"
 #include "edition/pieces.hpp"
@@ -65,9 +66,10 @@ Reading read_edition(std::string_view path, const Files &files, Sources &sources
   take_standings(reader);
   open_pages(reader);
   take_runnings(reader);
-  settle_pages(reader);
+  settle_pages(reader.edition);
   take_finish(reader);
   take_pieces(reader);
+  take_other_books(reader);
   settle_currency(reader);
   settle_exchanges(reader);
   note_unused(reader);

@@ -24,6 +24,7 @@ struct Sale {
   std::optional<Known<Rate>> price;  // none: the edition's own
   std::optional<Known<Share>> share; // of the price, that the shop keeps
   std::optional<Known<Rate>> costs;  // of each copy sold, or once
+  std::optional<Known<std::uint32_t>> only; // the run whose copies are sold so
   Range range;
 };
 

@@ -185,6 +185,8 @@ void tell_step(GuideWriter &writer, std::size_t step) {
   const FinishStep &of = edition.finish[step];
   const FinishTold told = finish_told(edition, writer.making.imposition)[step];
   writer.step(heading_of(of));
+  if (of.work.only)
+    writer.say(fmt::format("For {} alone.", copies_words(edition, **of.work.only)));
   if (of.kind == StepKind::fold)
     tell_folding(writer, writer.making.parts.front());
   if (of.kind == StepKind::collate && !tell_gathering(writer))

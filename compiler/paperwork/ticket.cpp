@@ -25,6 +25,11 @@ struct TicketWriter {
     return pass.sheets.empty() ? 0 : all[static_cast<std::size_t>(pass.sheets.front())].sheets;
   }
 
+  // A file that has a page for each sheet is printed once.
+  std::string times_words(const Pass &pass) const {
+    return pass.numbered ? "once" : std::to_string(times(pass));
+  }
+
   static std::string sides(const Pass &pass) {
     return pass.sides == PassSides::both     ? "both"
            : pass.sides == PassSides::fronts ? "fronts only"
@@ -43,7 +48,7 @@ struct TicketWriter {
     std::stable_sort(
         prices.begin(), prices.end(),
         [](const PassPrice &one, const PassPrice &other) { return one.mode < other.mode; });
-    const std::vector<std::string> said{pass.file, std::to_string(times(pass)),
+    const std::vector<std::string> said{pass.file, times_words(pass),
                                         paper_words(edition(), pass.stock), sides(pass),
                                         turned(pass)};
     if (prices.empty()) {
@@ -158,13 +163,16 @@ struct TicketWriter {
 
   // Of the pages of a file, those from `first` on that are of one sheet.
   std::vector<std::string> check_row(const Pass &pass, std::size_t first, std::size_t end) const {
+    const std::size_t sides = pass.sides == PassSides::both ? 2 : 1;
     std::vector<std::string> row{first == 0 ? pass.file : "",
-                                 end - first > 1 ? fmt::format("{} and {}", first + 1, end)
-                                                 : std::to_string(first + 1),
+                                 sides > 1 ? fmt::format("{} and {}", first + 1, first + 2)
+                                           : std::to_string(first + 1),
                                  "", "", "one side printed by this file, the other not"};
-    for (std::size_t i = first; i < end; ++i)
+    if (end - first > sides)
+      row[1] += fmt::format(", so on to {}", end);
+    for (std::size_t i = first; i < first + sides; ++i)
       row[pass.pages[i].side == SideName::front ? 2 : 3] = ink_of(pass.pages[i]);
-    if (end - first > 1)
+    if (sides > 1)
       row[4] = held_to_light(
           making.imposition.sheets[static_cast<std::size_t>(pass.pages[first].sheet)]);
     return row;
@@ -200,6 +208,12 @@ struct TicketWriter {
     leaflet.add(std::move(table));
   }
 
+  void numbers() {
+    for (const Pass &pass : making.passes)
+      if (pass.numbered)
+        leaflet.add(Passage{"", numbered_words(making, pass), false});
+  }
+
   void feeding() {
     for (const Pass &pass : making.passes)
       for (const std::string &line : pass.feeding)
@@ -225,9 +239,10 @@ std::string machines_words(const Making &making) {
 
 std::string aside_of(const Making &making) {
   const Run &run = *making.edition.run;
-  std::string text = counted(run.copies, "copy", "copies");
+  std::string text = runs_words(making.edition);
   if (run.spare > 0)
-    text += fmt::format(" and {} spare", run.spare);
+    text += fmt::format("{} {} spare", making.edition.runs.empty() ? " and" : ", with",
+                        run.spare);
   if (making.edition.maker)
     text += fmt::format(". For {}", harmless(**making.edition.maker));
   const std::string machines = machines_words(making);
@@ -246,6 +261,7 @@ Leaflet job_ticket(const Making &making) {
   writer.leaflet.hanging = false;
   writer.leaflet.add(Headline{"Passes", 2, {}});
   writer.passes();
+  writer.numbers();
   writer.feeding();
   writer.leaflet.add(Headline{"Paper", 2, {}});
   writer.papers();
