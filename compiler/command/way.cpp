@@ -80,6 +80,34 @@ void set_pages(WayThrough &way) {
   add(way.problems, way.compositor->problems());
 }
 
+// Of a page, in some run.
+bool coloured_in_a_run(const WayThrough &way, std::size_t page) {
+  for (std::size_t i = 0; i < way.parts.size(); ++i)
+    if ((i == 0 || !way.parts[i].own_sheets.empty()) && way.drawings[i].pages[page].coloured)
+      return true;
+  return false;
+}
+
+// Where a page asks for colour that one run alone has, the others' copies of it are black.
+void print_black_where_colour_is_another_runs(WayThrough &way) {
+  if (!has_other_books(way.edition()))
+    return;
+  for (std::size_t i = 0; i < way.parts.size(); ++i) {
+    CopyPart &part = way.parts[i];
+    if (i > 0 && part.own_sheets.empty())
+      continue;
+    auto own = std::make_shared<Edition>(*part.edition);
+    for (std::size_t page = 1; page < own->pages.size(); ++page)
+      if (own->pages[page].asked.mode && !way.drawings[i].pages[page].coloured &&
+          coloured_in_a_run(way, page))
+        own->pages[page].mode.value = Mode::black;
+    if (i == 0)
+      way.reading.edition.pages = own->pages;
+    part.sized = i == 0 ? part.sized : own;
+    part.edition = i == 0 ? &way.edition() : own.get();
+  }
+}
+
 void count_money(WayThrough &way, bool anyway) {
   way.sides = charged_sides(way.imposition, way.modes, way.passes);
   way.estimate = estimate(way.edition(), way.imposition, way.sides);
@@ -138,6 +166,7 @@ void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   way.imposition = joined(way.parts);
   progress.say("setting words and looking at pictures");
   set_pages(way);
+  print_black_where_colour_is_another_runs(way);
   way.modes = modes_of(way.imposition, inks_of(way));
   way.passes = passes_of(way.edition(), way.imposition, way.modes, way.sources, way.problems);
   progress.say("counting money");

@@ -1,6 +1,6 @@
-// Copies as they are counted, and the numbers that they bear: the good ones, through the runs in the
-// order of their lines. Spares have none; what is to bear one has a line to write it on, so that a
-// spare can stand in for a spoilt copy.
+// Copies as they are counted, and the numbers that they bear: the good ones, through the runs in
+// the order of their lines. Spares have none; what is to bear one has a line to write it on, so
+// that a spare can stand in for a spoilt copy.
 #pragma once
 
 #include "edition/edition.hpp"
@@ -15,9 +15,7 @@ struct CopiesCounted {
   std::int64_t before = 0, good = 0, spare = 0;
   std::int64_t all() const { return good + spare; }
   // Of the copies and spares, from 0: its place in the count of all.
-  std::int64_t place(std::int64_t copy) const {
-    return copy < good ? before + copy : spare_copy;
-  }
+  std::int64_t place(std::int64_t copy) const { return copy < good ? before + copy : spare_copy; }
 };
 CopiesCounted copies_of(const Edition &edition, std::optional<std::uint32_t> run);
 

@@ -1,5 +1,5 @@
-#include "edition/own_runs.hpp"
 #include "edition/elements.hpp"
+#include "edition/own_runs.hpp"
 
 #include "edition/every.hpp"
 #include "edition/matter.hpp"

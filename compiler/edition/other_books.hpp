@@ -1,5 +1,5 @@
-// The book as each of several runs has it: on another paper, printed otherwise, with other matter on
-// its pages.
+// The book as each of several runs has it: on another paper, printed otherwise, with other matter
+// on its pages.
 #pragma once
 
 #include "edition/reader.hpp"

@@ -198,11 +198,9 @@ void take_piece_size(Reader &reader, const Size &book) {
 // These may stand several times below an edition alone.
 void one_line_each(Reader &reader) {
   for (const std::string_view word : {"paper", "printing"}) {
-    take_lines_by_run(reader, word);
-    reader.edition_facts.each(word, [&](FactLine line) {
-      if (const FactLine only = Facts(line).find("only"))
-        reader.report(only_in_a_piece(reader, only));
-    });
+    for (const RunLine &of : lines_by_run(reader, word))
+      if (of.run)
+        reader.report(only_in_a_piece(reader, Facts(of.line).find("only")));
   }
 }
 

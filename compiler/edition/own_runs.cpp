@@ -143,16 +143,15 @@ Problem written_twice(const Reader &reader, FactLine line, FactLine first) {
           .related = {{first.range(), "the first one"}}};
 }
 
-Problem none_for_run(const Reader &reader, const std::vector<RunLine> &lines,
-                     const NamedRun &run) {
+Problem none_for_run(const Reader &reader, const std::vector<RunLine> &lines, const NamedRun &run) {
   const FactLine line = lines.front().line;
-  return {.check = "missing-fact",
-          .range = line.range(),
-          .message = fmt::format("the copies {} have no {}", run.name, line.word()),
-          .why = "`only` gives this line to one run, and no line is left for the others",
-          .type = {{std::string(reader.sources.text(line.range())),
-                    fmt::format("a line more, without `only`, or with `only {}` below it",
-                                run.name)}}};
+  return {
+      .check = "missing-fact",
+      .range = line.range(),
+      .message = fmt::format("the copies {} have no {}", run.name, line.word()),
+      .why = "`only` gives this line to one run, and no line is left for the others",
+      .type = {{std::string(reader.sources.text(line.range())),
+                fmt::format("a line more, without `only`, or with `only {}` below it", run.name)}}};
 }
 
 bool reaches(const std::vector<RunLine> &lines, std::uint32_t run) {
@@ -173,9 +172,8 @@ Problem only_in_a_piece(const Reader &reader, FactLine only) {
                                 piece)}}};
 }
 
-void take_lines_by_run(Reader &reader, std::string_view word) {
-  std::vector<RunLine> &lines = reader.by_run[word];
-  lines.clear();
+std::vector<RunLine> lines_by_run(Reader &reader, std::string_view word) {
+  std::vector<RunLine> lines;
   reader.edition_facts.each(word, [&](FactLine line) {
     const FactLine only = Facts(line).find("only");
     const auto named = only_in(reader, only);
@@ -188,6 +186,11 @@ void take_lines_by_run(Reader &reader, std::string_view word) {
       return reader.report(written_twice(reader, line, same->line));
     lines.push_back({run, line});
   });
+  return lines;
+}
+
+void take_lines_by_run(Reader &reader, std::string_view word) {
+  const std::vector<RunLine> &lines = reader.by_run[word] = lines_by_run(reader, word);
   for (std::uint32_t run = 0; run < reader.edition.runs.size() && !lines.empty(); ++run)
     if (word == "paper" && !reaches(lines, run))
       reader.report(none_for_run(reader, lines, reader.edition.runs[run]));

@@ -7,8 +7,9 @@ namespace bodkin {
 
 void take_runs(Reader &reader);
 
-// Reads the lines of a fact once, by the runs that they are for. Two for one run, and a run with
-// none where others have one, are problems.
+// The lines of a fact by the runs that they are for, read once. Two for one run are a problem.
+std::vector<RunLine> lines_by_run(Reader &reader, std::string_view word);
+// Those of the edition; a run without a paper where others have one is a problem too.
 void take_lines_by_run(Reader &reader, std::string_view word);
 // The line that holds for a run; empty where none does.
 FactLine line_for(const Reader &reader, std::string_view word, std::uint32_t run);

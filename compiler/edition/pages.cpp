@@ -245,9 +245,9 @@ private:
       const Element &element = edition_[id];
       if (!fills_margins(element))
         continue;
-      const auto other = std::find_if(
-          filling.begin(), filling.end(),
-          [&](const Element *before) { return in_one_copy(*before, element); });
+      const auto other = std::find_if(filling.begin(), filling.end(), [&](const Element *before) {
+        return in_one_copy(*before, element);
+      });
       if (other != filling.end())
         reader_.report(two_fill_margins(reader_, **other, element));
       filling.push_back(&element);

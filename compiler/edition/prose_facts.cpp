@@ -39,6 +39,8 @@ std::optional<std::string> figure(const Reader &reader, std::string_view name) {
     return std::to_string(*reader.edition.page_count);
   if (name == "copy")
     return number_of(reader.edition, 0);
+  if (name == "copies" && !reader.edition.runs.empty())
+    return std::to_string(reader.edition.run->copies);
   for (const FactName &fact : fact_names) {
     if (fact.name != name)
       continue;

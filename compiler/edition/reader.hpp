@@ -48,9 +48,9 @@ public:
   Facts edition_facts;
   FactLine piece; // the insert or wrap now read as an edition in little; empty: the book
   std::map<std::string_view, std::vector<RunLine>> by_run; // of what `only` may stand below
-  std::unordered_map<std::string_view, Every> every;   // by the element's keyword
-  std::map<std::string_view, int> called;              // pages by their name
-  std::unordered_map<std::string, FileId> words_taken; // files of prose by path
+  std::unordered_map<std::string_view, Every> every;       // by the element's keyword
+  std::map<std::string_view, int> called;                  // pages by their name
+  std::unordered_map<std::string, FileId> words_taken;     // files of prose by path
 
   Things &things(Family family) { return names[static_cast<std::size_t>(family)]; }
   std::map<Family, ShelfIndex> shelves; // made when a name is not found

@@ -39,8 +39,8 @@ Range number_in(const Prose &prose) {
 Problem number_in_a_text(const Text &text) {
   return {.check = "number-in-a-text",
           .range = number_in(text.prose),
-          .message = fmt::format("the number of a copy stands in {}, a text that runs through boxes",
-                                 text.name),
+          .message = fmt::format(
+              "the number of a copy stands in {}, a text that runs through boxes", text.name),
           .why = "a number is longer in one copy than in another, and may move words from page to "
                  "page: every sheet would be another in every copy",
           .type = {{"words in body\n  says \"Copy [1](fact:copy)\"",

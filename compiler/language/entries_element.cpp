@@ -187,9 +187,10 @@ constexpr std::array entries{
                    "wrap paper cover printing price sells",
           .phrase = "run:name",
           .fallback = "every copy",
-          .meaning = "The one of several runs, each `called` by a name, whose copies alone have "
-                     "it. Below a second `paper`, `cover`, `printing` or `price` it says what these "
-                     "copies have in place of the others'.",
+          .meaning =
+              "The one of several runs, each `called` by a name, whose copies alone have "
+              "it. Below a second `paper`, `cover`, `printing` or `price` it says what these "
+              "copies have in place of the others'.",
           .example = "only de-luxe"},
     Entry{.word = "caution",
           .under = "hand paste-up collate crease fold staple trim sew punch cut glue round "

@@ -1,5 +1,6 @@
 #include "money/arrange.hpp"
 
+#include "edition/piece.hpp"
 #include "money/changed_lines.hpp"
 #include "sheet/speech.hpp"
 

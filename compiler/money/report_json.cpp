@@ -96,11 +96,12 @@ std::string after(const std::optional<std::int64_t> &copies) {
 }
 
 std::string sale(const SaleFigures &of) {
-  return fmt::format("{{\"where\": {}, \"run\": {}, \"copies\": {}, \"price\": {}, \"keeps\": {}, \"costs\": "
-                     "{}, \"brings\": {}, \"margin\": {}, \"income\": {}, \"paid_after\": {}}}",
-                     quoted(of.where), of.run.empty() ? "null" : quoted(of.run), of.copies,
-                     money(of.price), money(of.keeps), money(of.costs),
-                     money(of.brings), money(of.margin), money(of.income), after(of.paid_after));
+  return fmt::format(
+      "{{\"where\": {}, \"run\": {}, \"copies\": {}, \"price\": {}, \"keeps\": {}, \"costs\": "
+      "{}, \"brings\": {}, \"margin\": {}, \"income\": {}, \"paid_after\": {}}}",
+      quoted(of.where), of.run.empty() ? "null" : quoted(of.run), of.copies, money(of.price),
+      money(of.keeps), money(of.costs), money(of.brings), money(of.margin), money(of.income),
+      after(of.paid_after));
 }
 
 std::string sales(const std::optional<Sales> &of) {

@@ -155,8 +155,8 @@ struct Report {
   }
 
   void price_line(const std::string &what, const Exact &asked, const Exact &cost, Range from) {
-    const std::string name = fmt::format("price {} a copy{} ({})", money(asked), what,
-                                         origin_words(from, sources));
+    const std::string name =
+        fmt::format("price {} a copy{} ({})", money(asked), what, origin_words(from, sources));
     line(with_leader(name, asked >= cost ? money(asked - cost) + " remains"
                                          : money(cost - asked) + " is missing"));
   }

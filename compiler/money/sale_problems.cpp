@@ -62,8 +62,8 @@ bool priced(const Edition &edition, const Sale &sale) {
 Problem more_than_the_run(const Sale &sale, std::int64_t sold, const NamedRun &run) {
   return {.check = "more-than-made",
           .range = sale.range,
-          .message = fmt::format("{} copies {} are sold, and {} are made", sold, run.name,
-                                 run.run.copies),
+          .message =
+              fmt::format("{} copies {} are sold, and {} are made", sold, run.name, run.run.copies),
           .why = "a copy goes to one reader; spares are those that go wrong",
           .type = {{fmt::format("run        {} copies called {}", sold, run.name),
                     "or fewer in one of these lines"}},

@@ -105,8 +105,7 @@ void lay(const Words &words, const Bench &bench, ElementId id, const Box &place)
       bench.laid.boxes.emplace_back(bench.laid.items.size() - 1,
                                     TextBox{bench.laying.page, words_place, {}});
   } else {
-    put(bench, id, place, place,
-        set_words(words_place, std::get<Prose>(words.words), bench));
+    put(bench, id, place, place, set_words(words_place, std::get<Prose>(words.words), bench));
   }
   put_outline(bench, id, place, place);
 }

@@ -21,15 +21,12 @@ std::string pages_words(const Making &making) {
   const auto sheets =
       std::count_if(making.imposition.sheets.begin(), making.imposition.sheets.end(),
                     [](const Sheet &sheet) { return sheet.piece.empty(); });
-  const auto pieces =
-      std::count_if(making.edition.pieces.begin(), making.edition.pieces.end(),
-                    [](const auto &piece) { return !piece->is_other_book(); });
-  return fmt::format(
-      "{} on {}{}", counted(*making.edition.page_count, "page", "pages"),
-      counted(sheets, "sheet", "sheets"),
-      pieces == 0
-          ? ""
-          : fmt::format(", and {}", counted(pieces, "piece", "pieces")));
+  const auto pieces = std::count_if(making.edition.pieces.begin(), making.edition.pieces.end(),
+                                    [](const auto &piece) { return !piece->is_other_book(); });
+  return fmt::format("{} on {}{}", counted(*making.edition.page_count, "page", "pages"),
+                     counted(sheets, "sheet", "sheets"),
+                     pieces == 0 ? ""
+                                 : fmt::format(", and {}", counted(pieces, "piece", "pieces")));
 }
 
 } // namespace

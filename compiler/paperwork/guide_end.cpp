@@ -128,8 +128,7 @@ const Hand *numbering(const GuideWriter &writer) {
 }
 
 bool prints_numbers(const Making &making) {
-  return std::any_of(making.imposition.sheets.begin(), making.imposition.sheets.end(),
-                     is_numbered);
+  return std::any_of(making.imposition.sheets.begin(), making.imposition.sheets.end(), is_numbered);
 }
 
 Counts counts_of(const Edition &edition, const Hand *hand) {
@@ -138,17 +137,6 @@ Counts counts_of(const Edition &edition, const Hand *hand) {
   if (edition.counts)
     return **edition.counts;
   return {1, edition.run->copies};
-}
-
-// "plain 1 to 40, de-luxe 41 to 50"
-std::string runs_of_numbers(const Edition &edition, std::int64_t first) {
-  std::string text;
-  for (const NamedRun &run : edition.runs) {
-    text += fmt::format("{}{} {} to {}", text.empty() ? "" : ", ", harmless(run.name), first,
-                        first + run.run.copies - 1);
-    first += run.run.copies;
-  }
-  return text;
 }
 
 } // namespace
@@ -168,7 +156,7 @@ void tell_numbers(GuideWriter &writer) {
                                  hand != nullptr ? harmless(hand->text) : "Printed", first, last,
                                  hand != nullptr ? "numbered" : "made");
   if (printed && !writer.edition().runs.empty())
-    text += fmt::format(" Of these {}.", runs_of_numbers(writer.edition(), first));
+    text += fmt::format(" The copies {}.", runs_of_numbers(writer.edition()));
   writer.say(std::move(text));
   Ticks ticks;
   for (std::int64_t number = first; number <= std::min(last, first + most_boxes - 1); ++number)

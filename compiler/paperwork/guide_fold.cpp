@@ -97,12 +97,12 @@ bool gathered_before(const GuideWriter &writer) {
 // "pile 1 is for the copies plain alone; in the copies de-luxe, pile 4 takes its place"
 std::string instead_of(const GuideWriter &writer, const Sheet &book) {
   const Edition &edition = writer.edition();
-  std::string text = fmt::format("Pile {} is for {} alone", book.number,
-                                 copies_words(edition, book.only));
+  std::string text =
+      fmt::format("Pile {} is for {} alone", book.number, copies_words(edition, book.only));
   for (const Sheet &sheet : writer.making.imposition.sheets)
     if (sheet.in_place_of == book.number)
-      text += fmt::format("; in {} take pile {} in its place",
-                          copies_words(edition, sheet.only), sheet.number);
+      text += fmt::format("; in {} take pile {} in its place", copies_words(edition, sheet.only),
+                          sheet.number);
   return text + ".";
 }
 

@@ -214,7 +214,8 @@ void tell_hand(GuideWriter &writer, const MakingTask &task) {
   const Element &element = writer.edition()[task.element];
   const When when = element.work.when ? **element.work.when : When::unsaid;
   writer.step(heading_of(element));
-  writer.say(fmt::format("Done {}, {}.", when_words(when), count_words(writer, element, when, task.only)));
+  writer.say(
+      fmt::format("Done {}, {}.", when_words(when), count_words(writer, element, when, task.only)));
   const CutBefore cut = cut_before(writer.making, writer.tasks, task);
   show_places(writer, task, cut);
   if (const std::string_view dry = drying(element); !dry.empty())

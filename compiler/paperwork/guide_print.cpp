@@ -147,6 +147,13 @@ void tell_spares(GuideWriter &writer) {
                            runs_words(writer.edition())));
 }
 
+// " Of the numbers, plain has 1 to 40 and de-luxe 41 to 50: make the copies in this order."
+std::string numbers_by_run(const Edition &edition) {
+  if (edition.runs.empty())
+    return {};
+  return fmt::format(" The copies {}: make them in this order.", runs_of_numbers(edition));
+}
+
 // Of piles whose sheets bear numbers.
 void tell_order_of_numbers(GuideWriter &writer) {
   std::vector<int> numbered;
@@ -157,11 +164,12 @@ void tell_order_of_numbers(GuideWriter &writer) {
     return;
   const bool one = numbered.size() == 1;
   writer.say(fmt::format(
-      "{} {} {} in the order of the numbers, {} to be taken first, and {} so: take from {} always "
-      "the next, one copy after another{}.{}",
+      "{} {} {} in the order of the numbers, the lowest to be taken first, and {} so: take from {} "
+      "always the next, one copy after another{}.{}{}",
       one ? "Pile" : "Piles", spoken::listed(numbered), one ? "lies" : "lie",
-      number_of(writer.edition(), 0), one ? "stays" : "stay", one ? "it" : "each",
+      one ? "stays" : "stay", one ? "it" : "each",
       one ? "" : ", so that a copy has one number wherever it stands",
+      numbers_by_run(writer.edition()),
       writer.edition().run->spare == 0
           ? ""
           : " Where a numbered sheet is spoilt, write its number on the line of a spare one."));

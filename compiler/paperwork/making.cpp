@@ -89,15 +89,29 @@ std::string runs_words(const Edition &edition) {
     return counted(edition.run->copies, "copy", "copies");
   std::string text;
   for (std::size_t i = 0; i < edition.runs.size(); ++i)
-    text += fmt::format("{}{} {}", i == 0 ? "" : i + 1 == edition.runs.size() ? " and " : ", ",
+    text += fmt::format("{}{} {}",
+                        i == 0                         ? ""
+                        : i + 1 == edition.runs.size() ? " and "
+                                                       : ", ",
                         counted(edition.runs[i].run.copies, "copy", "copies"),
                         harmless(edition.runs[i].name));
   return text;
 }
 
+std::string runs_of_numbers(const Edition &edition) {
+  std::string text;
+  for (std::uint32_t run = 0; run < edition.runs.size(); ++run) {
+    const CopiesCounted copies = copies_of(edition, run);
+    text += fmt::format("{}{} {}{} to {}", run == 0 ? "" : ", ", harmless(edition.runs[run].name),
+                        run == 0 ? "have the numbers " : "", number_of(edition, copies.place(0)),
+                        number_of(edition, copies.place(copies.good - 1)));
+  }
+  return text;
+}
+
 namespace {
 
-// "the first has 1, 14, 27 and 40", of several up.
+// "1, 14, 27 and 40", of several up.
 std::string first_sheet_words(const Edition &edition, const Sheet &sheet, int side) {
   std::vector<std::string> numbers;
   for (const std::int64_t copy : copies_on(edition, sheet, side, 0)) {

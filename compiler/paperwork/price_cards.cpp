@@ -48,7 +48,8 @@ std::string copies_fact(const Edition &edition, const Sources &sources) {
   if (!edition.runs.empty()) {
     std::vector<std::string> runs;
     for (const NamedRun &run : edition.runs)
-      runs.push_back(fmt::format("{} {}{}", run.run.copies, run.name, own_price(edition, run, sources)));
+      runs.push_back(
+          fmt::format("{} {}{}", run.run.copies, run.name, own_price(edition, run, sources)));
     text += fmt::format(": {}", fmt::join(runs, ", "));
   }
   if (edition.impression && **edition.impression > 1)

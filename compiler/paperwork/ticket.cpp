@@ -141,6 +141,12 @@ struct TicketWriter {
     return 0;
   }
 
+  // The row's file says already whose book it is.
+  std::string said(const Sheet &sheet, int page) const {
+    return sheet.in_place_of > 0 ? fmt::format("page {}", page - sheet.pages_before)
+                                 : page_words(making, page);
+  }
+
   // Of a two-sided sheet, which page must stand behind which: the pair that a reader meets first.
   std::string held_to_light(const Sheet &sheet) const {
     int page = 0, other = 0;
@@ -151,8 +157,8 @@ struct TicketWriter {
         other = back;
       }
     return page == 0 ? "both sides as in the file"
-                     : fmt::format("{} behind {}, heads the same way", page_words(making, other),
-                                   page_words(making, page));
+                     : fmt::format("{} behind {}, heads the same way", said(sheet, other),
+                                   said(sheet, page));
   }
 
   std::string ink_of(const PassPage &page) const {
@@ -217,8 +223,10 @@ struct TicketWriter {
   void feeding() {
     for (const Pass &pass : making.passes)
       for (const std::string &line : pass.feeding)
-        if (pass.sides != PassSides::both || line.starts_with("Put the sheets") ||
-            line.starts_with("Lift") || line.starts_with("Lay in"))
+        if (line.starts_with("Print all pages"))
+          continue; // told above, with its numbers
+        else if (pass.sides != PassSides::both || line.starts_with("Put the sheets") ||
+                 line.starts_with("Lift") || line.starts_with("Lay in"))
           leaflet.add(Passage{"", fmt::format("{}: {}", pass.file, line), true});
   }
 };
@@ -241,8 +249,7 @@ std::string aside_of(const Making &making) {
   const Run &run = *making.edition.run;
   std::string text = runs_words(making.edition);
   if (run.spare > 0)
-    text += fmt::format("{} {} spare", making.edition.runs.empty() ? " and" : ", with",
-                        run.spare);
+    text += fmt::format("{} {} spare", making.edition.runs.empty() ? " and" : ", with", run.spare);
   if (making.edition.maker)
     text += fmt::format(". For {}", harmless(**making.edition.maker));
   const std::string machines = machines_words(making);

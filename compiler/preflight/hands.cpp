@@ -18,9 +18,9 @@ Problem counts_differ(const Inspection &inspection, const Known<Counts> &counts,
   Problem problem;
   problem.check = "counts-differ";
   problem.range = counts.from;
-  problem.message = fmt::format("{} {} for a run of {} {}", numbers,
-                                numbers == 1 ? "number" : "numbers", copies,
-                                copies == 1 ? "copy" : "copies");
+  problem.message =
+      fmt::format("{} {} for a run of {} {}", numbers, numbers == 1 ? "number" : "numbers", copies,
+                  copies == 1 ? "copy" : "copies");
   problem.why = numbers < copies
                     ? "every good copy gets a number of its own, and these give out before the "
                       "copies do; spares are not numbered"

@@ -51,9 +51,7 @@ std::int64_t stack_of(const Sheet &sheet, const std::vector<Box> &cells, int sid
 
 } // namespace
 
-bool is_numbered(const Sheet &sheet) {
-  return sheet.sides[0].numbered || sheet.sides[1].numbered;
-}
+bool is_numbered(const Sheet &sheet) { return sheet.sides[0].numbered || sheet.sides[1].numbered; }
 
 void find_numbered(const Edition &edition, Imposition &imposition) {
   std::vector<bool> shows(imposition.where.size(), false);

@@ -259,8 +259,11 @@ void find_own_sheets(std::vector<CopyPart> &parts) {
     });
     if (differs)
       book.imposition.sheets[sheet].only = 0;
-    for (CopyPart *other : others)
+    for (CopyPart *other : others) {
       other->own_sheets.push_back(differs);
+      if (differs)
+        other->imposition.sheets[sheet].only = **other->piece->only;
+    }
   }
 }
 

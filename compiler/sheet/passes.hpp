@@ -30,8 +30,8 @@ enum class PassSides { both, fronts, backs };
 struct PassPage {
   int sheet = 0; // index into Imposition::sheets
   SideName side = SideName::front;
-  bool prints = true;  // false: an empty PDF page, so that the machine turns the sheet
-  bool turned = false; // half a turn from how sheets.pdf shows it, for the machine's flip
+  bool prints = true;   // false: an empty PDF page, so that the machine turns the sheet
+  bool turned = false;  // half a turn from how sheets.pdf shows it, for the machine's flip
   std::int64_t nth = 0; // of a numbered pass: which of these sheets, from 0
 };
 

@@ -10,7 +10,8 @@ namespace bodkin {
 namespace {
 
 // What may go through a machine in one pass.
-using PassKey = std::tuple<StockId, std::string, std::optional<std::uint32_t>, MachineId, int, bool>;
+using PassKey =
+    std::tuple<StockId, std::string, std::optional<std::uint32_t>, MachineId, int, bool>;
 
 // Sheets that differ from copy to copy are fed by themselves; a machine that turns sheets over
 // prints both sides of them then.
@@ -18,8 +19,7 @@ PassKey key_of(const Edition &edition, const Sheet &sheet, int side, Mode mode) 
   const Side &here = sheet.sides[static_cast<std::size_t>(side)];
   const Machine &machine = machine_of(edition, here.machine);
   const int apart = *machine.modes_apart ? static_cast<int>(mode) : -1;
-  const bool numbered =
-      *machine.duplex == Duplex::by_machine ? is_numbered(sheet) : here.numbered;
+  const bool numbered = *machine.duplex == Duplex::by_machine ? is_numbered(sheet) : here.numbered;
   return {sheet.stock, sheet.piece, sheet.only, here.machine, apart, numbered};
 }
 
@@ -47,8 +47,7 @@ std::vector<PassPrinting> gather(const Edition &edition, const Imposition &impos
       const SideMode &mode = modes[i][static_cast<std::size_t>(side)];
       if (!mode)
         continue;
-      const auto [entry, fresh] =
-          known.emplace(key_of(edition, sheet, side, *mode), runs.size());
+      const auto [entry, fresh] = known.emplace(key_of(edition, sheet, side, *mode), runs.size());
       if (fresh) {
         PassPrinting run;
         run.stock_order = order;

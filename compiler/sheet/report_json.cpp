@@ -38,8 +38,8 @@ Json place_json(const Place &place, const Sheet &sheet) {
 Json numbers(const SheetsReport &report, const PassPage &page) {
   Json all = Json::array();
   const Sheet &sheet = report.imposition.sheets[static_cast<std::size_t>(page.sheet)];
-  for (const std::int64_t copy : copies_on(report.edition, sheet,
-                                           page.side == SideName::front ? 0 : 1, page.nth))
+  for (const std::int64_t copy :
+       copies_on(report.edition, sheet, page.side == SideName::front ? 0 : 1, page.nth))
     all.push_back(copy == spare_copy ? Json(nullptr) : Json(number_of(report.edition, copy)));
   return all;
 }

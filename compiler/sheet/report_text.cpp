@@ -125,12 +125,13 @@ std::string piece_words(const Edition &edition, const Sheet &sheet) {
 std::string sheet_text(const SheetsReport &report, std::size_t index, std::size_t width) {
   const Sheet &sheet = report.imposition.sheets[index];
   const Edition &edition = report.edition;
-  std::string text = fmt::format(
-      "\nsheet {} of {}{}: {}, {}, creep {}{}\n", sheet.number, report.imposition.sheets.size(),
-      piece_words(edition, sheet), sheet.stock == StockId::none ? "no stock" : edition[sheet.stock].name,
-      spoken::named_and_measured(sheet.size, ruler_of(sheet.size)),
-      written(sheet.creep, edition.ruler),
-      edition.creep_made_up_for || sheet.creep == Length{} ? "" : ", not made up for");
+  std::string text =
+      fmt::format("\nsheet {} of {}{}: {}, {}, creep {}{}\n", sheet.number,
+                  report.imposition.sheets.size(), piece_words(edition, sheet),
+                  sheet.stock == StockId::none ? "no stock" : edition[sheet.stock].name,
+                  spoken::named_and_measured(sheet.size, ruler_of(sheet.size)),
+                  written(sheet.creep, edition.ruler),
+                  edition.creep_made_up_for || sheet.creep == Length{} ? "" : ", not made up for");
   for (std::size_t s = 0; s < 2; ++s) {
     const Side &side = sheet.sides[s];
     const SideMode &mode = report.modes[index][s];
