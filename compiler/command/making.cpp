@@ -24,6 +24,12 @@ bool by_hand(const Edition &edition, const Item &item) {
          (item.element != ElementId::none && edition[item.element].work.takes);
 }
 
+// Work that another run's book shows too is told where the first run's shows it.
+bool is_own(const CopyPart &part, const Edition &edition, const Item &item) {
+  return !part.piece || item.element == ElementId::none ||
+         is_own_matter(*part.piece, edition[item.element]);
+}
+
 } // namespace
 
 paperwork::Making making_of(const WayThrough &way) {
@@ -33,7 +39,7 @@ paperwork::Making making_of(const WayThrough &way) {
     const std::vector<PageDrawing> &pages = way.drawings[part].pages;
     for (std::size_t page = 1; page < pages.size(); ++page)
       for (const Item &item : pages[page].items)
-        if (by_hand(way.edition(), item))
+        if (by_hand(way.edition(), item) && is_own(way.parts[part], way.edition(), item))
           making.hands.push_back(
               standing(item, static_cast<int>(page) + way.parts[part].pages_before));
   }

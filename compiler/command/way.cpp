@@ -13,6 +13,8 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <set>
+#include <tuple>
 
 namespace bodkin {
 namespace {
@@ -75,6 +77,34 @@ void set_pages(WayThrough &way) {
   add(way.problems, way.compositor->problems(&way.sources));
 }
 
+// Of a page, in some run.
+bool coloured_in_a_run(const WayThrough &way, std::size_t page) {
+  for (std::size_t i = 0; i < way.parts.size(); ++i)
+    if ((i == 0 || !way.parts[i].own_sheets.empty()) && way.drawings[i].pages[page].coloured)
+      return true;
+  return false;
+}
+
+// Where a page asks for colour that one run alone has, the others' copies of it are black.
+void print_black_where_colour_is_another_runs(WayThrough &way) {
+  if (!has_other_books(way.edition()))
+    return;
+  for (std::size_t i = 0; i < way.parts.size(); ++i) {
+    CopyPart &part = way.parts[i];
+    if (i > 0 && part.own_sheets.empty())
+      continue;
+    auto own = std::make_shared<Edition>(*part.edition);
+    for (std::size_t page = 1; page < own->pages.size(); ++page)
+      if (own->pages[page].asked.mode && !way.drawings[i].pages[page].coloured &&
+          coloured_in_a_run(way, page))
+        own->pages[page].mode.value = Mode::black;
+    if (i == 0)
+      way.reading.edition.pages = own->pages;
+    part.sized = i == 0 ? part.sized : own;
+    part.edition = i == 0 ? &way.edition() : own.get();
+  }
+}
+
 void count_money(WayThrough &way, bool anyway) {
   way.sides = charged_sides(way.imposition, way.modes, way.passes);
   way.estimate = estimate(way.edition(), way.imposition, way.sides);
@@ -87,15 +117,36 @@ void count_money(WayThrough &way, bool anyway) {
                                 draws_of(way), way.sources, anyway));
 }
 
+// Of a part by itself, pages from its own first.
+std::vector<SheetModes> modes_of_part(const WayThrough &way, std::size_t index) {
+  const CopyPart &part = way.parts[index];
+  if (!part.own_sheets.empty()) {
+    std::vector<PageInk> inks(1);
+    add_inks(inks, part, way.drawings[index]);
+    return modes_of(part.imposition, inks);
+  }
+  const auto first = way.modes.begin() + part.sheets_before;
+  return {first, first + static_cast<std::ptrdiff_t>(part.imposition.sheets.size())};
+}
+
+// What the books of two runs have alike is told once.
+void tell_once(Problems &problems) {
+  std::set<std::tuple<std::string, FileId, Offset, Offset, std::string>> told;
+  const auto again = [&](const Problem &problem) {
+    return !told.insert({std::string(problem.check), problem.range.file, problem.range.begin,
+                         problem.range.end, problem.message})
+                .second;
+  };
+  problems.erase(std::remove_if(problems.begin(), problems.end(), again), problems.end());
+}
+
 void look_over(WayThrough &way) {
   std::vector<std::vector<SheetModes>> modes; // of each part's sheets
   std::vector<Inspection> each;
   modes.reserve(way.parts.size());
   for (std::size_t i = 0; i < way.parts.size(); ++i) {
     const CopyPart &part = way.parts[i];
-    const auto first = way.modes.begin() + part.sheets_before;
-    const auto &own = modes.emplace_back(
-        first, first + static_cast<std::ptrdiff_t>(part.imposition.sheets.size()));
+    const auto &own = modes.emplace_back(modes_of_part(way, i));
     each.push_back(
         {*part.edition, part.imposition, way.drawings[i], own, *way.gallery, way.sources});
     preflight(each.back(), way.problems);
@@ -112,6 +163,7 @@ void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   way.imposition = joined(way.parts);
   progress.say("setting words and looking at pictures");
   set_pages(way);
+  print_black_where_colour_is_another_runs(way);
   way.modes = modes_of(way.imposition, inks_of(way));
   way.passes = passes_of(way.edition(), way.imposition, way.modes, way.sources, way.problems);
   progress.say("counting money");
@@ -144,6 +196,8 @@ std::unique_ptr<WayThrough> walk(const std::string &manuscript, const std::strin
   if (way->reading.has_edition)
     walk_on(*way, anyway, progress);
   sort_problems(way->problems);
+  if (has_other_books(way->edition()))
+    tell_once(way->problems);
   return way;
 }
 

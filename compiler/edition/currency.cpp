@@ -68,6 +68,9 @@ void settle_currency(Reader &reader) {
     first.see(edition.budget->value.limit.currency, edition.budget->from);
   if (edition.price)
     first.see(edition.price->value.currency, edition.price->from);
+  for (const NamedRun &run : edition.runs)
+    if (run.price)
+      first.see(run.price->value.currency, run.price->from);
   // A borrowed shelf may price papers of several countries: those that print this edition speak.
   if (*edition.paper != StockId::none)
     first.see(edition[*edition.paper].costs);

@@ -41,6 +41,7 @@ struct NamedRun {
   std::string name;
   Run run;
   Range range;
+  std::optional<Known<Price>> price{}; // of its copies alone
 };
 
 // In place of a number on a sheet: as many as cost least, chosen once prices are known.
@@ -60,6 +61,8 @@ struct Edition {
   std::vector<Folding> other_foldings; // written in the edition's own file and not asked for
   Known<Run> run;                      // of all copies
   std::vector<NamedRun> runs;          // where copies differ; the first grows with a longer run
+  std::optional<std::uint32_t> of_run; // of what one run alone has: which
+  std::optional<Known<Counts>> counts; // the numbers that good copies bear
   Known<StockId> paper{StockId::none, {}};
   std::optional<Known<StockId>> cover_stock;
   std::optional<Known<Mode>> cover_mode;

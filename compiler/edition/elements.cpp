@@ -1,4 +1,5 @@
 #include "edition/elements.hpp"
+#include "edition/own_runs.hpp"
 
 #include "edition/every.hpp"
 #include "edition/matter.hpp"
@@ -58,25 +59,6 @@ Folio folio_of(Reader &reader, FactLine line) {
   return {style ? style->value : StyleId::none};
 }
 
-Problem no_counts(FactLine line) {
-  return too_small(line.range(), "a run of numbers goes from its first to its last",
-                   "each good copy gets one number, and the list to sign off has a box for each",
-                   "counts     1-50");
-}
-
-std::optional<Known<Counts>> counts_of(Reader &reader, FactLine line) {
-  const auto pages = value_in<language::Pages>(line, "counts");
-  if (!pages)
-    return std::nullopt;
-  const auto items =
-      std::span(line.in->tree.page_items).subspan(pages->value.first, pages->value.count);
-  if (items.size() == 1 && items[0].word.empty() && items[0].first >= 0 &&
-      items[0].last >= items[0].first)
-    return known(Counts{items[0].first, items[0].last}, pages->from);
-  reader.report(no_counts(line));
-  return std::nullopt;
-}
-
 decltype(Element::what) matter_of(Reader &reader, FactLine line, const ElementFacts &facts) {
   const std::string_view word = line.word();
   if (word == "picture")
@@ -93,7 +75,7 @@ decltype(Element::what) matter_of(Reader &reader, FactLine line, const ElementFa
     return lay_of(reader, line);
   if (word == "hand")
     return Hand{hand_of(line.words("kind")), std::string(line.words("text")),
-                counts_of(reader, facts.find("counts"))};
+                counts_in(reader, facts.find("counts"))};
   if (word == "paste-up")
     return PasteUp{std::string(line.words("text"))};
   if (word == "folio")
@@ -118,6 +100,14 @@ void take_looks(Reader &reader, const ElementFacts &facts, Element &element) {
   element.source = id_in<SourceId>(reader, Family::source, facts.find("source"), "source");
 }
 
+void take_only(Reader &reader, FactLine only, Element &element) {
+  element.work.only = only_in(reader, only);
+  if (!element.work.only || !reader.piece)
+    return;
+  reader.report(only_in_a_piece(reader, only));
+  element.work.only.reset();
+}
+
 Element element_of(Reader &reader, FactLine line, Stands stands) {
   const ElementFacts facts(reader, line);
   Element element;
@@ -130,6 +120,8 @@ Element element_of(Reader &reader, FactLine line, Stands stands) {
     element.turn = *turn;
   if (std::holds_alternative<Hand>(element.what) || std::holds_alternative<PasteUp>(element.what))
     element.work = work_of(reader, facts.of({"takes", "costs", "caution", "only", "when", "mass"}));
+  else
+    take_only(reader, facts.find("only"), element);
   return element;
 }
 

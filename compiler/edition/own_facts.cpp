@@ -193,6 +193,15 @@ void take_piece_size(Reader &reader, const Size &book) {
     take_size(reader);
 }
 
+// These may stand several times below an edition alone.
+void one_line_each(Reader &reader) {
+  for (const std::string_view word : {"paper", "printing"}) {
+    for (const RunLine &of : lines_by_run(reader, word))
+      if (of.run)
+        reader.report(only_in_a_piece(reader, Facts(of.line).find("only")));
+  }
+}
+
 void take_piece_facts(Reader &reader, const Edition &book) {
   Edition &edition = reader.edition;
   edition.creep_made_up_for = book.creep_made_up_for;
@@ -203,6 +212,7 @@ void take_piece_facts(Reader &reader, const Edition &book) {
   const auto asked = [&](std::string_view fact) {
     return reader.wraps() || reader.is_boards() ? reader.piece : facts.find(fact);
   };
+  one_line_each(reader);
   const auto stock = id_in<StockId>(reader, Family::stock, asked("paper"), "stock");
   edition.paper = stock ? *stock : book.paper;
   const auto mode = mode_in(asked("printing"), "mode");
@@ -218,17 +228,19 @@ void take_own_supplies(Reader &reader) {
   if (!reader.edition_line)
     return;
   const Facts &facts = reader.edition_facts;
-  const FactLine paper = facts.find("paper");
+  for (const std::string_view word : {"paper", "cover", "printing"})
+    take_lines_by_run(reader, word);
+  const FactLine paper = line_for(reader, "paper", 0);
   if (const auto stock = id_in<StockId>(reader, Family::stock, paper, "stock"))
     edition.paper = *stock;
-  else if (!paper)
+  else if (!facts.find("paper"))
     reader.report(
         must_say(reader, "paper", "weight, feeding and cost follow from it",
                  fmt::format("paper      {}", first_name(reader, Family::stock, "plain"))));
-  const FactLine cover = facts.find("cover");
+  const FactLine cover = line_for(reader, "cover", 0);
   edition.cover_stock = id_in<StockId>(reader, Family::stock, cover, "stock");
   edition.cover_mode = mode_in(cover, "mode");
-  if (const auto mode = mode_in(facts.find("printing"), "mode"))
+  if (const auto mode = mode_in(line_for(reader, "printing", 0), "mode"))
     edition.printing = *mode;
   const FactLine machine = facts.find("machine");
   edition.other_machines = other_machines_in(reader, machine);

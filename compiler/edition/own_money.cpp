@@ -1,6 +1,7 @@
 #include "edition/own_money.hpp"
 
 #include "edition/currency.hpp"
+#include "edition/own_runs.hpp"
 #include "edition/problems.hpp"
 #include "edition/values.hpp"
 #include "measure/limits.hpp"
@@ -54,6 +55,7 @@ void take_sale(Reader &reader, FactLine line) {
     sale.copies = std::min(**copies, limits::copies);
   sale.price = rate_in(reader, line, "price");
   sale.costs = rate_by(reader, line, "costs", each_sold);
+  sale.only = only_in(reader, Facts(line).find("only"));
   sale.share = value_in<Share>(line, "share");
   if (sale.share && sale.share->value.millionths > 1'000'000) {
     reader.report({.check = "number-too-big",
@@ -128,6 +130,22 @@ void take_cards(Reader &reader) {
     reader.report(cards_without_price(line.range()));
 }
 
+// What all copies cost to buy, and those of a run that says so.
+void take_prices(Reader &reader) {
+  Edition &edition = reader.edition;
+  take_lines_by_run(reader, "price");
+  for (const RunLine &of : reader.by_run["price"])
+    if (const auto rate = rate_in(reader, of.line, "price")) {
+      const Known<Price> price = known(rate->value.price, rate->from);
+      if (of.run)
+        edition.runs[*of.run].price = price;
+      else
+        edition.price = price;
+    }
+  if (!edition.price && !edition.runs.empty())
+    edition.price = edition.runs.front().price;
+}
+
 } // namespace
 
 void take_money(Reader &reader) {
@@ -137,8 +155,7 @@ void take_money(Reader &reader) {
     edition.budget = known(
         Budget{limit->value.price, limit->value.per == Per::run || limit->value.per == Per::once},
         limit->from);
-  if (const auto price = rate_in(reader, facts.find("price"), "price"))
-    edition.price = known(price->value.price, price->from);
+  take_prices(reader);
   take_cards(reader);
   edition.labour = rate_by(reader, facts.find("labour"), "wage", an_hour);
   edition.impression =

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <span>
 
 namespace bodkin {
 namespace {
@@ -61,7 +62,26 @@ void take_run(Reader &reader, FactLine line, std::vector<NamedRun> &runs) {
     runs.push_back(std::move(taken));
 }
 
+Problem no_counts(FactLine line) {
+  return too_small(line.range(), "a run of numbers goes from its first to its last",
+                   "each good copy gets one number, and the list to sign off has a box for each",
+                   "counts     1-50");
+}
+
 } // namespace
+
+std::optional<Known<Counts>> counts_in(Reader &reader, FactLine line) {
+  const auto pages = value_in<language::Pages>(line, "counts");
+  if (!pages)
+    return std::nullopt;
+  const auto items =
+      std::span(line.in->tree.page_items).subspan(pages->value.first, pages->value.count);
+  if (items.size() == 1 && items[0].word.empty() && items[0].first >= 0 &&
+      items[0].last >= items[0].first)
+    return known(Counts{items[0].first, items[0].last}, pages->from);
+  reader.report(no_counts(line));
+  return std::nullopt;
+}
 
 void take_runs(Reader &reader) {
   std::vector<NamedRun> runs;
@@ -79,6 +99,7 @@ void take_runs(Reader &reader) {
   reader.edition.run = known(all, runs.front().range);
   if (runs.size() > 1)
     reader.edition.runs = std::move(runs);
+  reader.edition.counts = counts_in(reader, reader.edition_facts.find("counts"));
 }
 
 std::optional<Known<std::uint32_t>> only_in(Reader &reader, FactLine line) {
@@ -106,6 +127,94 @@ std::optional<Known<std::uint32_t>> only_in(Reader &reader, FactLine line) {
     problem.type = {{typed(reader, line.range(), line.range("run"), names.front()), {}}};
   reader.report(std::move(problem));
   return std::nullopt;
+}
+
+namespace {
+
+Problem written_twice(const Reader &reader, FactLine line, FactLine first) {
+  return {.check = "same-fact-twice",
+          .range = line.range(),
+          .message = fmt::format("{} is already written on line {}", line.word(),
+                                 reader.sources.line_number(first.range())),
+          .why = "each fact is written once, so that there is no question which line counts; two "
+                 "are often the trace of two people's changes put together",
+          .type = {{"", fmt::format("keep this line or line {}, and take the other out",
+                                    reader.sources.line_number(first.range()))}},
+          .related = {{first.range(), "the first one"}}};
+}
+
+Problem none_for_run(const Reader &reader, const std::vector<RunLine> &lines, const NamedRun &run) {
+  const FactLine line = lines.front().line;
+  return {
+      .check = "missing-fact",
+      .range = line.range(),
+      .message = fmt::format("the copies {} have no {}", run.name, line.word()),
+      .why = "`only` gives this line to one run, and no line is left for the others",
+      .type = {{std::string(reader.sources.text(line.range())),
+                fmt::format("a line more, without `only`, or with `only {}` below it", run.name)}}};
+}
+
+bool reaches(const std::vector<RunLine> &lines, std::uint32_t run) {
+  return std::any_of(lines.begin(), lines.end(),
+                     [run](const RunLine &line) { return !line.run || *line.run == run; });
+}
+
+} // namespace
+
+Problem only_in_a_piece(const Reader &reader, FactLine only) {
+  const std::string_view piece = reader.piece.word();
+  return {.check = "only-in-a-piece",
+          .range = only.range(),
+          .message = fmt::format("one run cannot have another {} than the others", piece),
+          .why = "what differs from run to run is laid for each of them, and a piece is laid once",
+          .type = {{std::string(reader.sources.text(only.range())),
+                    fmt::format("below the {} itself, and another {} for the other copies", piece,
+                                piece)}}};
+}
+
+std::vector<RunLine> lines_by_run(Reader &reader, std::string_view word) {
+  std::vector<RunLine> lines;
+  reader.edition_facts.each(word, [&](FactLine line) {
+    const FactLine only = Facts(line).find("only");
+    const auto named = only_in(reader, only);
+    if (only && !named)
+      return;
+    const auto run = named ? std::optional(**named) : std::nullopt;
+    const auto same = std::find_if(lines.begin(), lines.end(),
+                                   [run](const RunLine &other) { return other.run == run; });
+    if (same != lines.end())
+      return reader.report(written_twice(reader, line, same->line));
+    lines.push_back({run, line});
+  });
+  return lines;
+}
+
+void take_lines_by_run(Reader &reader, std::string_view word) {
+  const std::vector<RunLine> &lines = reader.by_run[word] = lines_by_run(reader, word);
+  for (std::uint32_t run = 0; run < reader.edition.runs.size() && !lines.empty(); ++run)
+    if (word == "paper" && !reaches(lines, run))
+      reader.report(none_for_run(reader, lines, reader.edition.runs[run]));
+}
+
+FactLine line_for(const Reader &reader, std::string_view word, std::uint32_t run) {
+  const auto found = reader.by_run.find(word);
+  FactLine for_all;
+  if (found == reader.by_run.end())
+    return for_all;
+  for (const RunLine &line : found->second) {
+    if (line.run && *line.run == run)
+      return line.line;
+    if (!line.run)
+      for_all = line.line;
+  }
+  return for_all;
+}
+
+bool has_own_line(const Reader &reader, std::string_view word) {
+  const auto found = reader.by_run.find(word);
+  return found != reader.by_run.end() &&
+         std::any_of(found->second.begin(), found->second.end(),
+                     [](const RunLine &line) { return line.run.has_value(); });
 }
 
 } // namespace bodkin

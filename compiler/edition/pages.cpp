@@ -240,16 +240,23 @@ private:
   }
 
   void judge_words(const std::vector<ElementId> &elements) {
-    const Element *first = nullptr;
+    std::vector<const Element *> filling;
     for (const ElementId id : elements) {
       const Element &element = edition_[id];
       if (!fills_margins(element))
         continue;
-      if (first)
-        reader_.report(two_fill_margins(reader_, *first, element));
-      else
-        first = &element;
+      const auto other = std::find_if(filling.begin(), filling.end(), [&](const Element *before) {
+        return in_one_copy(*before, element);
+      });
+      if (other != filling.end())
+        reader_.report(two_fill_margins(reader_, **other, element));
+      filling.push_back(&element);
     }
+  }
+
+  // Not each in another run alone.
+  static bool in_one_copy(const Element &one, const Element &other) {
+    return !one.work.only || !other.work.only || **one.work.only == **other.work.only;
   }
 
   static bool fills_margins(const Element &element) {
@@ -278,8 +285,7 @@ void open_pages(Reader &reader) {
   reader.each_page_line([&](FactLine line) { opening.open(line); });
 }
 
-void settle_pages(Reader &reader) {
-  Edition &edition = reader.edition;
+void settle_pages(Edition &edition) {
   for (int number = 1; number <= *edition.page_count; ++number) {
     Page &page = edition.pages[static_cast<std::size_t>(number)];
     if (page.asked.mode)

@@ -12,6 +12,6 @@ void open_pages(Reader &reader);
 void take_runnings(Reader &reader);
 void take_standings(Reader &reader); // before pages, which lay them
 // After all: each page's mode and machine, own or by default.
-void settle_pages(Reader &reader);
+void settle_pages(Edition &edition);
 
 } // namespace bodkin

@@ -1,5 +1,7 @@
 #include "edition/piece.hpp"
 
+#include <algorithm>
+
 namespace bodkin {
 
 std::string_view name_of(PieceEdge edge) {
@@ -14,6 +16,17 @@ std::string_view name_of(PieceEdge edge) {
     break;
   }
   return "inner";
+}
+
+bool is_own_matter(const Piece &piece, const Element &element) {
+  const bool by_hand =
+      std::holds_alternative<Hand>(element.what) || std::holds_alternative<PasteUp>(element.what);
+  return !piece.is_other_book() || (element.work.only && !by_hand);
+}
+
+bool has_other_books(const Edition &edition) {
+  return std::any_of(edition.pieces.begin(), edition.pieces.end(),
+                     [](const auto &piece) { return piece->is_other_book(); });
 }
 
 std::vector<const Piece *> wraps_of(const Edition &book) {

@@ -16,7 +16,8 @@ enum class Goes {
   round_the_book, // a wrap
   round_the_copy, // a band
   outside,        // boards
-  behind          // a reverse
+  behind,         // a reverse
+  instead         // of the book's own sheets, in the copies of one run
 };
 
 // Of a piece that is glued on a page, as it lies there.
@@ -49,12 +50,15 @@ struct Piece {
   Known<std::int64_t> count{1, {}};         // in each copy
   Known<std::int64_t> up{1, {}};            // on one sheet, cut apart after printing
   std::optional<Known<std::uint32_t>> only; // the run whose copies alone have it
+  std::vector<bool> other_matter;           // of another book, by page: where matter differs
   std::size_t own_steps = 0; // of its finish: those that it says itself; they come first
   // Its ids are those of the whole. The size of a band and of boards is worked out where sheets are
   // laid: here they are as large as can be told without.
   Edition edition;
 
   bool is_wrap() const { return *goes == Goes::round_the_book; }
+  // The book as one run has it, where that differs: of its sheets those are made that do.
+  bool is_other_book() const { return *goes == Goes::instead; }
   // The back of the book's own sheet: no paper of its own.
   bool is_reverse() const { return *goes == Goes::behind; }
   bool is_band() const { return *goes == Goes::round_the_copy; }
@@ -69,6 +73,11 @@ struct Piece {
 
 // Laid by itself, and so several on a sheet where they have room.
 inline bool may_go_up(const Piece &piece) { return !piece.is_wrap() && !piece.is_reverse(); }
+// Of another book only what its run alone has is its own: the rest stands in the first run's too.
+bool is_own_matter(const Piece &piece, const Element &element);
+
+// Whether runs differ in what is printed.
+bool has_other_books(const Edition &edition);
 
 // The pieces that are wraps, from the book outwards.
 std::vector<const Piece *> wraps_of(const Edition &book);

@@ -25,6 +25,7 @@ Edition shell_of(const Edition &book) {
   edition.languages = book.languages;
   edition.run = book.run;
   edition.runs = book.runs;
+  edition.counts = book.counts;
   edition.impression = book.impression;
   edition.exchanges = book.exchanges;
   edition.currency = book.currency;
@@ -104,7 +105,7 @@ void read_pages(Reader &reader, FactLine line, Piece &piece) {
     reader.edition.page_count = known(1, {});
   reader.edition.pages.clear();
   open_pages(reader);
-  settle_pages(reader);
+  settle_pages(reader.edition);
 }
 
 Size lying_sheet(const Edition &book) {
@@ -133,7 +134,7 @@ void read_reverse(Reader &reader, FactLine line, Piece &piece) {
   edition.pages[1].opened = edition.pages[2].opened = line.range();
   edition.pages[1].elements = take_elements(reader, line, Stands::on_page);
   edition.pages[2].blank = true;
-  settle_pages(reader);
+  settle_pages(reader.edition);
 }
 
 // Two boards alike, nothing printed on them; how large they are is worked out with the sheets.
@@ -151,7 +152,7 @@ void read_boards(Reader &reader, FactLine line, Piece &piece) {
     edition.pages[page].opened = line.range();
     edition.pages[page].blank = true;
   }
-  settle_pages(reader);
+  settle_pages(reader.edition);
 }
 
 Problem too_many_in_a_copy(Known<std::int64_t> count, std::int64_t most) {
@@ -184,6 +185,8 @@ std::shared_ptr<Piece> piece_of(Reader &reader, FactLine line, const Wraps &wrap
   piece->name = name;
   piece->only = only_in(reader, Facts(line).find("only"));
   piece->edition = shell_of(reader.edition);
+  if (piece->only)
+    piece->edition.of_run = **piece->only;
   take_numbers(reader, Facts(line), *piece);
   if (line.word() == "reverse") {
     piece->goes = known(Goes::behind, line.range());

@@ -1,5 +1,6 @@
 #include "edition/prose_facts.hpp"
 
+#include "edition/copy_numbers.hpp"
 #include "edition/named_file.hpp"
 #include "edition/page_list.hpp"
 #include "edition/problems.hpp"
@@ -36,6 +37,10 @@ std::optional<std::string> figure(const Reader &reader, std::string_view name) {
     return std::string(reader.edition_line.words("title"));
   if (name == "pages")
     return std::to_string(*reader.edition.page_count);
+  if (name == "copy")
+    return number_of(reader.edition, 0);
+  if (name == "copies" && !reader.edition.runs.empty())
+    return std::to_string(reader.edition.run->copies);
   for (const FactName &fact : fact_names) {
     if (fact.name != name)
       continue;
@@ -51,7 +56,7 @@ std::optional<std::string> figure(const Reader &reader, std::string_view name) {
 }
 
 bool is_fact(std::string_view name) {
-  if (name == "title")
+  if (name == "title" || name == "copy")
     return true;
   for (const FactName &fact : fact_names)
     if (fact.name == name)
@@ -69,6 +74,7 @@ Problem unknown_fact(Reader &reader, const Span &span) {
   std::vector<std::string_view> names{"title"};
   for (const FactName &fact : fact_names)
     names.push_back(fact.name);
+  names.emplace_back("copy");
   if (is_fact(span.fact))
     return {.check = "unknown-fact",
             .range = span.from,
@@ -105,7 +111,21 @@ Problem unknown_page_name(Reader &reader, const Span &span) {
   return problem;
 }
 
+Problem too_many_numbers(Reader &reader, const Span &span) {
+  return {.check = "number-too-big",
+          .range = span.from,
+          .message = fmt::format("{} copies are more than get a printed number of their own; {} is "
+                                 "the most",
+                                 reader.edition.run->copies, limits::numbered_copies),
+          .why = "the sheets of each copy are pages of their own in the file for the machine",
+          .type = {{"hand number \"with a numbering stamp\"", "in place of a printed number"}}};
+}
+
 void fill_in_span(Reader &reader, Span &span) {
+  if (span.fact == "copy" && reader.edition.run->copies > limits::numbered_copies) {
+    reader.report(too_many_numbers(reader, span));
+    span.fact.clear();
+  }
   if (!span.fact.empty()) {
     if (auto text = figure(reader, span.fact))
       span.text = std::move(*text);

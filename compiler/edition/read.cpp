@@ -3,6 +3,7 @@
 #include "edition/borrow.hpp"
 #include "edition/currency.hpp"
 #include "edition/gather.hpp"
+#include "edition/other_books.hpp"
 #include "edition/own_facts.hpp"
 #include "edition/own_folding.hpp"
 #include "edition/own_money.hpp"
@@ -65,11 +66,12 @@ Reading read_edition(std::string_view path, const Files &files, Sources &sources
   take_standings(reader);
   open_pages(reader);
   take_runnings(reader);
-  settle_pages(reader);
+  settle_pages(reader.edition);
   take_finish(reader);
   // Grown by doubling, and the largest of what an edition of ten thousand pages keeps.
   reader.edition.elements.shrink_to_fit();
   take_pieces(reader);
+  take_other_books(reader);
   settle_currency(reader);
   settle_exchanges(reader);
   note_unused(reader);

@@ -20,6 +20,12 @@ struct Every {
   std::vector<Facts> levels;
 };
 
+// The lines of one fact of the edition: those for all copies, and those for one run.
+struct RunLine {
+  std::optional<std::uint32_t> run; // none: for every run that has no line of its own
+  FactLine line;
+};
+
 // Shelf files by the names of the things of one kind that they hold.
 using ShelfIndex = std::map<std::string, std::vector<std::string>, std::less<>>;
 
@@ -41,9 +47,10 @@ public:
   FactLine edition_line; // empty where there is none
   Facts edition_facts;
   FactLine piece; // the insert or wrap now read as an edition in little; empty: the book
-  std::unordered_map<std::string_view, Every> every;   // by the element's keyword
-  std::map<std::string_view, int> called;              // pages by their name
-  std::unordered_map<std::string, FileId> words_taken; // files of prose by path
+  std::map<std::string_view, std::vector<RunLine>> by_run; // of what `only` may stand below
+  std::unordered_map<std::string_view, Every> every;       // by the element's keyword
+  std::map<std::string_view, int> called;                  // pages by their name
+  std::unordered_map<std::string, FileId> words_taken;     // files of prose by path
 
   Things &things(Family family) { return names[static_cast<std::size_t>(family)]; }
   std::map<Family, ShelfIndex> shelves; // made when a name is not found

@@ -19,11 +19,12 @@ struct Exchange {
 
 // A way that copies are sold.
 struct Sale {
-  std::string where;                 // "at the table"
-  std::int64_t copies = 0;           // 0: not said
-  std::optional<Known<Rate>> price;  // none: the edition's own
-  std::optional<Known<Share>> share; // of the price, that the shop keeps
-  std::optional<Known<Rate>> costs;  // of each copy sold, or once
+  std::string where;                        // "at the table"
+  std::int64_t copies = 0;                  // 0: not said
+  std::optional<Known<Rate>> price;         // none: the edition's own
+  std::optional<Known<Share>> share;        // of the price, that the shop keeps
+  std::optional<Known<Rate>> costs;         // of each copy sold, or once
+  std::optional<Known<std::uint32_t>> only; // the run whose copies are sold so
   Range range;
 };
 

@@ -1,5 +1,6 @@
 #include "edition/texts.hpp"
 
+#include "edition/copy_numbers.hpp"
 #include "edition/problems.hpp"
 #include "edition/prose_facts.hpp"
 #include "edition/values.hpp"
@@ -26,6 +27,26 @@ Problem words_twice(FactLine says) {
           .type = {{{}, "take out `from` and the file, or what `says` says"}}};
 }
 
+// The range of its first number; nowhere: it has none.
+Range number_in(const Prose &prose) {
+  for (const Block &block : prose.blocks)
+    for (const Span &span : block.spans)
+      if (span.fact == "copy")
+        return span.from;
+  return {};
+}
+
+Problem number_in_a_text(const Text &text) {
+  return {.check = "number-in-a-text",
+          .range = number_in(text.prose),
+          .message = fmt::format(
+              "the number of a copy stands in {}, a text that runs through boxes", text.name),
+          .why = "a number is longer in one copy than in another, and may move words from page to "
+                 "page: every sheet would be another in every copy",
+          .type = {{"words in body\n  says \"Copy [1](fact:copy)\"",
+                    "in a place of its own on the page that shows it"}}};
+}
+
 Text text_of(Reader &reader, FactLine line) {
   Text text;
   text.name = line.words("name");
@@ -42,6 +63,8 @@ Text text_of(Reader &reader, FactLine line) {
   }
   if (said)
     text.prose = std::move(*said);
+  if (bears_number(text.prose))
+    reader.report(number_in_a_text(text));
   text.source = id_in<SourceId>(reader, Family::source, Facts(line).find("source"), "source");
   return text;
 }

@@ -182,12 +182,15 @@ constexpr std::array entries{
           .example = "costs $6.50 once",
           .many = true},
     Entry{.word = "only",
-          .under = "hand paste-up collate crease fold staple trim sew punch cut glue round "
-                   "tie dry press add pack insert wrap",
+          .under = "picture words credits colophon rule patch qr lay folio hand paste-up collate "
+                   "crease fold staple trim sew punch cut glue round tie dry press add pack insert "
+                   "wrap paper cover printing price sells",
           .phrase = "run:name",
           .fallback = "every copy",
           .meaning =
-              "The one of several runs, each `called` by a name, whose copies alone have it.",
+              "The one of several runs, each `called` by a name, whose copies alone have "
+              "it. Below a second `paper`, `cover`, `printing` or `price` it says what these "
+              "copies have in place of the others'.",
           .example = "only de-luxe"},
     Entry{.word = "caution",
           .under = "hand paste-up collate crease fold staple trim sew punch cut glue round "
@@ -201,11 +204,12 @@ constexpr std::array entries{
           .meaning = "At what stage of the making it is done.",
           .example = "when folded"},
     Entry{.word = "counts",
-          .under = "hand",
+          .under = "edition hand",
           .phrase = "counts:pages",
           .fallback = "1 to the copies of the run",
-          .meaning = "The numbers that a `hand number` gives the good copies, one each, from and "
-                     "to.",
+          .meaning = "The numbers of the good copies, one each, from and to: those that a `hand "
+                     "number` gives, and under `edition` those that `[1](fact:copy)` prints. Of "
+                     "several runs the first has the lowest.",
           .example = "counts 1-50"},
     Entry{.word = "mass",
           .under = "hand",

@@ -1,5 +1,6 @@
 #include "language/phrase.hpp"
 
+#include <algorithm>
 #include <cstdlib>
 
 namespace bodkin::language {
@@ -115,14 +116,27 @@ void each_parent(const Entry &entry, Visit visit) {
     visit(parent);
 }
 
-// A word may name both a block and a fact (`machine`); what stands under it is the block's, and
-// blocks stand at the file's level, or on pages, or are steps of finish.
-bool opens_block(const Entry &entry) {
-  bool opens = false;
+bool stands_under_one_of(const Entry &entry, std::initializer_list<std::string_view> parents) {
+  bool stands = false;
   each_parent(entry, [&](std::string_view parent) {
-    opens |= parent == "file" || parent == "page" || parent == "finish";
+    stands |= std::find(parents.begin(), parents.end(), parent) != parents.end();
   });
-  return opens;
+  return stands;
+}
+
+// A word may name both a block and a fact (`machine`); what stands under it is the block's, and
+// blocks stand at the file's level, or on pages, or are steps of finish. A fact of the edition that
+// is no block elsewhere (`paper`) may have facts of its own.
+bool opens_block(const Entry &entry) {
+  const auto block = [](const Entry &other) {
+    return stands_under_one_of(other, {"file", "page", "finish"});
+  };
+  if (block(entry))
+    return true;
+  const std::vector<const Entry *> named = entries_named(entry.word);
+  return stands_under_one_of(entry, {"edition"}) &&
+         std::none_of(named.begin(), named.end(),
+                      [&](const Entry *other) { return block(*other); });
 }
 
 } // namespace

@@ -34,6 +34,8 @@ inline constexpr std::size_t copied_lines = 1'000'000;
 // Pages. 20,000 is a shelf of encyclopaedias; page 4,000,000 is a slip of the finger.
 inline constexpr std::int64_t pages = 20'000;
 inline constexpr std::int64_t copies = 1'000'000;
+// Copies that each have a printed number: so many pages of a file, and words set so often.
+inline constexpr std::int64_t numbered_copies = 5'000;
 // Cards with the price, for as many tables: 125 sheets of them.
 inline constexpr std::int64_t cards = 1'000;
 inline constexpr std::int64_t elements_a_page = 10'000;

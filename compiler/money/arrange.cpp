@@ -1,5 +1,6 @@
 #include "money/arrange.hpp"
 
+#include "edition/piece.hpp"
 #include "money/changed_lines.hpp"
 #include "sheet/speech.hpp"
 
@@ -94,6 +95,10 @@ Arrangement arrange(const Edition &edition, const Laid &laid, const std::vector<
     for (int page = block.first; page < block.first + block.length; ++page)
       if (!block.stays)
         made.movable.push_back(page);
+  if (has_other_books(edition)) {
+    made.total = made.total_as_written = pricing.run_total(as_written(edition));
+    return made;
+  }
   const Task task = task_of(written, made.blocks);
   made.printable_as_written = !sheets_of(task, as_written(edition)).empty();
   made.total_as_written = pricing.run_total(as_written(edition));
@@ -107,11 +112,29 @@ Arrangement arrange(const Edition &edition, const Laid &laid, const std::vector<
   return made;
 }
 
+namespace {
+
+Problem runs_differ(const Edition &edition) {
+  return {.check = "cannot-arrange",
+          .range = edition.run.from,
+          .message = "pages of an edition whose runs are printed otherwise are not put in another "
+                     "order",
+          .why = "each run has its own sheets, and an order that is cheap for one of them may be "
+                 "dear for another",
+          .type = {{{},
+                    "arrange the copies of one run alone: take the lines with `only` out of a copy "
+                    "of the manuscript, and give the pages their new numbers here"}}};
+}
+
+} // namespace
+
 Problems arranging_problems(const Edition &edition, const Laid &laid,
                             const std::vector<bool> &draws, const Arrangement &arrangement,
                             const Sources &sources) {
   if (arrangement.cheapest)
     return {};
+  if (has_other_books(edition))
+    return {runs_differ(edition)};
   const AsWritten written{edition, laid, draws, sources};
   const std::vector<Demand> demands = demands_of(edition, arrangement.wishes);
   std::vector<Demand> at_odds;

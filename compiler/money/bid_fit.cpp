@@ -117,14 +117,16 @@ struct Fitting {
   }
 
   void beside() {
-    std::vector<std::string> pieces, by_hand;
+    std::vector<std::string> pieces, others, by_hand;
     for (const auto &piece : edition.pieces)
-      pieces.push_back(piece->name);
+      (piece->is_other_book() ? others : pieces).push_back(piece->name);
     for (const Job &job : bill.jobs)
       if (job.group == Group::hand)
         by_hand.push_back(job.what);
     if (!pieces.empty())
       cannot("beside the book: " + listed(std::move(pieces)));
+    if (!others.empty())
+      cannot("copies printed otherwise: " + listed(std::move(others)));
     if (!by_hand.empty())
       cannot("hand work: " + listed(std::move(by_hand)));
   }

@@ -122,7 +122,7 @@ std::vector<std::string> all_still_yours(const Edition &edition, const Bill &bil
   add_pieces(pieces, edition, bill, copies);
   std::vector<std::string> names;
   for (const auto &piece : edition.pieces)
-    names.push_back(piece->name);
+    names.push_back(piece->is_other_book() ? "sheets of copies " + piece->name : piece->name);
   all.push_back(
       fmt::format("{}: {}", listed(std::move(names)), shown(pieces.at(copies), *edition.currency)));
   return all;

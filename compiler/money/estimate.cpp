@@ -110,6 +110,11 @@ void add_runs(Estimate &out, const Edition &edition) {
     const NamedRun &run = edition.runs[i];
     out.runs.push_back({run.name, run.run.copies, run.run.spare,
                         shared / Exact(out.copies) + own[i] / Exact(run.run.copies)});
+    const auto &price = run.price ? run.price : edition.price;
+    if (price && counts(edition, (*price)->currency)) {
+      out.runs.back().price = in_own_money(edition, **price);
+      out.runs.back().price_from = price->from;
+    }
   }
 }
 

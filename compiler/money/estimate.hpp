@@ -63,6 +63,8 @@ struct RunFigures {
   std::string name;
   std::int64_t copies = 0, spare = 0;
   Exact per_copy;
+  std::optional<Exact> price{}; // none: no price is written, or in money that does not count
+  Range price_from{};
 };
 
 // Something used that no price is written for, or a price in another money: left out of the sums.

@@ -3,6 +3,7 @@
 #include "edition/piece.hpp"
 #include "money/standing.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 #include <map>
 #include <set>
@@ -151,12 +152,18 @@ struct Making {
     made.push_back(std::move(job));
   }
 
+  // What one run has in place of a sheet is no sheet more.
+  std::int64_t sheets_in_a_copy() const {
+    return std::count_if(imposition.sheets.begin(), imposition.sheets.end(),
+                         [](const Sheet &sheet) { return sheet.in_place_of == 0; });
+  }
+
   void step(const FinishStep &step) {
     Job job;
     job.what = name_of(step.kind);
     job.group = Group::finish;
     job.covered_by_bids = comes_with_a_bid(step.kind);
-    job.sheets = step.all ? static_cast<std::int64_t>(imposition.sheets.size()) : 1;
+    job.sheets = step.all ? sheets_in_a_copy() : 1;
     job.sides = 2 * job.sheets;
     work(job, step.work, false);
     if (!job.charges.empty() || !job.unpriced.empty() || step.work.takes)

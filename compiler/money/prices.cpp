@@ -163,6 +163,9 @@ std::vector<Money> money_of(const Edition &edition, const Imposition &imposition
     all.push_back({&(*edition.budget)->limit, edition.budget->from});
   if (edition.price)
     all.push_back({&**edition.price, edition.price->from});
+  for (const NamedRun &run : edition.runs)
+    if (run.price && !(edition.price && run.price->from == edition.price->from))
+      all.push_back({&**run.price, run.price->from});
   if (edition.labour)
     all.push_back({&(*edition.labour)->price, edition.labour->from});
   for (const Sale &sale : edition.sales) {

@@ -81,8 +81,9 @@ std::string tall_list(const Things &things, Write write) {
 }
 
 std::string run(const RunFigures &of) {
-  return fmt::format("{{\"name\": {}, \"copies\": {}, \"spare\": {}, \"per_copy\": {}}}",
-                     quoted(of.name), of.copies, of.spare, money(of.per_copy));
+  return fmt::format("{{\"name\": {}, \"copies\": {}, \"spare\": {}, \"per_copy\": {}, "
+                     "\"price\": {}}}",
+                     quoted(of.name), of.copies, of.spare, money(of.per_copy), money(of.price));
 }
 
 std::string machine_time(const MachineTime &of) {
@@ -95,10 +96,12 @@ std::string after(const std::optional<std::int64_t> &copies) {
 }
 
 std::string sale(const SaleFigures &of) {
-  return fmt::format("{{\"where\": {}, \"copies\": {}, \"price\": {}, \"keeps\": {}, \"costs\": "
-                     "{}, \"brings\": {}, \"margin\": {}, \"income\": {}, \"paid_after\": {}}}",
-                     quoted(of.where), of.copies, money(of.price), money(of.keeps), money(of.costs),
-                     money(of.brings), money(of.margin), money(of.income), after(of.paid_after));
+  return fmt::format(
+      "{{\"where\": {}, \"run\": {}, \"copies\": {}, \"price\": {}, \"keeps\": {}, \"costs\": "
+      "{}, \"brings\": {}, \"margin\": {}, \"income\": {}, \"paid_after\": {}}}",
+      quoted(of.where), of.run.empty() ? "null" : quoted(of.run), of.copies, money(of.price),
+      money(of.keeps), money(of.costs), money(of.brings), money(of.margin), money(of.income),
+      after(of.paid_after));
 }
 
 std::string sales(const std::optional<Sales> &of) {

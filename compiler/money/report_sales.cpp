@@ -36,14 +36,16 @@ struct SalesReport {
       text += fmt::format(" − {} for the sale", money(way.costs));
     if (!way.keeps.is_zero() || !way.costs.is_zero())
       text += fmt::format(" = {}", money(way.brings));
-    return fmt::format("{} a copy, less {} to make it: {}", text, money(estimate.per_copy),
+    return fmt::format("{} a copy, less {} to make it: {}", text, money(way.makes),
                        money(way.margin));
   }
 
   void way(const SaleFigures &of) {
+    const std::string run = of.run.empty() ? "" : " " + harmless(of.run);
     const std::string name =
-        of.copies > 0 ? fmt::format("{}, {}", harmless(of.where), copies_words(of.copies))
-                      : harmless(of.where);
+        of.copies > 0 ? fmt::format("{}, {}{}", harmless(of.where), copies_words(of.copies), run)
+        : run.empty() ? harmless(of.where)
+                      : fmt::format("{}, copies{}", harmless(of.where), run);
     if (of.copies > 0)
       line(with_leader(name, money(of.income)));
     else

@@ -154,15 +154,25 @@ struct Report {
                                : money(held.limit - cost) + " to spare"));
   }
 
+  void price_line(const std::string &what, const Exact &asked, const Exact &cost, Range from) {
+    const std::string name =
+        fmt::format("price {} a copy{} ({})", money(asked), what, origin_words(from, sources));
+    line(with_leader(name, asked >= cost ? money(asked - cost) + " remains"
+                                         : money(cost - asked) + " is missing"));
+  }
+
+  // Runs that have each a price are each held against their own cost.
   void price() {
-    if (!edition.price || edition.price->value.currency != estimate.currency)
+    const bool each = std::any_of(edition.runs.begin(), edition.runs.end(),
+                                  [](const NamedRun &run) { return run.price.has_value(); });
+    if (each) {
+      for (const RunFigures &of : estimate.runs)
+        if (of.price)
+          price_line(" " + harmless(of.name), *of.price, of.per_copy, of.price_from);
       return;
-    const Exact asked(edition.price->value.amount);
-    const std::string name = fmt::format("price {} a copy ({})", money(asked),
-                                         origin_words(edition.price->from, sources));
-    line(with_leader(name, asked >= estimate.per_copy
-                               ? money(asked - estimate.per_copy) + " remains"
-                               : money(estimate.per_copy - asked) + " is missing"));
+    }
+    if (edition.price && edition.price->value.currency == estimate.currency)
+      price_line("", Exact(edition.price->value.amount), estimate.per_copy, edition.price->from);
   }
 
   // What a printer's bill holds beside the copies.

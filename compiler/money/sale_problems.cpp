@@ -39,13 +39,13 @@ Problem sold_at_loss(const Estimate &estimate, const SaleFigures &way) {
   const Currency currency = estimate.currency;
   const Exact nothing;
   const Exact even = way.keeps.is_zero() || way.price.is_zero()
-                         ? estimate.per_copy + way.costs
-                         : (estimate.per_copy + way.costs) / (nothing + 1 - way.keeps / way.price);
+                         ? way.makes + way.costs
+                         : (way.makes + way.costs) / (nothing + 1 - way.keeps / way.price);
   return {.kind = Kind::warning,
           .check = "sold-at-loss",
           .range = way.from,
           .message = fmt::format("a copy sold {} brings {}, and costs {} to make", way.where,
-                                 shown(way.brings, currency), shown(estimate.per_copy, currency)),
+                                 shown(way.brings, currency), shown(way.makes, currency)),
           .why = fmt::format("of {} the seller keeps {} and the sale costs {}",
                              shown(way.price, currency), shown(way.keeps, currency),
                              shown(way.costs, currency)),
@@ -54,7 +54,35 @@ Problem sold_at_loss(const Estimate &estimate, const SaleFigures &way) {
                                 shown(Exact::ratio((even * 100).ceiling(), 100), currency))}}};
 }
 
-bool priced(const Edition &edition, const Sale &sale) { return sale.price || edition.price; }
+bool priced(const Edition &edition, const Sale &sale) {
+  return sale.price || edition.price || (sale.only && edition.runs[**sale.only].price);
+}
+
+// Of one run's copies alone.
+Problem more_than_the_run(const Sale &sale, std::int64_t sold, const NamedRun &run) {
+  return {.check = "more-than-made",
+          .range = sale.range,
+          .message =
+              fmt::format("{} copies {} are sold, and {} are made", sold, run.name, run.run.copies),
+          .why = "a copy goes to one reader; spares are those that go wrong",
+          .type = {{fmt::format("run        {} copies called {}", sold, run.name),
+                    "or fewer in one of these lines"}},
+          .related = {{run.range, "what is made"}}};
+}
+
+void judge_runs(Problems &problems, const Edition &edition) {
+  for (std::uint32_t run = 0; run < edition.runs.size(); ++run) {
+    std::int64_t sold = 0;
+    const Sale *last = nullptr;
+    for (const Sale &sale : edition.sales)
+      if (sale.only && **sale.only == run) {
+        sold += sale.copies;
+        last = &sale;
+      }
+    if (last && sold > edition.runs[run].run.copies)
+      problems.push_back(more_than_the_run(*last, sold, edition.runs[run]));
+  }
+}
 
 } // namespace
 
@@ -63,6 +91,7 @@ void judge_sales(Problems &problems, const Edition &edition, const Estimate &est
     return;
   if (estimate.sales->left < 0)
     problems.push_back(more_than_made(edition, estimate));
+  judge_runs(problems, edition);
   for (const Sale &sale : edition.sales)
     if (!priced(edition, sale))
       problems.push_back(no_sale_price(estimate, sale));

@@ -28,6 +28,8 @@ struct Counting {
   std::optional<Exact> price_of(const Sale &sale) const {
     if (sale.price && counts(edition, (*sale.price)->price.currency))
       return price_of_one(edition, **sale.price);
+    if (!sale.price && sale.only)
+      return estimate.runs[**sale.only].price;
     if (!sale.price && edition.price && counts(edition, (*edition.price)->currency))
       return in_own_money(edition, **edition.price);
     return std::nullopt;
@@ -41,6 +43,13 @@ struct Counting {
     SaleFigures way;
     way.where = sale.where;
     way.from = sale.range;
+    way.makes = estimate.per_copy;
+    if (sale.only) {
+      const RunFigures &run = estimate.runs[**sale.only];
+      way.run = run.name;
+      way.makes = run.per_copy;
+      to_sell = std::min(to_sell, run.copies);
+    }
     way.copies = sale.copies;
     way.price = *price;
     if (sale.share)
@@ -48,7 +57,7 @@ struct Counting {
     if (sale.costs && counts(edition, (*sale.costs)->price.currency))
       (a_copy(**sale.costs) ? way.costs : way.costs_once) = price_of_one(edition, **sale.costs);
     way.brings = way.price - way.keeps - way.costs;
-    way.margin = way.brings - estimate.per_copy;
+    way.margin = way.brings - way.makes;
     if (way.copies > 0)
       way.income = way.brings * Exact(way.copies) - way.costs_once;
     way.paid_after = copies_for(estimate.run_total + way.costs_once, way.brings, to_sell);

@@ -15,10 +15,12 @@ struct Estimate;
 
 struct SaleFigures {
   std::string where;
+  std::string run; // whose copies are sold so; empty: of any
   Range from;
   std::int64_t copies = 0;   // 0: not said
   Exact price, keeps, costs; // a copy: what the buyer pays, the shop keeps, the sale costs
   Exact costs_once;
+  Exact makes;                            // what it costs to make
   Exact brings;                           // price less keeps and costs
   Exact margin;                           // that less what a copy costs to make
   Exact income;                           // of the copies said, costs once taken off

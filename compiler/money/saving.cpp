@@ -70,7 +70,7 @@ void add_colour(std::vector<Saving> &found, const Edition &edition, const Laid &
     const Sheet &sheet = laid.imposition.sheets[static_cast<std::size_t>(side.sheet)];
     for (const Place &place : sheet.sides[static_cast<std::size_t>(side.side)].places) {
       const auto page = static_cast<std::size_t>(place.page);
-      if (place.page > 0 && page < draws.size() && draws[page])
+      if (place.page > 0 && page < asking.size() && page < draws.size() && draws[page])
         lines.insert(asking[page]);
     }
     std::erase_if(lines, [](const LineKey &line) { return line.number == 0; });
@@ -239,10 +239,26 @@ struct Writing {
                    before[swapped.to].name);
   }
 
+  // The lines that another run's book has beside the first's.
+  void rename_own(const Edition &other, const PaperSwap &swapped, std::set<LineKey> &done) const {
+    const auto own = [&](const Range &from) {
+      return from.somewhere() && from != before.paper.from &&
+             !(before.cover_stock && from == before.cover_stock->from) &&
+             done.insert(line_of(sources, from)).second;
+    };
+    if (own(other.paper.from))
+      rename(other.paper, swapped);
+    if (other.cover_stock && own(other.cover_stock->from))
+      rename(other.cover_stock, swapped);
+  }
+
   void operator()(const PaperSwap &swapped) const {
     rename(before.paper, swapped);
     rename(before.cover_stock, swapped);
     std::set<LineKey> done;
+    for (const auto &piece : before.pieces)
+      if (piece->is_other_book())
+        rename_own(piece->edition, swapped, done);
     for (const Page &page : before.pages)
       if (page.asked.stock && done.insert(line_of(sources, page.asked.stock->from)).second)
         rename(page.asked.stock, swapped);
@@ -273,6 +289,14 @@ std::vector<Saving> savings(const Edition &edition, const Laid &laid,
 Edition applied(Edition edition, const std::vector<Saving> &made, const Sources &sources) {
   for (const Saving &saving : made)
     std::visit(Making{edition, sources}, saving.change);
+  for (std::shared_ptr<const Piece> &piece : edition.pieces) {
+    if (!piece->is_other_book())
+      continue;
+    auto other = std::make_shared<Piece>(*piece);
+    for (const Saving &saving : made)
+      std::visit(Making{other->edition, sources}, saving.change);
+    piece = std::move(other);
+  }
   return edition;
 }
 
@@ -304,6 +328,7 @@ std::shared_ptr<const Piece> without_matter(const Piece &piece) {
   light->count = piece.count;
   light->up = piece.up;
   light->only = piece.only;
+  light->other_matter = piece.other_matter;
   light->own_steps = piece.own_steps;
   light->edition = without_matter(piece.edition);
   return light;

@@ -203,32 +203,51 @@ std::vector<PageInk> inks_asked_for(const std::vector<CopyPart> &parts) {
   return inks;
 }
 
+namespace {
+
+// Each sheet of a part that is made, and where it stands among all.
+template <typename Visit>
+void each_made(const CopyPart &part, Visit visit) {
+  if (part.piece && part.piece->is_reverse())
+    return;
+  auto index = static_cast<std::size_t>(part.sheets_before);
+  for (std::size_t i = 0; i < part.imposition.sheets.size(); ++i)
+    if (part.own_sheets.empty() || part.own_sheets[i])
+      visit(i, index++);
+}
+
+// Another run's book has the other sheets of the first.
+void share_machines(std::vector<CopyPart> &parts) {
+  for (CopyPart &part : parts)
+    for (std::size_t i = 0; i < part.own_sheets.size(); ++i)
+      for (std::size_t side = 0; side < 2 && !part.own_sheets[i]; ++side)
+        part.imposition.sheets[i].sides[side].machine =
+            parts.front().imposition.sheets[i].sides[side].machine;
+}
+
+} // namespace
+
 void send_to_machines(const Edition &edition, std::vector<CopyPart> &parts,
                       std::span<const PageInk> inks, const Sources &sources) {
   Sending sending{edition, sources, joined(parts), {}, {}};
   sending.allowed.resize(sending.imposition.sheets.size());
   bool any = false;
-  for (const CopyPart &part : parts) {
-    if (part.piece && part.piece->is_reverse())
-      continue;
-    for (std::size_t i = 0; i < part.imposition.sheets.size(); ++i) {
-      auto &machines = sending.allowed[static_cast<std::size_t>(part.sheets_before) + i];
-      machines = machines_for(part, part.imposition.sheets[i]);
-      any = any || machines.size() > 1;
-    }
-  }
+  for (const CopyPart &part : parts)
+    each_made(part, [&](std::size_t own, std::size_t all) {
+      sending.allowed[all] = machines_for(part, part.imposition.sheets[own]);
+      any = any || sending.allowed[all].size() > 1;
+    });
   if (!any)
     return;
   sending.modes = modes_of(sending.imposition, inks);
   sending.choose();
   for (CopyPart &part : parts)
-    if (!(part.piece && part.piece->is_reverse()))
-      for (std::size_t i = 0; i < part.imposition.sheets.size(); ++i)
-        for (std::size_t side = 0; side < 2; ++side)
-          part.imposition.sheets[i].sides[side].machine =
-              sending.imposition.sheets[static_cast<std::size_t>(part.sheets_before) + i]
-                  .sides[side]
-                  .machine;
+    each_made(part, [&](std::size_t own, std::size_t all) {
+      for (std::size_t side = 0; side < 2; ++side)
+        part.imposition.sheets[own].sides[side].machine =
+            sending.imposition.sheets[all].sides[side].machine;
+    });
+  share_machines(parts);
 }
 
 } // namespace bodkin

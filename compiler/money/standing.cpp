@@ -47,6 +47,8 @@ std::vector<StandingCharge> where_work_stands_in_all(const Edition &edition) {
   int before = *edition.page_count;
   for (const auto &piece : edition.pieces) {
     for (const StandingCharge &stands : where_work_stands(piece->edition)) {
+      if (!is_own_matter(*piece, edition[stands.element]))
+        continue;
       std::vector<int> pages;
       for (std::int64_t i = 0; i < *piece->count; ++i)
         for (const int page : stands.pages)

@@ -15,10 +15,19 @@
 
 namespace bodkin {
 
+// Words that hold a copy's own number, as they are set for one copy: its place in the count of all,
+// from 0, or spare_copy.
+struct LinesOfCopy {
+  std::int64_t copy = 0;
+  std::vector<Line> lines;
+};
+
 // Words as set: lines from the place's top left. Columns are laid one after another in `lines`,
-// already moved to their place.
+// already moved to their place. Where copies differ these are the first copy's; `of_copies` has all
+// of them, the spares' last.
 struct SetWords {
   std::vector<Line> lines;
+  std::vector<LinesOfCopy> of_copies{};
 };
 
 // A picture: `whole` is where all of it would lie, `window` the part that is seen.

@@ -1,5 +1,6 @@
 #include "page/layer.hpp"
 
+#include "edition/copy_numbers.hpp"
 #include "page/move_line.hpp"
 #include "page/picture.hpp"
 #include "page/qr.hpp"
@@ -70,6 +71,30 @@ void lay(const Picture &picture, const Bench &bench, ElementId id, const Box &pl
   put_outline(bench, id, place, window);
 }
 
+// Anew for each copy, until one has no room.
+std::vector<LinesOfCopy> set_for_copies(const WordsPlace &place, const Prose &prose,
+                                        const Bench &bench) {
+  const Edition &edition = bench.edition();
+  const CopiesCounted copies = copies_of(edition, edition.of_run);
+  const std::size_t told = bench.problems.size();
+  std::vector<LinesOfCopy> all;
+  for (std::int64_t i = 0; i <= copies.good && bench.problems.size() == told; ++i) {
+    const std::int64_t copy = copies.place(i);
+    all.push_back({copy, set_alone(place, with_number(prose, number_of(edition, copy)),
+                                   bench.laying.page, bench.workshop, bench.problems)});
+  }
+  return all;
+}
+
+SetWords set_words(const WordsPlace &place, const Prose &prose, const Bench &bench) {
+  if (!bears_number(prose))
+    return {set_alone(place, prose, bench.laying.page, bench.workshop, bench.problems)};
+  SetWords set;
+  set.of_copies = set_for_copies(place, prose, bench);
+  set.lines = set.of_copies.front().lines;
+  return set;
+}
+
 void lay(const Words &words, const Bench &bench, ElementId id, const Box &place) {
   put_fill(bench, id, place, place);
   const WordsPlace words_place{&words, id, place,
@@ -80,9 +105,7 @@ void lay(const Words &words, const Bench &bench, ElementId id, const Box &place)
       bench.laid.boxes.emplace_back(bench.laid.items.size() - 1,
                                     TextBox{bench.laying.page, words_place, {}});
   } else {
-    put(bench, id, place, place,
-        SetWords{set_alone(words_place, std::get<Prose>(words.words), bench.laying.page,
-                           bench.workshop, bench.problems)});
+    put(bench, id, place, place, set_words(words_place, std::get<Prose>(words.words), bench));
   }
   put_outline(bench, id, place, place);
 }

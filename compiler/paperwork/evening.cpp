@@ -1,5 +1,7 @@
 #include "paperwork/evening.hpp"
 
+#include "edition/copy_numbers.hpp"
+
 #include <algorithm>
 #include <optional>
 
@@ -153,7 +155,10 @@ std::int64_t sheets_of(const Making &making, const MakingTask &task) {
   if (!task.step)
     return static_cast<std::int64_t>(task.pages.size());
   const FinishStep &step = making.edition.finish[*task.step];
-  return step.all ? static_cast<std::int64_t>(making.imposition.sheets.size()) : 1;
+  const std::vector<Sheet> &sheets = making.imposition.sheets;
+  return step.all ? std::count_if(sheets.begin(), sheets.end(),
+                                  [](const Sheet &sheet) { return sheet.in_place_of == 0; })
+                  : 1;
 }
 
 bool good_copies_only(const Making &making, const MakingTask &task) {
@@ -167,7 +172,8 @@ std::vector<WorkOfTask> works(const Making &making) {
   for (const MakingTask &task : tasks_in_order(making)) {
     WorkOfTask work;
     work.name = task_name(making, task);
-    work.copies = good_copies_only(making, task) ? making.edition.run->copies : making.printed();
+    const CopiesCounted copies = copies_of(making.edition, task.only);
+    work.copies = good_copies_only(making, task) ? copies.good : copies.all();
     if (task.step)
       work.waits = making.edition.finish[*task.step].waits.milliseconds;
     if (const Takes *takes = takes_of(work_of(making, task))) {

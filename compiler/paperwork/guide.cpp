@@ -11,7 +11,7 @@ namespace {
 
 std::string run_words(const Making &making) {
   const Run &run = *making.edition.run;
-  std::string text = counted(run.copies, "copy", "copies");
+  std::string text = runs_words(making.edition);
   if (run.spare > 0)
     text += fmt::format(", and sheets for {} spare", run.spare);
   return text;
@@ -21,13 +21,12 @@ std::string pages_words(const Making &making) {
   const auto sheets =
       std::count_if(making.imposition.sheets.begin(), making.imposition.sheets.end(),
                     [](const Sheet &sheet) { return sheet.piece.empty(); });
-  const std::size_t pieces = making.edition.pieces.size();
-  return fmt::format(
-      "{} on {}{}", counted(*making.edition.page_count, "page", "pages"),
-      counted(sheets, "sheet", "sheets"),
-      pieces == 0
-          ? ""
-          : fmt::format(", and {}", counted(static_cast<std::int64_t>(pieces), "piece", "pieces")));
+  const auto pieces = std::count_if(making.edition.pieces.begin(), making.edition.pieces.end(),
+                                    [](const auto &piece) { return !piece->is_other_book(); });
+  return fmt::format("{} on {}{}", counted(*making.edition.page_count, "page", "pages"),
+                     counted(sheets, "sheet", "sheets"),
+                     pieces == 0 ? ""
+                                 : fmt::format(", and {}", counted(pieces, "piece", "pieces")));
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 
 #include "paperwork/evening.hpp"
 #include "problems/characters.hpp"
+#include "sheet/numbered.hpp"
 #include "sheet/speech.hpp"
 
 #include <algorithm>
@@ -58,11 +59,24 @@ void tell_piece(GuideWriter &writer, const CopyPart &part) {
     writer.say("It is printed on the back of the book's own sheet: there is nothing to add.");
     return;
   }
-  writer.say(fmt::format("From pile {}. It {}.{}", piles_of(part), goes_in_words(piece),
-                         part.in_a_copy() > 1 ? fmt::format(" Each copy gets {}.", part.in_a_copy())
-                                              : std::string()));
+  std::string text = fmt::format("From pile {}. It {}.", piles_of(part), goes_in_words(piece));
+  if (piece.only)
+    text += fmt::format(" Only {} get it.", copies_words(writer.edition(), **piece.only));
+  if (part.in_a_copy() > 1)
+    text += fmt::format(" Each copy gets {}.", part.in_a_copy());
+  writer.say(std::move(text));
   tell_cutting_apart(writer, part);
   tell_folding(writer, part);
+}
+
+// What the knife makes of sheets with numbers.
+void tell_stacks(GuideWriter &writer, const CopyPart &part) {
+  const Sheet &sheet =
+      writer.making.imposition.sheets[static_cast<std::size_t>(part.sheets_before)];
+  if (is_numbered(sheet))
+    writer.say("The numbers run down each of the piles that the knife makes. Do not mix them: lay "
+               "them on one another in the order of the picture, row by row from the upper left, "
+               "the first on top, and the numbers run through from first to last.");
 }
 
 } // namespace
@@ -72,6 +86,7 @@ bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part) {
   if (!cut)
     return false;
   writer.leaflet.add(Pictures{{std::move(*cut)}, Length::inches(2)});
+  tell_stacks(writer, part);
   writer.care(
       "Cut with a sharp blade along a steel edge, on a mat, fingers behind the edge and off "
       "the line; several light cuts, a few sheets at a time; the blade is covered when it is "
@@ -82,7 +97,7 @@ bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part) {
 void tell_pieces(GuideWriter &writer, bool bound) {
   std::vector<const CopyPart *> these;
   for (const CopyPart &part : writer.making.parts)
-    if (part.piece && is_bound(*part.piece) == bound)
+    if (part.piece && !part.piece->is_other_book() && is_bound(*part.piece) == bound)
       these.push_back(&part);
   if (these.empty())
     return;
@@ -112,21 +127,37 @@ const Hand *numbering(const GuideWriter &writer) {
   return nullptr;
 }
 
+bool prints_numbers(const Making &making) {
+  return std::any_of(making.imposition.sheets.begin(), making.imposition.sheets.end(), is_numbered);
+}
+
+Counts counts_of(const Edition &edition, const Hand *hand) {
+  if (hand != nullptr && hand->counts)
+    return **hand->counts;
+  if (edition.counts)
+    return **edition.counts;
+  return {1, edition.run->copies};
+}
+
 } // namespace
 
 // Each number of a numbered edition, to be ticked when its copy is done.
 void tell_numbers(GuideWriter &writer) {
   constexpr std::int64_t most_boxes = 1000;
   const Hand *hand = numbering(writer);
-  if (hand == nullptr)
+  const bool printed = prints_numbers(writer.making);
+  if (hand == nullptr && !printed)
     return;
-  const std::int64_t first = hand->counts ? (*hand->counts)->first : 1;
-  const std::int64_t last = hand->counts ? (*hand->counts)->last : writer.edition().run->copies;
+  const auto [first, last] = counts_of(writer.edition(), hand);
   writer.leaflet.add(NewPage{});
   writer.leaflet.add(Headline{"Numbers, to sign off", 1, {}});
-  writer.say(fmt::format("{}: {} to {}, one on each good copy. Tick a number when its copy is "
-                         "numbered, and write on its line who has it.",
-                         harmless(hand->text), first, last));
+  std::string text = fmt::format("{}: {} to {}, one on each good copy. Tick a number when its copy "
+                                 "is {}, and write on its line who has it.",
+                                 hand != nullptr ? harmless(hand->text) : "Printed", first, last,
+                                 hand != nullptr ? "numbered" : "made");
+  if (printed && !writer.edition().runs.empty())
+    text += fmt::format(" The copies {}.", runs_of_numbers(writer.edition()));
+  writer.say(std::move(text));
   Ticks ticks;
   for (std::int64_t number = first; number <= std::min(last, first + most_boxes - 1); ++number)
     ticks.labels.push_back(std::to_string(number));
@@ -142,12 +173,14 @@ void tell_counts(GuideWriter &writer) {
   const Run &run = *writer.edition().run;
   writer.step("Check and count");
   writer.say(fmt::format(
-      "Leaf through each copy: every page there, in order, the right way up, nothing smudged.{} "
-      "Count {}.",
+      "Leaf through each copy: every page there, in order, the right way up, nothing smudged{}.{} "
+      "Count {}{}.",
+      prints_numbers(writer.making) ? ", its number the same wherever it stands" : "",
       run.spare == 0
           ? ""
           : " Make what is spoilt again from loose sheets, through every step till here.",
-      counted(run.copies, "good copy", "good copies")));
+      counted(run.copies, "good copy", "good copies"),
+      writer.edition().runs.empty() ? "" : ": " + runs_words(writer.edition())));
 }
 
 void tell_rest(GuideWriter &writer) {

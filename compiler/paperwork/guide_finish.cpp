@@ -5,6 +5,7 @@
 #include "paperwork/tools.hpp"
 #include "problems/characters.hpp"
 #include "sheet/finish_text.hpp"
+#include "sheet/speech.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -113,6 +114,15 @@ bool gathered_before(const Edition &edition, std::size_t step) {
                      [](const FinishStep &earlier) { return earlier.kind == StepKind::collate; });
 }
 
+// The piles of a sheet, and of what other runs have in its place.
+std::string piles_like(const Imposition &imposition, const Sheet &of) {
+  std::vector<int> numbers{of.number};
+  for (const Sheet &sheet : imposition.sheets)
+    if (sheet.in_place_of == of.number && of.piece.empty())
+      numbers.push_back(sheet.number);
+  return fmt::format("{} {}", numbers.size() == 1 ? "pile" : "piles", spoken::listed(numbers));
+}
+
 std::string creasing_words(const GuideWriter &writer, std::size_t step) {
   const Edition &edition = writer.edition();
   const bool fronts = fronts_lie_up(writer.making.parts.front());
@@ -132,9 +142,9 @@ std::string creasing_words(const GuideWriter &writer, std::size_t step) {
     return fmt::format("Take the cover out of the gathered sheets, lay it front up, groove it, and "
                        "put it back where it was, {} up.",
                        lies);
-  return fmt::format("Take the sheets of pile {} one at a time, front up; groove each, and lay it "
-                     "back, {} up.",
-                     cover.number, lies);
+  return fmt::format("Take the sheets of {} one at a time, front up; groove each, and lay it back, "
+                     "{} up.",
+                     piles_like(writer.making.imposition, cover), lies);
 }
 
 // In the order of the cuts: the first is measured from the fold, the last from the new head.
@@ -185,6 +195,8 @@ void tell_step(GuideWriter &writer, std::size_t step) {
   const FinishStep &of = edition.finish[step];
   const FinishTold told = finish_told(edition, writer.making.imposition)[step];
   writer.step(heading_of(of));
+  if (of.work.only)
+    writer.say(fmt::format("For {} alone.", copies_words(edition, **of.work.only)));
   if (of.kind == StepKind::fold)
     tell_folding(writer, writer.making.parts.front());
   if (of.kind == StepKind::collate && !tell_gathering(writer))

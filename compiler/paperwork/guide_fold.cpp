@@ -94,7 +94,25 @@ bool gathered_before(const GuideWriter &writer) {
                      [](const FinishStep &step) { return step.kind == StepKind::collate; });
 }
 
+// "pile 1 is for the copies plain alone; in the copies de-luxe, pile 4 takes its place"
+std::string instead_of(const GuideWriter &writer, const Sheet &book) {
+  const Edition &edition = writer.edition();
+  std::string text =
+      fmt::format("Pile {} is for {} alone", book.number, copies_words(edition, book.only));
+  for (const Sheet &sheet : writer.making.imposition.sheets)
+    if (sheet.in_place_of == book.number)
+      text += fmt::format("; in {} take pile {} in its place", copies_words(edition, sheet.only),
+                          sheet.number);
+  return text + ".";
+}
+
 } // namespace
+
+void tell_other_piles(GuideWriter &writer) {
+  for (const Sheet &sheet : writer.making.imposition.sheets)
+    if (sheet.piece.empty() && sheet.only)
+      writer.say(instead_of(writer, sheet));
+}
 
 bool fronts_lie_up(const CopyPart &part) {
   const auto of = folding_of(part);
@@ -110,6 +128,7 @@ bool tell_gathering(GuideWriter &writer) {
       "next lies on it, the same way round, and so on; the one from {} is on top.",
       of->sheets, sheets_from(*of, true), of->folded.front_up ? "front" : "back",
       sheets_from(*of, false)));
+  tell_other_piles(writer);
   return true;
 }
 
@@ -117,8 +136,8 @@ void tell_folding(GuideWriter &writer, const CopyPart &part) {
   const auto of = folding_of(part);
   if (!of || of->folding.steps.empty())
     return;
-  if (!part.piece && !gathered_before(writer))
-    tell_gathering(writer);
+  if (!part.piece && !gathered_before(writer) && !tell_gathering(writer))
+    tell_other_piles(writer);
   writer.leaflet.add(stages_of(*of));
   std::string text = folding_in_words(*part.edition, of->folded, part.imposition);
   if (of->together())

@@ -1,6 +1,7 @@
 // Work by hand on pages, its place measured from two edges of the page, and all tasks in order.
 #include "paperwork/guide_writer.hpp"
 
+#include "edition/copy_numbers.hpp"
 #include "paperwork/evening.hpp"
 #include "paperwork/tools.hpp"
 #include "problems/characters.hpp"
@@ -146,14 +147,15 @@ std::string_view drying(const Element &element) {
 
 // Spare sheets are still loose when a copy is folded; on flat sheets they are worked on with the
 // others.
-std::string count_words(const GuideWriter &writer, const Element &element, When when) {
-  const Run &run = *writer.edition().run;
+std::string count_words(const GuideWriter &writer, const Element &element, When when,
+                        std::optional<std::uint32_t> only) {
+  const CopiesCounted run = copies_of(writer.edition(), only);
+  const std::string alone = only ? " " + harmless(writer.edition().runs[*only].name) : "";
   if (on_good_copies_only(element))
-    return fmt::format("on the {}", counted(run.copies, "good copy", "good copies"));
+    return fmt::format("on the {}{}", counted(run.good, "good copy", "good copies"), alone);
   if (when == When::flat && run.spare > 0)
-    return fmt::format("on all {}, spares too", run.copies + run.spare);
-  return fmt::format("on {}",
-                     run.copies == 1 ? "the copy" : fmt::format("all {} copies", run.copies));
+    return fmt::format("on all {}{}, spares too", run.all(), alone);
+  return fmt::format("on {}", copies_words(writer.edition(), only));
 }
 
 // Work that one line of the manuscript puts on several pages stands on each of them.
@@ -212,7 +214,8 @@ void tell_hand(GuideWriter &writer, const MakingTask &task) {
   const Element &element = writer.edition()[task.element];
   const When when = element.work.when ? **element.work.when : When::unsaid;
   writer.step(heading_of(element));
-  writer.say(fmt::format("Done {}, {}.", when_words(when), count_words(writer, element, when)));
+  writer.say(
+      fmt::format("Done {}, {}.", when_words(when), count_words(writer, element, when, task.only)));
   const CutBefore cut = cut_before(writer.making, writer.tasks, task);
   show_places(writer, task, cut);
   if (const std::string_view dry = drying(element); !dry.empty())

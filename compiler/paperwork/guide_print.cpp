@@ -1,8 +1,10 @@
 // Printing, and the piles that come out of it.
 #include "paperwork/guide_writer.hpp"
 
+#include "money/charge.hpp"
 #include "problems/characters.hpp"
 #include "sheet/machine_of.hpp"
+#include "sheet/numbered.hpp"
 #include "sheet/speech.hpp"
 
 #include <algorithm>
@@ -45,7 +47,7 @@ Table passes_table(const Making &making) {
       {"file", "times", "paper", "for pile", "ink", "sides", "turned over"}, {}, {false, true}};
   const std::vector<Pile> all = piles(making);
   for (const Pass &pass : making.passes)
-    table.rows.push_back({pass.file, std::to_string(times(all, pass)),
+    table.rows.push_back({pass.file, pass.numbered ? "once" : std::to_string(times(all, pass)),
                           paper_words(making.edition, pass.stock), numbers_of(making, pass),
                           std::string(spoken::mode_name(pass.mode)), std::string(sides_words(pass)),
                           std::string(turned_over(making, pass))});
@@ -91,6 +93,12 @@ Shown side_shown(const Making &making, const Pile &pile, int side) {
                              : fmt::format("Pile {}, back: {}", sheet.number, pages_on(sheet, 1))};
 }
 
+// "the seeds, de-luxe alone"
+std::string belongs_to(const Edition &edition, const Sheet &sheet) {
+  const bool book = sheet.piece.empty() || sheet.in_place_of > 0;
+  return harmless((book ? "the book" : "the " + sheet.piece) + alone_in(edition, sheet.only));
+}
+
 Table piles_table(const GuideWriter &writer, const std::vector<Pile> &all) {
   const bool pieces = !writer.edition().pieces.empty();
   Table table{{"pile", "paper", "sheets", "of them spare", "front", "back"},
@@ -104,7 +112,7 @@ Table piles_table(const GuideWriter &writer, const std::vector<Pile> &all) {
                           std::to_string(pile.sheets), std::to_string(pile.spare),
                           pages_on(sheet, 0), pages_on(sheet, 1)});
     if (pieces)
-      table.rows.back().push_back(sheet.piece.empty() ? "the book" : "the " + sheet.piece);
+      table.rows.back().push_back(belongs_to(writer.edition(), sheet));
   }
   return table;
 }
@@ -136,7 +144,35 @@ void tell_spares(GuideWriter &writer) {
   if (run.spare > 0)
     writer.say(fmt::format("Make {}. What is over in each pile stays loose until the end: from it "
                            "comes a new sheet for whatever is spoilt on the way.",
-                           counted(run.copies, "copy", "copies")));
+                           runs_words(writer.edition())));
+}
+
+// " Of the numbers, plain has 1 to 40 and de-luxe 41 to 50: make the copies in this order."
+std::string numbers_by_run(const Edition &edition) {
+  if (edition.runs.empty())
+    return {};
+  return fmt::format(" The copies {}: make them in this order.", runs_of_numbers(edition));
+}
+
+// Of piles whose sheets bear numbers.
+void tell_order_of_numbers(GuideWriter &writer) {
+  std::vector<int> numbered;
+  for (const Sheet &sheet : writer.making.imposition.sheets)
+    if (is_numbered(sheet))
+      numbered.push_back(sheet.number);
+  if (numbered.empty())
+    return;
+  const bool one = numbered.size() == 1;
+  writer.say(fmt::format(
+      "{} {} {} in the order of the numbers, the lowest to be taken first, and {} so: take from {} "
+      "always the next, one copy after another{}.{}{}",
+      one ? "Pile" : "Piles", spoken::listed(numbered), one ? "lies" : "lie",
+      one ? "stays" : "stay", one ? "it" : "each",
+      one ? "" : ", so that a copy has one number wherever it stands",
+      numbers_by_run(writer.edition()),
+      writer.edition().run->spare == 0
+          ? ""
+          : " Where a numbered sheet is spoilt, write its number on the line of a spare one."));
 }
 
 bool all_of_one_sheet(const std::vector<Pass> &passes) {
@@ -160,6 +196,9 @@ void tell_printing(GuideWriter &writer) {
              "together."));
   writer.leaflet.add(passes_table(making));
   for (const Pass &pass : making.passes)
+    if (pass.numbered)
+      writer.say(numbered_words(making, pass));
+  for (const Pass &pass : making.passes)
     if (fed_back(pass))
       for (const std::string &line : pass.feeding)
         writer.remark(fmt::format("{}: {}", pass.file, line));
@@ -181,6 +220,7 @@ void tell_piles(GuideWriter &writer) {
                         "see them when you turn the sheet like a leaf of a book.",
                         lying_words(writer.making)));
   tell_spares(writer);
+  tell_order_of_numbers(writer);
   writer.leaflet.add(piles_table(writer, all));
   for (std::size_t i = 0; i < std::min(all.size(), most_sheets_shown); ++i)
     writer.leaflet.add(

@@ -41,6 +41,8 @@ void tell_tasks(GuideWriter &writer); // finish and work by hand, in order
 bool fronts_lie_up(const CopyPart &part);
 // How flat sheets are laid on each other; false where they are folded one by one.
 bool tell_gathering(GuideWriter &writer);
+// Where the copies of one run have another sheet than those of another.
+void tell_other_piles(GuideWriter &writer);
 void tell_folding(GuideWriter &writer, const CopyPart &part);
 void tell_step(GuideWriter &writer, std::size_t step);
 void tell_hand(GuideWriter &writer, const MakingTask &task);

@@ -30,6 +30,8 @@ public:
 private:
   void take(const Edition &part, const Piece *piece) {
     each_laid(part, [&](ElementId id, int page) {
+      if (piece && !is_own_matter(*piece, part[id]))
+        return;
       take_element(part[id], {piece, page});
       if (const int right = across_the_fold(part, id, page); right > 0)
         take_element(part[id], {piece, right});

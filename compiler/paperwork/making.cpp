@@ -1,6 +1,7 @@
 #include "paperwork/making.hpp"
 
 #include "problems/characters.hpp"
+#include "sheet/numbered.hpp"
 #include "sheet/speech.hpp"
 
 #include <algorithm>
@@ -10,8 +11,6 @@
 
 namespace bodkin::paperwork {
 namespace {
-
-std::int64_t divided_up(std::int64_t number, std::int64_t by) { return (number + by - 1) / by; }
 
 std::string fraction(std::int64_t numerator, std::int64_t denominator) {
   const std::int64_t whole = numerator / denominator;
@@ -31,11 +30,8 @@ std::vector<Pile> piles(const Making &making) {
   std::vector<Pile> all;
   const std::vector<Sheet> &sheets = making.imposition.sheets;
   for (std::size_t i = 0; i < sheets.size(); ++i) {
-    const auto needed = [&](std::int64_t copies) {
-      return divided_up(copies * sheets[i].in_a_copy, sheets[i].up);
-    };
-    const std::int64_t total = needed(making.printed());
-    all.push_back({static_cast<int>(i), total, total - needed(making.edition.run->copies)});
+    const SheetsNeeded needed = sheets_needed(making.edition, sheets[i]);
+    all.push_back({static_cast<int>(i), needed.all, needed.spare});
   }
   return all;
 }
@@ -74,7 +70,79 @@ std::string pages_on(const Sheet &sheet, int side) {
 std::string page_words(const Making &making, int page) {
   const CopyPart &part = part_of_page(making.parts, page);
   const std::string number = fmt::format("page {}", page - part.pages_before);
+  if (part.piece && part.piece->is_other_book())
+    return fmt::format("{} of the copies {}", number,
+                       harmless(making.edition.runs[**part.piece->only].name));
   return part.piece ? fmt::format("{} of the {}", number, part.piece->name) : number;
+}
+
+std::string copies_words(const Edition &edition, std::optional<std::uint32_t> only) {
+  const std::int64_t good = copies_of(edition, only).good;
+  if (only)
+    return fmt::format("the {} {}", counted(good, "copy", "copies"),
+                       harmless(edition.runs[*only].name));
+  return good == 1 ? "the copy" : fmt::format("all {} copies", good);
+}
+
+std::string runs_words(const Edition &edition) {
+  if (edition.runs.empty())
+    return counted(edition.run->copies, "copy", "copies");
+  std::string text;
+  for (std::size_t i = 0; i < edition.runs.size(); ++i)
+    text += fmt::format("{}{} {}",
+                        i == 0                         ? ""
+                        : i + 1 == edition.runs.size() ? " and "
+                                                       : ", ",
+                        counted(edition.runs[i].run.copies, "copy", "copies"),
+                        harmless(edition.runs[i].name));
+  return text;
+}
+
+std::string runs_of_numbers(const Edition &edition) {
+  std::string text;
+  for (std::uint32_t run = 0; run < edition.runs.size(); ++run) {
+    const CopiesCounted copies = copies_of(edition, run);
+    text += fmt::format("{}{} {}{} to {}", run == 0 ? "" : ", ", harmless(edition.runs[run].name),
+                        run == 0 ? "have the numbers " : "", number_of(edition, copies.place(0)),
+                        number_of(edition, copies.place(copies.good - 1)));
+  }
+  return text;
+}
+
+namespace {
+
+// "1, 14, 27 and 40", of several up.
+std::string first_sheet_words(const Edition &edition, const Sheet &sheet, int side) {
+  std::vector<std::string> numbers;
+  for (const std::int64_t copy : copies_on(edition, sheet, side, 0)) {
+    std::string number = copy == spare_copy ? "no number" : number_of(edition, copy);
+    if (numbers.empty() || numbers.back() != number)
+      numbers.push_back(std::move(number));
+  }
+  std::string text;
+  for (std::size_t i = 0; i < numbers.size(); ++i)
+    text += fmt::format("{}{}", i == 0 ? "" : i + 1 == numbers.size() ? " and " : ", ", numbers[i]);
+  return text;
+}
+
+} // namespace
+
+std::string numbered_words(const Making &making, const Pass &pass) {
+  const Edition &edition = making.edition;
+  const Sheet &sheet = making.imposition.sheets[static_cast<std::size_t>(pass.sheets.front())];
+  const CopiesCounted copies = copies_of(edition, pass.only);
+  std::string text = fmt::format(
+      "{}: print all its pages once, in their order, and keep the pile as it comes out. Each sheet "
+      "has a number of its own, {} to {}",
+      pass.file, number_of(edition, copies.place(0)),
+      number_of(edition, copies.place(copies.good - 1)));
+  if (copies.spare > 0)
+    text += fmt::format(", then {} with a line to write one on",
+                        counted(copies.spare, "spare", "spares"));
+  if (sheet.up > 1)
+    text += fmt::format("; the first sheet has {}",
+                        first_sheet_words(edition, sheet, sheet.sides[0].numbered ? 0 : 1));
+  return text + ".";
 }
 
 std::string counted(std::int64_t number, std::string_view one, std::string_view more) {

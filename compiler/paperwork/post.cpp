@@ -90,7 +90,7 @@ std::optional<Mass> one_sheet_of(const Edition &edition, const Imposition &book)
 class Mailroom {
 public:
   Mailroom(const Edition &edition, const std::vector<CopyPart> &parts)
-      : edition_(edition), copy_(weigh(parts)), size_(lying(finished_size(edition))) {
+      : edition_(edition), copy_(weigh_heaviest(parts)), size_(lying(finished_size(edition))) {
     for (const CopyPart &part : parts)
       if (!part.piece)
         one_sheet_ = one_sheet_of(edition, part.imposition);

@@ -23,7 +23,7 @@ std::string counted(std::int64_t count, std::string_view one, std::string_view m
 class PostTelling {
 public:
   PostTelling(const Edition &edition, const std::vector<CopyPart> &parts, const Sources &sources)
-      : edition_(edition), sources_(sources), copy_(weigh(parts)) {}
+      : edition_(edition), sources_(sources), copy_(weigh_heaviest(parts)) {}
 
   std::string run(const std::vector<Mailing> &mailings) {
     prose(0, harmless(*edition_.title));

@@ -34,13 +34,22 @@ std::string pages_fact(const Making &making) {
   return harmless(papers.empty() ? pages : fmt::format("{} on {}", pages, in_a_row(papers)));
 }
 
+// " at $14", of a run whose copies cost something else.
+std::string own_price(const Edition &edition, const NamedRun &run, const Sources &sources) {
+  if (!run.price || (edition.price && run.price->from == edition.price->from))
+    return {};
+  const std::string_view written = sources.text(run.price->from);
+  return fmt::format(" at {}", written.substr(0, written.find(" a ")));
+}
+
 // "40 copies plain, 10 de-luxe"
-std::string copies_fact(const Edition &edition) {
+std::string copies_fact(const Edition &edition, const Sources &sources) {
   std::string text = counted(edition.run->copies, "copy", "copies");
   if (!edition.runs.empty()) {
     std::vector<std::string> runs;
     for (const NamedRun &run : edition.runs)
-      runs.push_back(fmt::format("{} {}", run.run.copies, run.name));
+      runs.push_back(
+          fmt::format("{} {}{}", run.run.copies, run.name, own_price(edition, run, sources)));
     text += fmt::format(": {}", fmt::join(runs, ", "));
   }
   if (edition.impression && **edition.impression > 1)
@@ -99,7 +108,7 @@ PriceCards price_cards(const Making &making, const Sources &sources) {
           .subtitle = words(edition.subtitle),
           .maker = words(edition.maker),
           .issue = issue_words(edition),
-          .facts = pages_fact(making) + "\n" + copies_fact(edition),
+          .facts = pages_fact(making) + "\n" + copies_fact(edition, sources),
           .price = price_on_card(edition, sources)};
 }
 

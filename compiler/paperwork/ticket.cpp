@@ -25,6 +25,11 @@ struct TicketWriter {
     return pass.sheets.empty() ? 0 : all[static_cast<std::size_t>(pass.sheets.front())].sheets;
   }
 
+  // A file that has a page for each sheet is printed once.
+  std::string times_words(const Pass &pass) const {
+    return pass.numbered ? "once" : std::to_string(times(pass));
+  }
+
   static std::string sides(const Pass &pass) {
     return pass.sides == PassSides::both     ? "both"
            : pass.sides == PassSides::fronts ? "fronts only"
@@ -43,7 +48,7 @@ struct TicketWriter {
     std::stable_sort(
         prices.begin(), prices.end(),
         [](const PassPrice &one, const PassPrice &other) { return one.mode < other.mode; });
-    const std::vector<std::string> said{pass.file, std::to_string(times(pass)),
+    const std::vector<std::string> said{pass.file, times_words(pass),
                                         paper_words(edition(), pass.stock), sides(pass),
                                         turned(pass)};
     if (prices.empty()) {
@@ -136,6 +141,12 @@ struct TicketWriter {
     return 0;
   }
 
+  // The row's file says already whose book it is.
+  std::string said(const Sheet &sheet, int page) const {
+    return sheet.in_place_of > 0 ? fmt::format("page {}", page - sheet.pages_before)
+                                 : page_words(making, page);
+  }
+
   // Of a two-sided sheet, which page must stand behind which: the pair that a reader meets first.
   std::string held_to_light(const Sheet &sheet) const {
     int page = 0, other = 0;
@@ -146,8 +157,8 @@ struct TicketWriter {
         other = back;
       }
     return page == 0 ? "both sides as in the file"
-                     : fmt::format("{} behind {}, heads the same way", page_words(making, other),
-                                   page_words(making, page));
+                     : fmt::format("{} behind {}, heads the same way", said(sheet, other),
+                                   said(sheet, page));
   }
 
   std::string ink_of(const PassPage &page) const {
@@ -158,13 +169,16 @@ struct TicketWriter {
 
   // Of the pages of a file, those from `first` on that are of one sheet.
   std::vector<std::string> check_row(const Pass &pass, std::size_t first, std::size_t end) const {
+    const std::size_t sides = pass.sides == PassSides::both ? 2 : 1;
     std::vector<std::string> row{first == 0 ? pass.file : "",
-                                 end - first > 1 ? fmt::format("{} and {}", first + 1, end)
-                                                 : std::to_string(first + 1),
+                                 sides > 1 ? fmt::format("{} and {}", first + 1, first + 2)
+                                           : std::to_string(first + 1),
                                  "", "", "one side printed by this file, the other not"};
-    for (std::size_t i = first; i < end; ++i)
+    if (end - first > sides)
+      row[1] += fmt::format(", so on to {}", end);
+    for (std::size_t i = first; i < first + sides; ++i)
       row[pass.pages[i].side == SideName::front ? 2 : 3] = ink_of(pass.pages[i]);
-    if (end - first > 1)
+    if (sides > 1)
       row[4] = held_to_light(
           making.imposition.sheets[static_cast<std::size_t>(pass.pages[first].sheet)]);
     return row;
@@ -200,11 +214,19 @@ struct TicketWriter {
     leaflet.add(std::move(table));
   }
 
+  void numbers() {
+    for (const Pass &pass : making.passes)
+      if (pass.numbered)
+        leaflet.add(Passage{"", numbered_words(making, pass), false});
+  }
+
   void feeding() {
     for (const Pass &pass : making.passes)
       for (const std::string &line : pass.feeding)
-        if (pass.sides != PassSides::both || line.starts_with("Put the sheets") ||
-            line.starts_with("Lift") || line.starts_with("Lay in"))
+        if (line.starts_with("Print all pages"))
+          continue; // told above, with its numbers
+        else if (pass.sides != PassSides::both || line.starts_with("Put the sheets") ||
+                 line.starts_with("Lift") || line.starts_with("Lay in"))
           leaflet.add(Passage{"", fmt::format("{}: {}", pass.file, line), true});
   }
 };
@@ -225,9 +247,9 @@ std::string machines_words(const Making &making) {
 
 std::string aside_of(const Making &making) {
   const Run &run = *making.edition.run;
-  std::string text = counted(run.copies, "copy", "copies");
+  std::string text = runs_words(making.edition);
   if (run.spare > 0)
-    text += fmt::format(" and {} spare", run.spare);
+    text += fmt::format("{} {} spare", making.edition.runs.empty() ? " and" : ", with", run.spare);
   if (making.edition.maker)
     text += fmt::format(". For {}", harmless(**making.edition.maker));
   const std::string machines = machines_words(making);
@@ -246,6 +268,7 @@ Leaflet job_ticket(const Making &making) {
   writer.leaflet.hanging = false;
   writer.leaflet.add(Headline{"Passes", 2, {}});
   writer.passes();
+  writer.numbers();
   writer.feeding();
   writer.leaflet.add(Headline{"Paper", 2, {}});
   writer.papers();

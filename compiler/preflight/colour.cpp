@@ -1,3 +1,4 @@
+#include "edition/copy_numbers.hpp"
 #include "money/exact.hpp"
 #include "page/outline.hpp"
 #include "preflight/about.hpp"
@@ -142,12 +143,11 @@ Problem colour_unused(const Inspection &inspection, const Sheet &sheet, const Si
   problem.why = fmt::format("sheet {}, {} is one side and charged by the dearest page on it",
                             sheet.number, name);
   if (const auto prices = prices_of(inspection, page)) {
-    const Run &run = *inspection.edition.run;
-    const Exact more = (Exact(prices->colour.amount) - Exact(prices->black.amount)) *
-                       Exact(run.copies + run.spare);
+    const std::int64_t copies = copies_of(inspection.edition, sheet.only).all();
+    const Exact more = (Exact(prices->colour.amount) - Exact(prices->black.amount)) * Exact(copies);
     problem.why = fmt::format("sheet {}, {} costs {} instead of {}: {} over {} copies",
                               sheet.number, name, written(prices->colour), written(prices->black),
-                              shown(more, prices->colour.currency), run.copies + run.spare);
+                              shown(more, prices->colour.currency), copies);
   }
   const std::string line(opened_by(inspection, page));
   const bool own = asked.asked.mode.has_value();

@@ -17,7 +17,8 @@ struct CopyInspection {
 
 void preflight(const CopyInspection &copy, Problems &problems);
 
-void check_hidden(const CopyInspection &copy, Problems &problems); // hidden-art
-void check_layers(const CopyInspection &copy, Problems &problems); // show-through of two wraps
+void check_hidden(const CopyInspection &copy, Problems &problems);  // hidden-art
+void check_numbers(const CopyInspection &copy, Problems &problems); // numbers of the whole
+void check_layers(const CopyInspection &copy, Problems &problems);  // show-through of two wraps
 
 } // namespace bodkin

@@ -1,6 +1,9 @@
 // Work by hand on pages: numbers for as many copies as there are, and a stage that comes.
+#include "edition/copy_numbers.hpp"
 #include "preflight/about.hpp"
+#include "preflight/copy.hpp"
 #include "preflight/families.hpp"
+#include "sheet/numbered.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -9,24 +12,59 @@
 namespace bodkin {
 namespace {
 
-Problem counts_differ(const Inspection &inspection, const Known<Counts> &counts) {
-  const Run &run = *inspection.edition.run;
+Problem counts_differ(const Inspection &inspection, const Known<Counts> &counts,
+                      std::int64_t copies) {
   const std::int64_t numbers = counts->last - counts->first + 1;
   Problem problem;
   problem.check = "counts-differ";
   problem.range = counts.from;
   problem.message =
-      fmt::format("{} {} for a run of {} {}", numbers, numbers == 1 ? "number" : "numbers",
-                  run.copies, run.copies == 1 ? "copy" : "copies");
-  problem.why = numbers < run.copies
+      fmt::format("{} {} for a run of {} {}", numbers, numbers == 1 ? "number" : "numbers", copies,
+                  copies == 1 ? "copy" : "copies");
+  problem.why = numbers < copies
                     ? "every good copy gets a number of its own, and these give out before the "
                       "copies do; spares are not numbered"
                     : "a numbered edition says how many there are: numbers that no copy bears are "
                       "missing copies";
   retype_part(inspection, problem, counts.from,
-              fmt::format("{}-{}", counts->first, counts->first + run.copies - 1),
-              fmt::format("counts     {}-{}", counts->first, counts->first + run.copies - 1));
+              fmt::format("{}-{}", counts->first, counts->first + copies - 1),
+              fmt::format("counts     {}-{}", counts->first, counts->first + copies - 1));
   return problem;
+}
+
+bool differ(const Counts &counts, std::int64_t copies) {
+  return counts.last - counts.first + 1 != copies;
+}
+
+std::int64_t copies_with(const Edition &edition, const Element &element) {
+  const auto &only = element.work.only;
+  return copies_of(edition, only ? std::optional(**only) : edition.of_run).good;
+}
+
+bool shows_a_number(const CopyPart &part) {
+  return std::any_of(part.imposition.sheets.begin(), part.imposition.sheets.end(), is_numbered);
+}
+
+bool is_numbering(const Item &item) {
+  const auto *hand = std::get_if<SetHand>(&item.what);
+  return hand && hand->kind == HandKind::number;
+}
+
+bool is_numbered_by_hand(const Inspection &part) {
+  const auto &pages = part.drawings.pages;
+  return std::any_of(pages.begin(), pages.end(), [](const PageDrawing &page) {
+    return std::any_of(page.items.begin(), page.items.end(), is_numbering);
+  });
+}
+
+Problem numbers_nowhere(const Known<Counts> &counts) {
+  return {.kind = Kind::note,
+          .check = "numbers-nowhere",
+          .range = counts.from,
+          .message = "these numbers stand nowhere in a copy",
+          .why = "the copies are counted, and nothing prints a copy's number or has it written in",
+          .type = {{"words in body\n  says \"Copy [1](fact:copy)\"",
+                    "on the page that is to show it, with a place of its own"}}};
 }
 
 bool binds(const FinishStep &step) {
@@ -65,12 +103,24 @@ void check_hands(const Inspection &inspection, Problems &problems) {
         continue;
       const Element &element = inspection.edition[item.element];
       const auto &counts = std::get<Hand>(element.what).counts;
-      const Run &run = *inspection.edition.run;
-      if (counts && (*counts)->last - (*counts)->first + 1 != run.copies)
-        problems.push_back(counts_differ(inspection, *counts));
+      const std::int64_t copies = copies_with(inspection.edition, element);
+      if (counts && differ(**counts, copies))
+        problems.push_back(counts_differ(inspection, *counts, copies));
       if (element.work.when && !comes(inspection.edition.finish, **element.work.when))
         problems.push_back(stage_never_comes(*element.work.when));
     }
+}
+
+void check_numbers(const CopyInspection &copy, Problems &problems) {
+  const Inspection &book = copy.each.front();
+  const auto &counts = book.edition.counts;
+  if (!counts)
+    return;
+  if (differ(**counts, book.edition.run->copies))
+    problems.push_back(counts_differ(book, *counts, book.edition.run->copies));
+  if (std::none_of(copy.parts.begin(), copy.parts.end(), shows_a_number) &&
+      std::none_of(copy.each.begin(), copy.each.end(), is_numbered_by_hand))
+    problems.push_back(numbers_nowhere(*counts));
 }
 
 } // namespace bodkin

@@ -53,12 +53,21 @@ QPDFObjectHandle Contents::resources() const {
 }
 
 QPDFObjectHandle Contents::page(QPDF &pdf, QPDFObjectHandle box) const {
+  ContentStreams none;
+  return page(pdf, box, none);
+}
+
+QPDFObjectHandle Contents::page(QPDF &pdf, QPDFObjectHandle box, ContentStreams &streams) const {
   QPDFObjectHandle page = QPDFObjectHandle::newDictionary();
   page.replaceKey("/Type", name("/Page"));
   page.replaceKey("/MediaBox", box);
   page.replaceKey("/Resources", resources());
-  if (!empty())
-    page.replaceKey("/Contents", content_stream(pdf, text_));
+  if (!empty()) {
+    QPDFObjectHandle &stream = streams[text_];
+    if (!stream.isInitialized())
+      stream = content_stream(pdf, text_);
+    page.replaceKey("/Contents", stream);
+  }
   return pdf.makeIndirectObject(page);
 }
 

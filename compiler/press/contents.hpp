@@ -4,6 +4,7 @@
 #include "page/transform.hpp"
 #include "press/strokes.hpp"
 
+#include <map>
 #include <qpdf/QPDF.hh>
 #include <string>
 #include <string_view>
@@ -12,6 +13,9 @@ namespace bodkin::press {
 
 // A stream of content, already deflated: the writer passes such bytes on as they are.
 QPDFObjectHandle content_stream(QPDF &pdf, std::string_view content);
+
+// Streams by what they say.
+using ContentStreams = std::map<std::string, QPDFObjectHandle>;
 
 class Contents {
 public:
@@ -26,6 +30,8 @@ public:
 
   // `box` is what the page, or form, measures.
   QPDFObjectHandle page(QPDF &pdf, QPDFObjectHandle box) const;
+  // Pages that place other objects in the same way have one stream.
+  QPDFObjectHandle page(QPDF &pdf, QPDFObjectHandle box, ContentStreams &streams) const;
   QPDFObjectHandle form(QPDF &pdf, QPDFObjectHandle box) const;
 
 private:

@@ -5,6 +5,7 @@
 #include "press/placing.hpp"
 #include "sheet/bare.hpp"
 #include "sheet/machine_of.hpp"
+#include "sheet/numbered.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -175,8 +176,9 @@ std::vector<PassPage> sides_for_the_glass(const PrintJob &job) {
       const auto same = [&](const PassPage &other) {
         return other.sheet == page.sheet && other.side == page.side;
       };
+      // What is copied from the glass is the same for all: a sheet of a spare, without a number.
       if (page.prints && std::none_of(sides.begin(), sides.end(), same))
-        sides.push_back(page);
+        sides.push_back({page.sheet, page.side, page.prints, page.turned, without_number});
     }
   return sides;
 }

@@ -1,5 +1,6 @@
 #include "press/output.hpp"
 
+#include "edition/copy_numbers.hpp"
 #include "press/beneath.hpp"
 #include "press/contents.hpp"
 #include "press/originals.hpp"
@@ -56,10 +57,11 @@ QPDFObjectHandle Outputs::box(double width, double height) {
   return kept;
 }
 
-void Outputs::draw_side(Contents &contents, int sheet, int side) {
+void Outputs::draw_side(Contents &contents, int sheet, int side, std::int64_t nth) {
   press::draw_side(
       contents, plates_.job(),
-      [this](int page) -> const std::vector<Layer> & { return plates_.page(page); }, sheet, side);
+      [this](int page) -> const std::vector<Layer> & { return plates_.page(page); }, sheet, side,
+      nth);
 }
 
 void Outputs::sheets(const Sink &sink) {
@@ -78,7 +80,8 @@ void Outputs::sheets(const Sink &sink) {
   write(pages, "sheets", sink);
 }
 
-QPDFObjectHandle Outputs::pass_page(const PassPage &page, const Strokes *over) {
+QPDFObjectHandle Outputs::pass_page(const PassPage &page, ContentStreams &streams,
+                                    const Strokes *over) {
   const Size size = size_of(plates_, page.sheet);
   const double width = size.width.in_points(), height = size.height.in_points();
   Contents contents;
@@ -86,18 +89,19 @@ QPDFObjectHandle Outputs::pass_page(const PassPage &page, const Strokes *over) {
     contents.save();
     if (page.turned)
       contents.matrix({.xx = -1, .yx = 0, .xy = 0, .yy = -1, .x0 = width, .y0 = height});
-    draw_side(contents, page.sheet, page.side == SideName::front ? 0 : 1);
+    draw_side(contents, page.sheet, page.side == SideName::front ? 0 : 1, page.nth);
     contents.restore();
   }
   if (over != nullptr)
     contents.draw(*over);
-  return contents.page(plates_.pdf(), box(width, height));
+  return contents.page(plates_.pdf(), box(width, height), streams);
 }
 
 void Outputs::pass(const Pass &pass, const Sink &sink) {
   std::vector<QPDFObjectHandle> pages;
+  ContentStreams streams;
   for (const PassPage &page : pass.pages)
-    pages.push_back(pass_page(page, nullptr));
+    pages.push_back(pass_page(page, streams, nullptr));
   write(pages, pass.file, sink);
 }
 
@@ -110,7 +114,7 @@ QPDFObjectHandle Outputs::original_of_page(int page, int number, int of) {
   contents.matrix(
       {.xx = 1, .yx = 0, .xy = 0, .yy = -1, .x0 = original_margin, .y0 = height - original_margin});
   contents.clip(page_corners(size));
-  draw_layers(contents, plates_.page(page));
+  draw_layers(contents, plates_.page(page), spare_copy);
   contents.restore();
   contents.draw(blue_of_page(plates_.job(), page, number, of));
   return contents.page(plates_.pdf(), box(width, height));
@@ -121,16 +125,17 @@ void Outputs::originals(const Sink &sink) {
   const std::vector<PassPage> sides = sides_for_the_glass(job);
   std::vector<int> drawn;
   for (int page = 1; page <= job.pages(); ++page)
-    if (job.drawing(page).draws)
+    if (job.drawing(page).draws && job.printed(page) == page)
       drawn.push_back(page);
   const int of = static_cast<int>(drawn.size() + sides.size());
   std::vector<QPDFObjectHandle> pages;
+  ContentStreams streams;
   const auto number = [&] { return static_cast<int>(pages.size()) + 1; };
   for (const int page : drawn)
     pages.push_back(original_of_page(page, number(), of));
   for (const PassPage &side : sides) {
     const Strokes over = blue_of_side(job, side, number(), of);
-    pages.push_back(pass_page(side, &over));
+    pages.push_back(pass_page(side, streams, &over));
   }
   write(pages, "originals", sink);
 }

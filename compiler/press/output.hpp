@@ -34,14 +34,14 @@ public:
   void originals(const Sink &sink);
 
 private:
-  void draw_side(Contents &contents, int sheet, int side);
+  void draw_side(Contents &contents, int sheet, int side, std::int64_t nth = 0);
   void draw_on_paper(Contents &contents, int page);
   void draw_beneath(Contents &contents, int page);
   void lay_paper(Contents &contents, int page);
   QPDFObjectHandle veil(double hidden);
   QPDFObjectHandle box(double width, double height);
   void write(const std::vector<QPDFObjectHandle> &pages, std::string_view kind, const Sink &sink);
-  QPDFObjectHandle pass_page(const PassPage &page, const Strokes *over);
+  QPDFObjectHandle pass_page(const PassPage &page, ContentStreams &streams, const Strokes *over);
   QPDFObjectHandle original_of_page(int page, int number, int of);
   QPDFObjectHandle proof_page(const ProofSpread &spread);
   QPDFObjectHandle page_group(int page);

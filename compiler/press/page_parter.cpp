@@ -69,7 +69,24 @@ const art::SvgDrawing *PageParter::svg(const std::string &path) {
   return found->second ? &*found->second : nullptr;
 }
 
-void PageParter::vector_item(const Item &item) { draw(open(!item.crosses_fold), item, fonts_); }
+void PageParter::vector_item(const Item &item) {
+  const auto *words = std::get_if<SetWords>(&item.what);
+  if (words && !words->of_copies.empty())
+    return words_of_copies(item, words->of_copies);
+  draw(open(!item.crosses_fold), item, fonts_);
+}
+
+// A layer for each copy; all the rest of the page is the same for all.
+void PageParter::words_of_copies(const Item &item, const std::vector<LinesOfCopy> &copies) {
+  Item one = item;
+  for (const LinesOfCopy &of : copies) {
+    close();
+    one.what = SetWords{of.lines};
+    draw(open(!item.crosses_fold), one, fonts_);
+    close();
+    planned_.back().copy = of.copy;
+  }
+}
 
 bool PageParter::draw_inline(const Item &item, const SetPicture &set, const Picture &picture) {
   const bool own_grey = picture.tone->kind == ToneKind::grey && !grey_;

@@ -32,6 +32,7 @@ struct PictureLayer {
 struct PlannedLayer {
   std::variant<DrawnLayer, PictureLayer> what;
   bool shifted = true;
+  std::optional<std::int64_t> copy{}; // the only one that has it
 };
 
 class PageParter {
@@ -47,6 +48,7 @@ private:
     bool shifted = true;
   };
   void vector_item(const Item &item);
+  void words_of_copies(const Item &item, const std::vector<LinesOfCopy> &copies);
   void picture_item(const Item &item);
   bool draw_inline(const Item &item, const SetPicture &set, const Picture &picture);
   void drawing_alone(const Item &item, const SetPicture &set, const Picture &picture);

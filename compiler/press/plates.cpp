@@ -38,6 +38,11 @@ const PageDrawing &PrintJob::drawing(int page) const {
   return drawings[static_cast<std::size_t>(&part - parts.data())][page - part.pages_before];
 }
 
+int PrintJob::printed(int page) const {
+  const Piece *piece = part_of(page).piece;
+  return piece && piece->is_other_book() ? imposition.place_of(page).page : page;
+}
+
 Mode PrintJob::mode_of(int page) const {
   if (all_black)
     return Mode::black;
@@ -67,7 +72,8 @@ private:
     Fonts fonts;
     PageParter parter(job_, vectors_, fonts);
     for (int page = 1; page <= pages; ++page) {
-      planned_[static_cast<std::size_t>(page)] = parter.part(page);
+      if (job_.printed(page) == page)
+        planned_[static_cast<std::size_t>(page)] = parter.part(page);
       if (job_.progress)
         job_.progress(page, pages);
     }
@@ -121,6 +127,7 @@ private:
               std::visit([&](const auto &what) { return finished(what, static_cast<int>(page)); },
                          planned.what)) {
         layer->shifted = planned.shifted;
+        layer->copy = planned.copy;
         plates_.pages_[page].push_back(std::move(*layer));
       }
     }
@@ -156,7 +163,12 @@ private:
 
   static Layer placed(const PictureLayer &layer, const Transform &unit, QPDFObjectHandle xobject,
                       const Transform &to_picture) {
-    return {xobject, unit * to_picture, layer.clip, true, layer.element, layer.whole.size(), unit};
+    return {.xobject = xobject,
+            .to_page = unit * to_picture,
+            .clip = layer.clip,
+            .picture = layer.element,
+            .seen = layer.whole.size(),
+            .unit = unit};
   }
 
   Plates &plates_;

@@ -33,6 +33,8 @@ struct PrintJob {
   Size size_of(int page) const { return imposition.size_of(page); }
   const CopyPart &part_of(int page) const { return part_of_page(parts, page); }
   const PageDrawing &drawing(int page) const;
+  // The page that is printed where this one stands: of another run's book it may be the first's.
+  int printed(int page) const;
   Mode mode_of(int page) const;
 };
 
@@ -42,6 +44,8 @@ struct Layer {
   Transform to_page; // from the object's own PDF space
   Polygon clip;      // empty: none
   bool shifted = true;
+  // Of what differs from copy to copy: the copy that it is for, by its place in the count of all.
+  std::optional<std::int64_t> copy{};
   // Of a picture placed by itself: which, how large all of it stands, and from the unit square of
   // the picture as seen.
   ElementId picture = ElementId::none;

@@ -97,15 +97,24 @@ void draw_page(Strokes &drawn, const PrintJob &job, int page, bool left, double 
   draw_label(drawn, job, page, left, x, y);
 }
 
+// Of another run's book those that show a sheet of its own.
+void add_spread(std::vector<ProofSpread> &spreads, const PrintJob &job, const ProofSpread &spread) {
+  const auto printed = [&](int page) { return page == 0 ? 0 : job.printed(page); };
+  const ProofSpread shown{printed(spread.left), printed(spread.right)};
+  if ((spread.left > 0 && shown.left == spread.left) ||
+      (spread.right > 0 && shown.right == spread.right) || spread.left + spread.right == 0)
+    spreads.push_back(shown);
+}
+
 } // namespace
 
 std::vector<ProofSpread> proof_spreads(const PrintJob &job) {
   std::vector<ProofSpread> spreads;
   for (const CopyPart &part : job.parts) {
     const int before = part.pages_before, pages = part.imposition.page_count;
-    spreads.push_back({0, pages > 0 ? before + 1 : 0});
+    add_spread(spreads, job, {0, pages > 0 ? before + 1 : 0});
     for (int left = 2; left <= pages; left += 2)
-      spreads.push_back({before + left, left + 1 <= pages ? before + left + 1 : 0});
+      add_spread(spreads, job, {before + left, left + 1 <= pages ? before + left + 1 : 0});
   }
   return spreads;
 }

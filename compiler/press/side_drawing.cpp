@@ -2,6 +2,7 @@
 
 #include "press/placing.hpp"
 #include "press/side_marks.hpp"
+#include "sheet/numbered.hpp"
 
 #include <algorithm>
 
@@ -39,24 +40,42 @@ void draw_layer(Contents &contents, const Layer &layer, Length shift_right) {
   contents.restore();
 }
 
+std::optional<std::int64_t> first_copy(const std::vector<Layer> &layers) {
+  const auto found = std::find_if(layers.begin(), layers.end(),
+                                  [](const Layer &layer) { return layer.copy.has_value(); });
+  return found == layers.end() ? std::nullopt : found->copy;
+}
+
+bool is_for(const Layer &layer, std::optional<std::int64_t> copy) {
+  return !layer.copy || layer.copy == copy;
+}
+
 } // namespace
 
-void draw_layers(Contents &contents, const std::vector<Layer> &layers) {
+void draw_layers(Contents &contents, const std::vector<Layer> &layers,
+                 std::optional<std::int64_t> copy) {
+  const auto shown = copy ? copy : first_copy(layers);
   for (const Layer &layer : layers)
-    draw_layer(contents, layer, {});
+    if (is_for(layer, shown))
+      draw_layer(contents, layer, {});
 }
 
 void draw_side(Contents &contents, const PrintJob &job, const LayersOf &layers_of, int sheet,
-               int side) {
+               int side, std::int64_t nth) {
   const Sheet &paper = job.imposition.sheets[static_cast<std::size_t>(sheet)];
   const Side &here = paper.sides[static_cast<std::size_t>(side)];
-  for (const Place &place : here.places) {
+  const std::vector<std::int64_t> copies =
+      here.numbered ? copies_on(job.edition, paper, side, nth) : std::vector<std::int64_t>{};
+  for (std::size_t i = 0; i < here.places.size(); ++i) {
+    const Place &place = here.places[i];
     if (place.page == 0 || place.page > job.pages() || layers_of(place.page).empty())
       continue;
     contents.save();
     const Size page = job.size_of(place.page);
     contents.matrix(page_to_sheet(place, page, paper.size));
     for (const Layer &layer : layers_of(place.page)) {
+      if (!is_for(layer, copies.empty() ? std::nullopt : std::optional(copies[i])))
+        continue;
       contents.save();
       contents.clip(seen(here, place, page, !layer.shifted));
       draw_layer(contents, layer, shift_right(place));

@@ -38,8 +38,9 @@ void draw_text(Strokes &drawn, const MarkText &text) {
 
 std::optional<Strokes> draw_marks(const PrintJob &job, int sheet, int side) {
   const CopyPart &part = part_of_sheet(job.parts, sheet);
-  const Marks marks = marks_of(*part.edition, part.imposition, sheet - part.sheets_before,
-                               side == 0 ? SideName::front : SideName::back, part.sheets_before);
+  const int own = sheet_of_part(part, sheet);
+  const Marks marks = marks_of(*part.edition, part.imposition, own,
+                               side == 0 ? SideName::front : SideName::back, sheet - own);
   if (marks.lines.empty() && marks.texts.empty())
     return std::nullopt;
   const Size &size = job.imposition.sheets[static_cast<std::size_t>(sheet)].size;

@@ -30,6 +30,13 @@ constexpr Check table[] = {
      "Take staples with shorter legs.",
      "finish\n"
      "  staple     2, leg 1/4in, 2 1/8in from head and foot\n"},
+    {"numbers-nowhere", Kind::note, "Copies are numbered, and no copy shows its number",
+     "The line says which numbers the good copies have. They get there printed, where words say "
+     "[1](fact:copy), or by hand, where a page says so. Here neither is asked for.",
+     "Print the number on a page or on an insert, have it written in, or take the line out.",
+     "page 8\n"
+     "  words in label\n"
+     "    says \"Copy [1](fact:copy) of [50](fact:copies)\"\n"},
     {"off-the-copy", Kind::error, "A staple, hole or corner has no room on the copy",
      "Staples and holes are told by how far the outer ones are from head and foot. On a copy of 8 "
      "1/2 inches, places 5 inches from both would pass each other in the middle. A hole must lie "

@@ -15,6 +15,15 @@ constexpr Check table[] = {
      "  goes       round\n"
      "  height     2in\n"
      "  paper      long\n"},
+    {"empty-in-a-run", Kind::note, "A page is blank in the copies of one run",
+     "All that stands on the page is for another run alone, by `only`. The page is there in every "
+     "copy, since all copies have the same pages, and here nothing is printed on it.",
+     "Give the page something in these copies too, or leave it: a blank page is a page.",
+     "page 11\n"
+     "  words \"Signed by the three singers\" in label\n"
+     "    only     de-luxe\n"
+     "  words \"The end\" in label\n"
+     "    only     plain\n"},
     {"hidden-art", Kind::error, "Something is glued over words or a picture",
      "A pocket hides for good what lies under it, a board the whole page that it is glued to, and "
      "a "
@@ -62,6 +71,16 @@ constexpr Check table[] = {
      "insert band\n"
      "  goes       round\n"
      "  height     2in\n"},
+    {"only-in-a-piece", Kind::error, "A part of a piece is for one run alone",
+     "The book is laid for each run where its sheets differ. An insert, a wrap or a reverse is "
+     "laid "
+     "once, as it is, and goes into all copies or into those of one run.",
+     "Make two of the piece, each with `only` below it, and let each hold what its copies have.",
+     "insert card \"A card to sow\"\n"
+     "  only       de-luxe\n"
+     "  size       quarter-letter\n"
+     "  page 1\n"
+     "    words \"Sow this in May\" in label\n"},
     {"out-of-reach", Kind::error, "No reader gets to where it goes",
      "A reader turns leaves. Between the two sides of one leaf there is no room, the inside of a "
      "double leaf is not met, pages that a fold keeps shut do not come apart unless it is cut, and "

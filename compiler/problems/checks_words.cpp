@@ -53,6 +53,15 @@ constexpr Check table[] = {
      "empty box. The message shows the character and where it stands.",
      "Use another character, or set those words in a style whose face has it.",
      "words \"Tickets → here\" in label\n"},
+    {"number-in-a-text", Kind::error, "A copy's number stands in a text that runs on",
+     "A text runs through its boxes from page to page. With the number of the copy in it, it would "
+     "be a little longer in one copy than in another, and words might move from page to page: each "
+     "sheet would be another in every copy, and be printed alone.",
+     "Give the number words of its own, with a place that has room for the longest of them.",
+     "page 8\n"
+     "  words in label\n"
+     "    at       1/2in 7in, 3in x 1/2in\n"
+     "    says \"Copy [1](fact:copy) of [50](fact:copies)\"\n"},
     {"place-never-reached", Kind::error, "A box of this text is never reached",
      "The text jumps over this box, because an earlier one says that it continues on a later "
      "page. The box would stay empty however long the text is.",

@@ -125,10 +125,13 @@ Length caliper_of(const Edition &edition, const Sheet &sheet) {
   return sheet.stock == StockId::none ? Length{} : *edition[sheet.stock].caliper;
 }
 
-Mass by_hand(const CopyPart &part) {
+Mass by_hand(const CopyPart &part, std::optional<std::uint32_t> run) {
   Mass sum;
   each_laid(*part.edition, [&](ElementId id, int) {
-    if (const auto &mass = (*part.edition)[id].work.mass)
+    const Work &work = (*part.edition)[id].work;
+    if (work.only && run && **work.only != *run)
+      return;
+    if (const auto &mass = work.mass)
       sum.micrograms += (*mass)->micrograms;
   });
   sum.micrograms *= part.in_a_copy();
@@ -160,14 +163,19 @@ Length thickness_of(const CopyPart &part) {
   return sum;
 }
 
-CopyWeight weigh(std::span<const CopyPart> parts) {
+CopyWeight weigh(std::span<const CopyPart> parts, std::optional<std::uint32_t> asked) {
+  const Edition &book = *parts.front().edition;
+  const auto run = asked || book.runs.empty() ? asked : std::optional<std::uint32_t>(0);
+  const std::vector<const CopyPart *> held = parts_of_copy(parts, run);
   CopyWeight copy;
   const Size trimmed = parts.empty() ? Size{} : trimmed_size(*parts.front().edition);
   Mass all;
   bool known = true;
   for (const CopyPart &part : parts) {
-    copy.by_hand.micrograms += by_hand(part).micrograms;
     const PartWeight &one = copy.parts.emplace_back(weighed(part, trimmed));
+    if (std::find(held.begin(), held.end(), &part) == held.end())
+      continue;
+    copy.by_hand.micrograms += by_hand(part, run).micrograms;
     known = known && one.mass;
     all.micrograms += one.mass.value_or(Mass{}).micrograms * one.in_a_copy;
     copy.thickness += one.thickness * one.in_a_copy;
@@ -176,6 +184,17 @@ CopyWeight weigh(std::span<const CopyPart> parts) {
   if (known)
     copy.mass = all;
   return copy;
+}
+
+CopyWeight weigh_heaviest(std::span<const CopyPart> parts) {
+  CopyWeight heaviest = weigh(parts);
+  const auto count = static_cast<std::uint32_t>(parts.front().edition->runs.size());
+  for (std::uint32_t run = 1; run < count; ++run) {
+    CopyWeight other = weigh(parts, run);
+    if (other.mass.value_or(Mass{}).micrograms > heaviest.mass.value_or(Mass{}).micrograms)
+      heaviest = std::move(other);
+  }
+  return heaviest;
 }
 
 std::string in_grams(Mass mass) {

@@ -30,7 +30,10 @@ struct CopyWeight {
 
 Length thickness_of(const CopyPart &part); // of one
 
-CopyWeight weigh(std::span<const CopyPart> parts);
+// A copy of one run; of the first, or of all, where none is asked.
+CopyWeight weigh(std::span<const CopyPart> parts, std::optional<std::uint32_t> run = {});
+// Of several runs' copies the heaviest.
+CopyWeight weigh_heaviest(std::span<const CopyPart> parts);
 
 // "12.4 g", "0.8 g"; of a whole number without decimals.
 std::string in_grams(Mass mass);

@@ -97,6 +97,9 @@ std::vector<std::string> feeding(const Edition &edition, const Imposition &impos
                                   sheets_listed(plain), its(plain, "its place", "their places"),
                                   spoken::listed(now)));
   }
+  if (pass.numbered)
+    lines.emplace_back("Print all pages of the file once, in their order: each sheet has a number "
+                       "of its own, and the pile stays in the order that it comes out in.");
   if (pass.sides == PassSides::both)
     lines.push_back(fmt::format("Both sides are printed; {} turns each sheet over its {} edge.",
                                 machine.name.empty() ? "the machine" : machine.name,

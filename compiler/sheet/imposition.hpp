@@ -45,6 +45,7 @@ struct Side {
   SideName name = SideName::front;
   MachineId machine = MachineId::none; // what any of its pages asks by `by`, else the edition's
   std::vector<Place> places;
+  bool numbered = false; // shows the number of the copy that it comes into
 };
 
 struct Sheet {
@@ -74,9 +75,10 @@ struct Sheet {
   std::string piece;
   std::int64_t in_a_copy = 1;
   std::optional<std::uint32_t> only; // the run whose copies alone hold it
-  int up = 1;                        // so many alike are cut out of it
-  std::optional<Size> cell;          // what is cut out, where less than the whole sheet is
-  int reverse = 0;                   // the page that its whole back is; 0: none
+  int in_place_of = 0;      // of another book: the number of the sheet that it stands for; else 0
+  int up = 1;               // so many alike are cut out of it
+  std::optional<Size> cell; // what is cut out, where less than the whole sheet is
+  int reverse = 0;          // the page that its whole back is; 0: none
   int pages_before = 0;
 };
 

@@ -6,6 +6,7 @@
 #include "sheet/flaps.hpp"
 #include "sheet/impose.hpp"
 #include "sheet/live.hpp"
+#include "sheet/numbered.hpp"
 #include "sheet/piece_problems.hpp"
 #include "sheet/several_up.hpp"
 #include "sheet/spine.hpp"
@@ -94,8 +95,15 @@ void impose_wrap(CopyPart &made, const CopyPart &book, const Sources &sources, P
 }
 
 // `thickness` is of what a band goes round.
+CopyPart book_part(const Edition &edition, const Sources &sources, Problems &problems);
+
 CopyPart piece_part(const Piece &piece, const CopyPart &book, Length thickness,
                     const Sources &sources, Problems &problems) {
+  if (piece.is_other_book()) {
+    CopyPart other = book_part(piece.edition, sources, problems);
+    other.piece = &piece;
+    return other;
+  }
   CopyPart made;
   made.edition = &piece.edition;
   made.piece = &piece;
@@ -136,20 +144,27 @@ CopyPart still_to_be_made(const Piece &piece) {
   return part;
 }
 
+int sheets_made(const CopyPart &part) {
+  if (part.piece && part.piece->is_reverse())
+    return 0;
+  if (part.piece && part.piece->is_other_book())
+    return static_cast<int>(std::count(part.own_sheets.begin(), part.own_sheets.end(), true));
+  return static_cast<int>(part.imposition.sheets.size());
+}
+
 void number_on(std::vector<CopyPart> &parts) {
   for (std::size_t i = 1; i < parts.size(); ++i) {
     const CopyPart &last = parts[i - 1];
     parts[i].pages_before = last.pages_before + last.imposition.page_count;
-    const bool no_sheets = last.piece && last.piece->is_reverse();
-    parts[i].sheets_before =
-        last.sheets_before + (no_sheets ? 0 : static_cast<int>(last.imposition.sheets.size()));
+    parts[i].sheets_before = last.sheets_before + sheets_made(last);
   }
 }
 
 Length thickness_without_bands(const std::vector<CopyPart> &parts) {
   Length sum;
   for (const CopyPart &part : parts)
-    if (!part.piece || (!part.piece->is_band() && !part.piece->is_reverse()))
+    if (holds(part, std::nullopt) &&
+        !(part.piece && (part.piece->is_band() || part.piece->is_reverse())))
       sum += thickness_of(part) * part.in_a_copy();
   return sum;
 }
@@ -161,28 +176,55 @@ void take_reverse(Imposition &whole, const CopyPart &part) {
   Place place = part.imposition.place_of(1);
   place.page = part.pages_before + 1;
   back.places = {place};
+  back.numbered = part.imposition.sheets.front().sides[0].numbered;
   back.machine = *part.edition->machine;
   whole.where.push_back({0, 1, 0});
   whole.where.push_back({0, 1, 0}); // its own other side is the book
 }
 
+void take_sheet(Imposition &whole, const CopyPart &part, Sheet sheet) {
+  sheet.in_a_copy = part.in_a_copy();
+  if (part.piece && part.piece->only)
+    sheet.only = **part.piece->only;
+  sheet.pages_before = part.pages_before;
+  sheet.piece = part.piece ? part.piece->name : std::string();
+  for (Side &side : sheet.sides)
+    for (Place &place : side.places)
+      place.page = place.page > 0 && place.page <= part.imposition.page_count
+                       ? place.page + part.pages_before
+                       : 0;
+  whole.sheets.push_back(std::move(sheet));
+}
+
+// Of another book only the sheets that differ; what stands on the others is where the book's is.
+void take_other_book(Imposition &whole, const CopyPart &part) {
+  std::vector<int> index(part.own_sheets.size(), -1);
+  for (std::size_t i = 0; i < part.own_sheets.size(); ++i) {
+    if (!part.own_sheets[i])
+      continue;
+    index[i] = static_cast<int>(whole.sheets.size());
+    Sheet sheet = part.imposition.sheets[i];
+    sheet.in_place_of = sheet.number;
+    sheet.number = index[i] + 1;
+    take_sheet(whole, part, std::move(sheet));
+  }
+  for (std::size_t page = 1; page < part.imposition.where.size(); ++page) {
+    Spotted spot = part.imposition.where[page];
+    const int own = index[static_cast<std::size_t>(spot.sheet)];
+    spot.sheet = own < 0 ? spot.sheet : own;
+    whole.where.push_back(spot);
+  }
+}
+
 void take(Imposition &whole, const CopyPart &part) {
   if (part.piece && part.piece->is_reverse())
     return take_reverse(whole, part);
+  if (part.piece && part.piece->is_other_book())
+    return take_other_book(whole, part);
   const std::size_t first = whole.sheets.size();
   for (Sheet sheet : part.imposition.sheets) {
     sheet.number += part.sheets_before;
-    sheet.in_a_copy = part.in_a_copy();
-    if (part.piece && part.piece->only)
-      sheet.only = **part.piece->only;
-    sheet.pages_before = part.pages_before;
-    sheet.piece = part.piece ? part.piece->name : std::string();
-    for (Side &side : sheet.sides)
-      for (Place &place : side.places)
-        place.page = place.page > 0 && place.page <= part.imposition.page_count
-                         ? place.page + part.pages_before
-                         : 0;
-    whole.sheets.push_back(std::move(sheet));
+    take_sheet(whole, part, std::move(sheet));
   }
   for (std::size_t page = 1; page < part.imposition.where.size(); ++page) {
     Spotted spot = part.imposition.where[page];
@@ -191,7 +233,75 @@ void take(Imposition &whole, const CopyPart &part) {
   }
 }
 
+bool page_differs(const CopyPart &book, const CopyPart &other, int page) {
+  const auto index = static_cast<std::size_t>(page);
+  const std::vector<bool> &matter = other.piece->other_matter;
+  return (index < matter.size() && matter[index]) ||
+         *book.edition->pages[index].mode != *other.edition->pages[index].mode;
+}
+
+bool side_differs(const CopyPart &book, const CopyPart &other, const Side &one, const Side &two) {
+  return one.machine != two.machine ||
+         std::any_of(one.places.begin(), one.places.end(), [&](const Place &place) {
+           return place.page > 0 && place.page <= book.imposition.page_count &&
+                  page_differs(book, other, place.page);
+         });
+}
+
+bool sheet_differs(const CopyPart &book, const CopyPart &other, std::size_t sheet) {
+  const Sheet &one = book.imposition.sheets[sheet], &two = other.imposition.sheets[sheet];
+  return one.stock != two.stock || one.size != two.size ||
+         side_differs(book, other, one.sides[0], two.sides[0]) ||
+         side_differs(book, other, one.sides[1], two.sides[1]);
+}
+
+// A sheet that is another one in some run is made for each run by itself; all the others are made
+// for all copies, laid as the first run has them. How far a thicker cover pushes them out is then
+// its cover's: the difference is less than any knife holds.
+void find_own_sheets(std::vector<CopyPart> &parts) {
+  std::vector<CopyPart *> others;
+  for (CopyPart &part : parts)
+    if (part.piece && part.piece->is_other_book())
+      others.push_back(&part);
+  CopyPart &book = parts.front();
+  for (std::size_t sheet = 0; sheet < book.imposition.sheets.size() && !others.empty(); ++sheet) {
+    const bool differs = std::any_of(others.begin(), others.end(), [&](const CopyPart *other) {
+      return sheet_differs(book, *other, sheet);
+    });
+    if (differs)
+      book.imposition.sheets[sheet].only = 0;
+    for (CopyPart *other : others) {
+      other->own_sheets.push_back(differs);
+      if (differs)
+        other->imposition.sheets[sheet].only = **other->piece->only;
+    }
+  }
+}
+
 } // namespace
+
+bool holds(const CopyPart &part, std::optional<std::uint32_t> run) {
+  if (!part.piece || !part.piece->only)
+    return true;
+  const std::uint32_t only = **part.piece->only;
+  if (part.piece->is_other_book())
+    return run && *run == only;
+  return !run || *run == only;
+}
+
+std::vector<const CopyPart *> parts_of_copy(std::span<const CopyPart> parts,
+                                            std::optional<std::uint32_t> run) {
+  std::vector<const CopyPart *> held;
+  for (const CopyPart &part : parts) {
+    if (!holds(part, run))
+      continue;
+    if (part.piece && part.piece->is_other_book())
+      held.front() = &part;
+    else
+      held.push_back(&part);
+  }
+  return held;
+}
 
 std::vector<CopyPart> impose_parts(const Edition &edition, const Sources &sources,
                                    Problems &problems) {
@@ -210,6 +320,9 @@ std::vector<CopyPart> impose_parts(const Edition &edition, const Sources &source
   for (CopyPart &part : parts)
     if (part.piece && part.piece->is_band())
       part = piece_part(*part.piece, book, thickness, sources, problems);
+  for (CopyPart &part : parts)
+    find_numbered(*part.edition, part.imposition);
+  find_own_sheets(parts);
   number_on(parts);
   check_pieces(parts, problems);
   return parts;
@@ -266,6 +379,9 @@ std::string goes_in_words(const Piece &piece) {
     return "are glued to the front and the back of the copy";
   case Goes::round_the_book:
     return "goes round the book";
+  case Goes::instead:
+    return fmt::format("takes the place of the book's own sheets in the copies {}",
+                       piece.edition.runs[**piece.only].name);
   case Goes::behind:
     return "is the unfolded back of sheet 1";
   case Goes::loose:
@@ -284,6 +400,16 @@ const CopyPart &part_of_sheet(const std::vector<CopyPart> &parts, int sheet) {
   const auto after = std::find_if(parts.begin() + 1, parts.end(),
                                   [&](const CopyPart &p) { return p.sheets_before > sheet; });
   return *std::prev(after);
+}
+
+int sheet_of_part(const CopyPart &part, int sheet) {
+  int left = sheet - part.sheets_before;
+  if (part.own_sheets.empty() || !part.piece)
+    return left;
+  for (std::size_t i = 0; i < part.own_sheets.size(); ++i)
+    if (part.own_sheets[i] && left-- == 0)
+      return static_cast<int>(i);
+  return 0;
 }
 
 } // namespace bodkin

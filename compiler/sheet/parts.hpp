@@ -7,6 +7,7 @@
 #include "sheet/imposition.hpp"
 
 #include <memory>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -23,6 +24,8 @@ struct CopyPart {
   // Of a band and of boards: the piece with the size that the copy gives it, which `edition` then
   // is.
   std::shared_ptr<const Edition> sized;
+  // Of a piece that is another book: which of its sheets are made, the others being the book's.
+  std::vector<bool> own_sheets;
   // Laid several up, the piece is folded from a part of the sheet: an edition without sheet sizes.
   std::shared_ptr<const Edition> cut_out;
   std::int64_t in_a_copy() const { return piece ? *piece->count : 1; }
@@ -33,6 +36,12 @@ struct CopyPart {
 // out-of-reach.
 std::vector<CopyPart> impose_parts(const Edition &edition, const Sources &sources,
                                    Problems &problems);
+
+// Whether the copies of a run hold a part; none asked: of the first run, or of all.
+bool holds(const CopyPart &part, std::optional<std::uint32_t> run);
+// The parts of a copy of one run, its own book in place of the first's.
+std::vector<const CopyPart *> parts_of_copy(std::span<const CopyPart> parts,
+                                            std::optional<std::uint32_t> run);
 
 // All parts as one; of a book alone it is the book's own imposition.
 Imposition joined(const std::vector<CopyPart> &parts);
@@ -50,5 +59,7 @@ std::string goes_in_words(const Piece &piece);
 
 const CopyPart &part_of_page(const std::vector<CopyPart> &parts, int page);   // numbered on
 const CopyPart &part_of_sheet(const std::vector<CopyPart> &parts, int sheet); // index, numbered on
+// Of a part, the index among its own sheets of one that is numbered on.
+int sheet_of_part(const CopyPart &part, int sheet);
 
 } // namespace bodkin

@@ -2,6 +2,7 @@
 
 #include "sheet/feeding.hpp"
 #include "sheet/machine_of.hpp"
+#include "sheet/numbered.hpp"
 #include "sheet/one_side_only.hpp"
 #include "sheet/printings.hpp"
 #include "sheet/speech.hpp"
@@ -20,16 +21,20 @@ bool backs_turned(const Sheet &sheet, const Machine &machine) {
   return turns_about_upright != sheet.turns_upright;
 }
 
-std::vector<PassPage> pdf_pages(const PassPrinting &run, const Imposition &imposition,
-                                const Machine &machine) {
+std::vector<PassPage> pdf_pages(const PassPrinting &run, const Edition &edition,
+                                const Imposition &imposition) {
   std::vector<PassPage> pages;
   for (std::size_t i = 0; i < run.sheets.size(); ++i) {
-    const int sheet = run.sheets[i];
-    const bool turned = backs_turned(imposition.sheets[static_cast<std::size_t>(sheet)], machine);
-    if (run.sides != PassSides::backs)
-      pages.push_back({sheet, SideName::front, run.prints[i][0], false});
-    if (run.sides != PassSides::fronts)
-      pages.push_back({sheet, SideName::back, run.prints[i][1], turned});
+    const int index = run.sheets[i];
+    const Sheet &sheet = imposition.sheets[static_cast<std::size_t>(index)];
+    const bool turned = backs_turned(sheet, machine_of(edition, run.machine));
+    const std::int64_t times = run.numbered() ? sheets_needed(edition, sheet).all : 1;
+    for (std::int64_t nth = 0; nth < times; ++nth) {
+      if (run.sides != PassSides::backs)
+        pages.push_back({index, SideName::front, run.prints[i][0], false, nth});
+      if (run.sides != PassSides::fronts)
+        pages.push_back({index, SideName::back, run.prints[i][1], turned, nth});
+    }
   }
   return pages;
 }
@@ -50,6 +55,8 @@ std::string suffix(const Edition &edition, const std::vector<PassPrinting> &pass
   std::string text;
   if (!pass.piece.empty())
     text += "-" + pass.piece;
+  if (pass.only && pass.piece.empty())
+    text += "-" + edition.runs[*pass.only].name;
   if (differs([](const PassPrinting &) { return true; },
               [&](const PassPrinting &other) { return !same_mode(other); }))
     text += fmt::format("-{}", spoken::mode_name(pass.mode));
@@ -58,6 +65,8 @@ std::string suffix(const Edition &edition, const std::vector<PassPrinting> &pass
     text += pass.sides == PassSides::fronts ? "-fronts" : "-backs";
   if (differs(same_sides, [&](const PassPrinting &other) { return other.machine != pass.machine; }))
     text += "-" + machine_of(edition, pass.machine).name;
+  if (pass.numbered())
+    text += "-numbered";
   return text;
 }
 
@@ -110,7 +119,9 @@ std::vector<Pass> passes_of(const Edition &edition, const Imposition &imposition
     pass.mode = dearest(run, modes);
     pass.sides = run.sides;
     pass.sheets = run.sheets;
-    pass.pages = pdf_pages(run, imposition, machine_of(edition, run.machine));
+    pass.numbered = run.numbered();
+    pass.only = run.only;
+    pass.pages = pdf_pages(run, edition, imposition);
     pass.feeding = feeding(edition, imposition, passes, pass);
     passes.push_back(std::move(pass));
   }

@@ -30,8 +30,9 @@ enum class PassSides { both, fronts, backs };
 struct PassPage {
   int sheet = 0; // index into Imposition::sheets
   SideName side = SideName::front;
-  bool prints = true;  // false: an empty PDF page, so that the machine turns the sheet
-  bool turned = false; // half a turn from how sheets.pdf shows it, for the machine's flip
+  bool prints = true;   // false: an empty PDF page, so that the machine turns the sheet
+  bool turned = false;  // half a turn from how sheets.pdf shows it, for the machine's flip
+  std::int64_t nth = 0; // of a numbered pass: which of these sheets, from 0
 };
 
 struct Pass {
@@ -41,6 +42,9 @@ struct Pass {
   MachineId machine = MachineId::none;
   Mode mode = Mode::black;           // the dearest in it
   PassSides sides = PassSides::both; // both: two PDF pages for each sheet, front then back
+  // Each sheet of the run has pages of its own, since they show the copy's number: printed once.
+  bool numbered = false;
+  std::optional<std::uint32_t> only; // the run whose copies it is for; none: all
   std::vector<int> sheets;           // indices; none that it does not print
   std::vector<PassPage> pages;       // of its PDF
   std::vector<std::string> feeding;  // whole sentences: how paper goes in, and back in

@@ -146,7 +146,7 @@ void check_glued(const GluedOn &glued, Problems &problems) {
 
 void check_pieces(const std::vector<CopyPart> &parts, Problems &problems) {
   for (const CopyPart &part : parts) {
-    if (!part.piece)
+    if (!part.piece || part.piece->is_other_book())
       continue;
     check_size(parts, *part.piece, problems);
     check_reach(parts.front(), *part.piece, problems);

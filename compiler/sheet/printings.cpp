@@ -1,12 +1,27 @@
 #include "sheet/printings.hpp"
 
 #include "sheet/machine_of.hpp"
+#include "sheet/numbered.hpp"
 
 #include <map>
 #include <tuple>
 
 namespace bodkin {
 namespace {
+
+// What may go through a machine in one pass.
+using PassKey =
+    std::tuple<StockId, std::string, std::optional<std::uint32_t>, MachineId, int, bool>;
+
+// Sheets that differ from copy to copy are fed by themselves; a machine that turns sheets over
+// prints both sides of them then.
+PassKey key_of(const Edition &edition, const Sheet &sheet, int side, Mode mode) {
+  const Side &here = sheet.sides[static_cast<std::size_t>(side)];
+  const Machine &machine = machine_of(edition, here.machine);
+  const int apart = *machine.modes_apart ? static_cast<int>(mode) : -1;
+  const bool numbered = *machine.duplex == Duplex::by_machine ? is_numbered(sheet) : here.numbered;
+  return {sheet.stock, sheet.piece, sheet.only, here.machine, apart, numbered};
+}
 
 void add_side(PassPrinting &run, int sheet, int side, Mode mode) {
   if (run.sheets.empty() || run.sheets.back() != sheet) {
@@ -19,8 +34,7 @@ void add_side(PassPrinting &run, int sheet, int side, Mode mode) {
 
 std::vector<PassPrinting> gather(const Edition &edition, const Imposition &imposition,
                                  std::span<const SheetModes> modes) {
-  using Key = std::tuple<StockId, std::string, MachineId, int>;
-  std::map<Key, std::size_t> known;
+  std::map<PassKey, std::size_t> known;
   std::map<std::pair<StockId, std::string>, int> stock_order;
   std::vector<PassPrinting> runs;
   for (std::size_t i = 0; i < imposition.sheets.size(); ++i) {
@@ -33,19 +47,20 @@ std::vector<PassPrinting> gather(const Edition &edition, const Imposition &impos
       const SideMode &mode = modes[i][static_cast<std::size_t>(side)];
       if (!mode)
         continue;
-      const MachineId machine = sheet.sides[static_cast<std::size_t>(side)].machine;
-      const int apart = *machine_of(edition, machine).modes_apart ? static_cast<int>(*mode) : -1;
-      const auto [entry, fresh] =
-          known.emplace(Key{sheet.stock, sheet.piece, machine, apart}, runs.size());
+      const auto [entry, fresh] = known.emplace(key_of(edition, sheet, side, *mode), runs.size());
       if (fresh) {
         PassPrinting run;
         run.stock_order = order;
         run.stock = sheet.stock;
         run.piece = sheet.piece;
-        run.machine = machine;
+        run.only = sheet.only;
+        run.machine = sheet.sides[static_cast<std::size_t>(side)].machine;
         runs.push_back(std::move(run));
       }
-      add_side(runs[entry->second], static_cast<int>(i), side, *mode);
+      PassPrinting &run = runs[entry->second];
+      add_side(run, static_cast<int>(i), side, *mode);
+      run.shows[static_cast<std::size_t>(side)] |=
+          sheet.sides[static_cast<std::size_t>(side)].numbered;
     }
   }
   return runs;
@@ -62,6 +77,7 @@ PassPrinting only(const PassPrinting &run, PassSides sides) {
       half.sheets.push_back(run.sheets[i]);
       half.prints.push_back(run.prints[i]);
     }
+  half.shows[1 - side] = false;
   return half;
 }
 

@@ -16,8 +16,11 @@ struct PassPrinting {
   MachineId machine = MachineId::none;
   Mode mode = Mode::black; // the dearest
   PassSides sides = PassSides::both;
+  std::array<bool, 2> shows{};             // some front, some back shows its copy's number
+  std::optional<std::uint32_t> only;       // the run that it is for; none: all
   std::vector<int> sheets;                 // that it prints, rising
   std::vector<std::array<bool, 2>> prints; // front, back of each
+  bool numbered() const { return shows[0] || shows[1]; }
   bool prints_any(int side) const {
     return std::any_of(prints.begin(), prints.end(),
                        [side](const auto &pair) { return pair[static_cast<std::size_t>(side)]; });

@@ -2,6 +2,7 @@
 
 #include "sheet/copy_weight.hpp"
 #include "sheet/finish_text.hpp"
+#include "sheet/numbered.hpp"
 #include "sheet/speech.hpp"
 
 #include <nlohmann/json.hpp>
@@ -33,6 +34,16 @@ Json place_json(const Place &place, const Sheet &sheet) {
   return json;
 }
 
+// By place, the number of the copy that it comes into; null for a spare.
+Json numbers(const SheetsReport &report, const PassPage &page) {
+  Json all = Json::array();
+  const Sheet &sheet = report.imposition.sheets[static_cast<std::size_t>(page.sheet)];
+  for (const std::int64_t copy :
+       copies_on(report.edition, sheet, page.side == SideName::front ? 0 : 1, page.nth))
+    all.push_back(copy == spare_copy ? Json(nullptr) : Json(number_of(report.edition, copy)));
+  return all;
+}
+
 // Every PDF page that prints on a side, by sheet and side.
 using PassPages = std::vector<std::array<Json, 2>>;
 PassPages pass_pages(const SheetsReport &report) {
@@ -45,6 +56,8 @@ PassPages pass_pages(const SheetsReport &report) {
       Json entry;
       entry["file"] = pass.file;
       entry["pdf_page"] = i + 1;
+      if (pass.numbered)
+        entry["numbers"] = numbers(report, page);
       result[static_cast<std::size_t>(page.sheet)][page.side == SideName::front ? 0 : 1].push_back(
           std::move(entry));
     }
@@ -81,11 +94,26 @@ Json piece_json(const CopyPart &part, const PartWeight &weight) {
   return json;
 }
 
+Json runs_json(const std::vector<NamedRun> &runs, std::span<const CopyPart> parts) {
+  Json all = Json::array();
+  for (std::uint32_t run = 0; run < runs.size(); ++run) {
+    const CopyWeight copy = weigh(parts, run);
+    all.push_back({{"run", runs[run].name},
+                   {"copies", runs[run].run.copies},
+                   {"spare", runs[run].run.spare},
+                   {"weight", grams(copy.mass)},
+                   {"thickness", points(copy.thickness)}});
+  }
+  return all;
+}
+
 void add_weight(Json &json, std::span<const CopyPart> parts) {
   const CopyWeight copy = weigh(parts);
   json["weight"] = grams(copy.mass);
   json["weight_by_hand"] = grams(copy.by_hand);
   json["thickness"] = points(copy.thickness);
+  if (const auto &runs = parts.front().edition->runs; !runs.empty())
+    json["runs"] = runs_json(runs, parts);
   json["pieces"] = Json::array();
   for (std::size_t i = 0; i < parts.size(); ++i)
     json["pieces"].push_back(piece_json(parts[i], copy.parts[i]));
@@ -115,11 +143,15 @@ std::string sheets_as_json(const SheetsReport &report) {
     const Sheet &sheet = report.imposition.sheets[i];
     Json one;
     one["sheet"] = sheet.number;
-    if (!sheet.piece.empty()) {
+    if (!sheet.piece.empty() && sheet.in_place_of == 0) {
       one["piece"] = sheet.piece;
       one["in_a_copy"] = sheet.in_a_copy;
       one["up"] = sheet.up;
     }
+    if (sheet.only)
+      one["run"] = report.edition.runs[*sheet.only].name;
+    if (sheet.in_place_of > 0)
+      one["in_place_of"] = sheet.in_place_of;
     one["stock"] =
         sheet.stock == StockId::none ? Json(nullptr) : Json(report.edition[sheet.stock].name);
     one["width"] = points(sheet.size.width);

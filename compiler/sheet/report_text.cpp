@@ -47,19 +47,27 @@ std::string drawn(const Side &side, const Sheet &sheet, std::size_t width) {
   return text + "\n";
 }
 
-// By sheet and side: the PDF pages that print it.
-using PrintedBy = std::vector<std::array<std::string, 2>>;
-PrintedBy printed_by(const SheetsReport &report) {
-  PrintedBy result(report.imposition.sheets.size());
+std::string pdf_pages_of(const Pass &pass, int sheet, SideName side) {
+  std::vector<std::size_t> pages;
+  for (std::size_t i = 0; i < pass.pages.size(); ++i)
+    if (const PassPage &page = pass.pages[i];
+        page.prints && page.sheet == sheet && page.side == side)
+      pages.push_back(i + 1);
+  if (pages.empty())
+    return {};
+  if (pages.size() == 1)
+    return fmt::format("{} page {}", pass.file, pages.front());
+  return fmt::format("{} pages {}, {} to {}, one for each sheet of the run", pass.file, pages[0],
+                     pages[1], pages.back());
+}
+
+// The PDF pages that print a side.
+std::string printed_by(const SheetsReport &report, std::size_t sheet, SideName side) {
+  std::vector<std::string> all;
   for (const Pass &pass : report.passes)
-    for (std::size_t i = 0; i < pass.pages.size(); ++i) {
-      const PassPage &page = pass.pages[i];
-      std::string &text =
-          result[static_cast<std::size_t>(page.sheet)][page.side == SideName::front ? 0 : 1];
-      if (page.prints)
-        text += fmt::format("{}{} page {}", text.empty() ? "" : ", ", pass.file, i + 1);
-    }
-  return result;
+    if (std::string pages = pdf_pages_of(pass, static_cast<int>(sheet), side); !pages.empty())
+      all.push_back(std::move(pages));
+  return all.empty() ? "not printed" : fmt::format("{}", fmt::join(all, ", "));
 }
 
 // "  pages 3 and 5: 3 5/8in x 8 1/2in", where a panel is narrower than the rest.
@@ -101,29 +109,35 @@ std::string cuts_text(const SheetsReport &report, const Sheet &sheet) {
   return text + "\n";
 }
 
-std::string piece_words(const Sheet &sheet) {
-  if (sheet.piece.empty())
-    return {};
-  return sheet.in_a_copy == 1 ? fmt::format(" ({})", sheet.piece)
-                              : fmt::format(" ({}, {} in a copy)", sheet.piece, sheet.in_a_copy);
+std::string piece_words(const Edition &edition, const Sheet &sheet) {
+  std::vector<std::string> words;
+  if (!sheet.piece.empty() && sheet.in_place_of == 0)
+    words.push_back(sheet.piece);
+  if (!sheet.piece.empty() && sheet.in_a_copy > 1)
+    words.push_back(fmt::format("{} in a copy", sheet.in_a_copy));
+  if (sheet.only)
+    words.push_back(fmt::format("{} alone", edition.runs[*sheet.only].name));
+  if (sheet.in_place_of > 0)
+    words.push_back(fmt::format("in place of sheet {}", sheet.in_place_of));
+  return words.empty() ? "" : fmt::format(" ({})", fmt::join(words, ", "));
 }
 
-std::string sheet_text(const SheetsReport &report, const PrintedBy &printed, std::size_t index,
-                       std::size_t width) {
+std::string sheet_text(const SheetsReport &report, std::size_t index, std::size_t width) {
   const Sheet &sheet = report.imposition.sheets[index];
   const Edition &edition = report.edition;
-  std::string text = fmt::format(
-      "\nsheet {} of {}{}: {}, {}, creep {}{}\n", sheet.number, report.imposition.sheets.size(),
-      piece_words(sheet), sheet.stock == StockId::none ? "no stock" : edition[sheet.stock].name,
-      spoken::named_and_measured(sheet.size, ruler_of(sheet.size)),
-      written(sheet.creep, edition.ruler),
-      edition.creep_made_up_for || sheet.creep == Length{} ? "" : ", not made up for");
+  std::string text =
+      fmt::format("\nsheet {} of {}{}: {}, {}, creep {}{}\n", sheet.number,
+                  report.imposition.sheets.size(), piece_words(edition, sheet),
+                  sheet.stock == StockId::none ? "no stock" : edition[sheet.stock].name,
+                  spoken::named_and_measured(sheet.size, ruler_of(sheet.size)),
+                  written(sheet.creep, edition.ruler),
+                  edition.creep_made_up_for || sheet.creep == Length{} ? "" : ", not made up for");
   for (std::size_t s = 0; s < 2; ++s) {
     const Side &side = sheet.sides[s];
     const SideMode &mode = report.modes[index][s];
     text += fmt::format("  {:<5}  {:<6}  {}\n", side_name(side.name),
                         mode ? spoken::mode_name(*mode) : "blank",
-                        printed[index][s].empty() ? "not printed" : printed[index][s]);
+                        printed_by(report, index, side.name));
     text += side.places.empty() ? "    no pages\n" : drawn(side, sheet, width);
   }
   return text + narrower_pages(report, sheet) + cuts_text(report, sheet);
@@ -134,7 +148,7 @@ std::string pieces_text(const SheetsReport &report) {
   const std::vector<CopyPart> parts(report.parts.begin(), report.parts.end());
   std::string text;
   for (const CopyPart &part : parts)
-    if (part.piece)
+    if (part.piece && !part.piece->is_other_book())
       text += piece_in_words(parts, part, report.edition.ruler);
   return text;
 }
@@ -144,25 +158,46 @@ std::string thing_weighs(std::string_view name, std::int64_t count, Mass mass) {
                     : fmt::format("{} {} each, {} in a copy", name, in_grams(mass), count);
 }
 
-// "A copy weighs 21.4 g and is 0.043in thick: book 18.2 g, wrap 3.2 g."
-std::string weight_text(const SheetsReport &report) {
-  if (report.parts.empty())
-    return {};
-  const CopyWeight copy = weigh(report.parts);
-  std::vector<std::string> parts;
-  for (const PartWeight &part : copy.parts)
-    if (part.mass && part.mass->micrograms > 0)
-      parts.push_back(thing_weighs(part.name, part.in_a_copy, *part.mass));
+std::vector<std::string> weights_by_part(std::span<const CopyPart> parts, const CopyWeight &copy,
+                                         std::optional<std::uint32_t> run) {
+  const std::vector<const CopyPart *> held = parts_of_copy(parts, run);
+  std::vector<std::string> all;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    const PartWeight &part = copy.parts[i];
+    const bool other = parts[i].piece && parts[i].piece->is_other_book();
+    if (std::find(held.begin(), held.end(), &parts[i]) != held.end() && part.mass &&
+        part.mass->micrograms > 0)
+      all.push_back(thing_weighs(other ? "book" : part.name, part.in_a_copy, *part.mass));
+  }
   if (copy.by_hand.micrograms > 0)
-    parts.push_back(thing_weighs("hand work", 1, copy.by_hand));
+    all.push_back(thing_weighs("hand work", 1, copy.by_hand));
+  return all;
+}
+
+// "A copy weighs 21.4 g and is 0.043in thick: book 18.2 g, wrap 3.2 g."
+std::string weight_of_copy(const SheetsReport &report, std::optional<std::uint32_t> run) {
+  const CopyWeight copy = weigh(report.parts, run);
+  const std::vector<std::string> parts = weights_by_part(report.parts, copy, run);
+  const std::string name = run ? "A copy " + report.edition.runs[*run].name : "A copy";
   const std::string thick =
       fmt::format("{} thick, pressed flat", rounded(copy.thickness, report.edition.ruler));
   const std::string heavy =
-      copy.mass ? fmt::format("A copy weighs {} and is {}", in_grams(*copy.mass), thick)
-                : fmt::format("A copy is {}; a paper of no known weight is in it", thick);
+      copy.mass ? fmt::format("{} weighs {} and is {}", name, in_grams(*copy.mass), thick)
+                : fmt::format("{} is {}; a paper of no known weight is in it", name, thick);
   const std::string all =
       parts.size() < 2 ? heavy : fmt::format("{}: {}", heavy, fmt::join(parts, "; "));
   return fmt::format("\n{}.\n", wrapped(all, report_columns, 0));
+}
+
+std::string weight_text(const SheetsReport &report) {
+  if (report.parts.empty())
+    return {};
+  if (report.edition.runs.empty())
+    return weight_of_copy(report, std::nullopt);
+  std::string text;
+  for (std::uint32_t run = 0; run < report.edition.runs.size(); ++run)
+    text += weight_of_copy(report, run);
+  return text;
 }
 
 std::string folding_text(const Edition &edition, const Imposition &imposition) {
@@ -215,9 +250,8 @@ std::string sheets_as_text(const SheetsReport &report) {
           "leaf.\n";
   if (turned)
     text += "v after a page: its head points down; < left; > right.\n";
-  const PrintedBy printed = printed_by(report);
   for (std::size_t i = 0; i < imposition.sheets.size(); ++i)
-    text += sheet_text(report, printed, i, width);
+    text += sheet_text(report, i, width);
   return text + folding_text(report.edition, imposition) + pieces_text(report) +
          weight_text(report) + passes_text(report) + finish_in_words(report.edition, imposition);
 }
