@@ -155,6 +155,7 @@ Reading reading_of(const CopyPart &part, int page, int book_pages) {
   case Goes::round_the_copy:
   case Goes::outside:
   case Goes::behind:
+  case Goes::instead:
     break;
   }
   return {behind + 1, 0};
@@ -176,8 +177,12 @@ std::vector<Drawings> composed(const std::vector<Workshop> &workshops,
                                const std::vector<CopyPart> &parts, Problems &problems) {
   std::vector<Drawings> drawings(workshops.size());
   TextBoxes boxes;
-  for (std::size_t part = 0; part < workshops.size(); ++part)
-    lay_pages({workshops[part], drawings[part], boxes, problems, part});
+  for (std::size_t part = 0; part < workshops.size(); ++part) {
+    TextBoxes of_another_book;
+    const bool other = !parts.empty() && parts[part].piece && parts[part].piece->is_other_book();
+    lay_pages({workshops[part], drawings[part], other ? of_another_book : boxes, problems, part});
+    run_texts(of_another_book, workshops, drawings, problems);
+  }
   if (!parts.empty())
     put_in_reading_order(parts, boxes);
   run_texts(boxes, workshops, drawings, problems);
