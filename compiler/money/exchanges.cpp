@@ -8,6 +8,9 @@
 namespace bodkin {
 namespace {
 
+// Beyond so many sizes of sheet a maker is not choosing any more, and each is laid and priced.
+constexpr std::size_t most_sizes = 12;
+
 bool priced(const Stock &stock) { return (stock.costs || stock.included) && stock.sheet; }
 
 // A heavier paper may need a crease and a longer staple, and would be no like exchange.
@@ -62,7 +65,7 @@ std::vector<std::vector<PaperSwap>> exchanges(const Edition &edition,
   std::vector<std::vector<PaperSwap>> all{{}};
   std::set<Size> seen;
   for (const Stock &stock : edition.stocks) {
-    if (!priced(stock) || !seen.insert(**stock.sheet).second)
+    if (!priced(stock) || seen.size() == most_sizes || !seen.insert(**stock.sheet).second)
       continue;
     auto swaps = exchange_to(edition, used, **stock.sheet, other);
     if (swaps && std::ranges::find(all, *swaps) == all.end())

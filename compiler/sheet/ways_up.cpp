@@ -9,7 +9,6 @@
 #include "sheet/parts.hpp"
 
 #include <algorithm>
-#include <set>
 
 namespace bodkin {
 namespace {
@@ -44,24 +43,26 @@ std::optional<Size> cut_out_of_sheet(const Edition &book, Piecewise index, const
 // A kind of sheet that is laid: what is cut out, and the paper that it is cut from.
 struct CutFromPaper {
   Size cell, paper;
-  auto operator<=>(const CutFromPaper &) const = default;
+  bool operator==(const CutFromPaper &) const = default;
 };
 
 // None where a paper says no sheet, or a sheet is nothing.
-std::set<CutFromPaper> kinds_of(const Edition &edition, const Size &cell) {
-  std::set<CutFromPaper> kinds;
+std::vector<CutFromPaper> kinds_of(const Edition &edition, const Size &cell) {
+  std::vector<CutFromPaper> kinds;
   if (cell.width <= Length{} || cell.height <= Length{})
     return kinds;
   for (const StockId id : papers_asked(edition)) {
     if (id == StockId::none || !edition[id].sheet)
       return {};
-    kinds.insert({cell, **edition[id].sheet});
+    const CutFromPaper kind{cell, **edition[id].sheet};
+    if (std::find(kinds.begin(), kinds.end(), kind) == kinds.end())
+      kinds.push_back(kind);
   }
   return kinds;
 }
 
 // On all kinds of sheet alike; the margin is the least of them.
-std::optional<WayUp> way_of(const std::set<CutFromPaper> &kinds, std::int64_t up) {
+std::optional<WayUp> way_of(const std::vector<CutFromPaper> &kinds, std::int64_t up) {
   std::optional<WayUp> way;
   for (const CutFromPaper &kind : kinds) {
     const auto cells = best_cells(kind.paper, kind.cell, up);
