@@ -1,17 +1,12 @@
 #include "money/layings.hpp"
 
 #include "edition/piece.hpp"
-#include "measure/paper.hpp"
 #include "money/bill.hpp"
 #include "sheet/live.hpp"
 #include "sheet/machine_of.hpp"
 #include "sheet/parts.hpp"
-#include "sheet/speech.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
-#include <set>
-#include <tuple>
 
 namespace bodkin {
 namespace {
@@ -31,68 +26,6 @@ const CopyPart &part_of(const std::vector<CopyPart> &parts, const Edition &book,
 
 int up_of(const Edition &book, Piecewise piece) {
   return static_cast<int>(piece ? *book.pieces[*piece]->up : *book.up);
-}
-
-bool priced(const Stock &stock) { return (stock.costs || stock.included) && stock.sheet; }
-
-// A heavier paper may need a crease and a longer staple, and would be no like exchange.
-bool stands_for(const Stock &from, const Stock &to, Other other) {
-  if (!priced(to) || !from.weight || !to.weight || (*from.one_side != *to.one_side))
-    return false;
-  const Grammage a = (*from.weight)->grammage, b = (*to.weight)->grammage;
-  return other == Other::same_paper ? a == b && *from.tint == *to.tint : b <= a;
-}
-
-// Of the papers that come in such sheets the most like one.
-std::optional<StockId> most_like(const Edition &edition, StockId from, const Size &sheet,
-                                 Other other) {
-  std::optional<StockId> best;
-  const Stock &now = edition[from];
-  const auto unlike = [&](StockId id) {
-    const Stock &stock = edition[id];
-    return std::tuple(*stock.tint != *now.tint,
-                      (*now.weight)->grammage.mg_per_m2 - (*stock.weight)->grammage.mg_per_m2);
-  };
-  for (std::size_t i = 0; i < edition.stocks.size(); ++i) {
-    const auto id = static_cast<StockId>(i);
-    if (edition[id].sheet && **edition[id].sheet == sheet && stands_for(now, edition[id], other) &&
-        (!best || unlike(id) < unlike(*best)))
-      best = id;
-  }
-  return best;
-}
-
-// The exchange that brings all papers of a part to sheets of that size; none where one has no like.
-std::optional<std::vector<PaperSwap>> exchange_to(const Edition &edition,
-                                                  const std::vector<StockId> &used,
-                                                  const Size &sheet, Other other) {
-  std::vector<PaperSwap> swaps;
-  for (const StockId from : used) {
-    if (from == StockId::none)
-      return std::nullopt;
-    if (edition[from].sheet && **edition[from].sheet == sheet)
-      continue;
-    const auto to = most_like(edition, from, sheet, other);
-    if (!to)
-      return std::nullopt;
-    swaps.push_back({from, *to});
-  }
-  return swaps;
-}
-
-// Without any exchange first.
-std::vector<std::vector<PaperSwap>> exchanges(const Edition &edition,
-                                              const std::vector<StockId> &used, Other other) {
-  std::vector<std::vector<PaperSwap>> all{{}};
-  std::set<Size> seen;
-  for (const Stock &stock : edition.stocks) {
-    if (!priced(stock) || !seen.insert(**stock.sheet).second)
-      continue;
-    auto swaps = exchange_to(edition, used, **stock.sheet, other);
-    if (swaps && std::ranges::find(all, *swaps) == all.end())
-      all.push_back(std::move(*swaps));
-  }
-  return all;
 }
 
 void swap_papers(Edition &edition, const std::vector<PaperSwap> &swaps) {
@@ -277,78 +210,6 @@ std::vector<Laying> layings(const Edition &edition, std::optional<std::size_t> p
   for (auto &papers : all)
     finding.lay_on(std::move(papers));
   return std::move(finding.found);
-}
-
-std::string named(const Edition &edition, const Laying &laying) {
-  const std::string what = laying.piece ? edition.pieces[*laying.piece]->name : "the book";
-  const std::string up =
-      laying.way.up == 1 ? what + " one" : fmt::format("{} {} up", what, laying.way.up);
-  if (laying.papers.empty())
-    return up + (laying.way.up == 1 ? " on a sheet" : " on each sheet");
-  return fmt::format("{} on each {} sheet of {}", up, written(laying.sheet, edition.ruler),
-                     edition[laying.papers.front().to].name);
-}
-
-std::string on_condition(const Edition &edition, const Laying &laying) {
-  std::string text;
-  if (laying.keeps_off > Length{})
-    text = fmt::format("if nothing on it comes nearer than {} to its edges",
-                       written(laying.keeps_off, edition.ruler));
-  if (laying.turns_grain)
-    text += fmt::format("{}folded across the grain", text.empty() ? "" : ", ");
-  return text;
-}
-
-namespace {
-
-// Where a new line stands.
-std::string heading_of(const Edition &before, const Laying &laying) {
-  if (!laying.piece)
-    return "edition";
-  const Piece &piece = *before.pieces[*laying.piece];
-  return piece.is_boards() ? piece.name : "insert " + piece.name;
-}
-
-void type_up(const Edition &before, const Laying &laying, const Sources &sources,
-             ChangedLines &lines) {
-  const Range from = laying.piece ? before.pieces[*laying.piece]->up.from : before.up.from;
-  if (up_of(before, laying.piece) == laying.way.up)
-    return;
-  const std::string number = std::to_string(laying.way.up);
-  if (!from.somewhere())
-    lines.new_line(heading_of(before, laying), spoken::fact("up", number));
-  else if (bare_line(sources, line_of(sources, from)).ends_with("most"))
-    lines.rename(line_of(sources, from), "most", number);
-  else
-    lines.first_number(line_of(sources, from), laying.way.up);
-}
-
-void type_paper(const Edition &before, const Laying &laying, const PaperSwap &swap,
-                const Sources &sources, ChangedLines &lines) {
-  const Edition &part = edition_of(before, laying.piece);
-  const auto rename = [&](const std::optional<Known<StockId>> &asked) {
-    if (asked && **asked == swap.from && asked->from.somewhere())
-      lines.rename(line_of(sources, asked->from), before[swap.from].name, before[swap.to].name);
-  };
-  // A piece that names no paper has the book's.
-  if (laying.piece && *part.paper == swap.from && part.paper.from == before.paper.from)
-    lines.new_line(heading_of(before, laying), spoken::fact("paper", before[swap.to].name));
-  else
-    rename(part.paper);
-  rename(part.cover_stock);
-  std::set<LineKey> done;
-  for (const Page &page : part.pages)
-    if (page.asked.stock && done.insert(line_of(sources, page.asked.stock->from)).second)
-      rename(page.asked.stock);
-}
-
-} // namespace
-
-void type_lines(const Edition &before, const Laying &laying, const Sources &sources,
-                ChangedLines &lines) {
-  type_up(before, laying, sources, lines);
-  for (const PaperSwap &swap : laying.papers)
-    type_paper(before, laying, swap, sources, lines);
 }
 
 } // namespace bodkin

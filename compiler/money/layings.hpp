@@ -5,18 +5,14 @@
 
 #include "money/changed_lines.hpp"
 #include "money/charged.hpp"
-#include "sheet/several_up.hpp"
+#include "money/exchanges.hpp"
+#include "sheet/ways_up.hpp"
 
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace bodkin {
-
-struct PaperSwap {
-  StockId from = StockId::none, to = StockId::none;
-  bool operator==(const PaperSwap &) const = default;
-};
 
 struct Laying {
   std::optional<std::size_t> piece; // index into Edition::pieces; none: the book
@@ -27,9 +23,6 @@ struct Laying {
   Length keeps_off;
   bool turns_grain = false; // folds that run along the grain would cross it
 };
-
-// The same paper in other sheets, or any that is no heavier.
-enum class Other { same_paper, no_heavier };
 
 // As it is laid now is among them, unless there is no other way at all. Of those that use
 // as many sheets for the run only the one with most on a sheet. Papers without a price, sheets that

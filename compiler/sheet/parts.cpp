@@ -39,6 +39,23 @@ Problem no_whole_back(const Edition &book, const Piece &piece) {
       .related = {{book.up.from, "it is laid so here"}}};
 }
 
+Problem two_spines(const Edition &book, const Piece &wrap) {
+  const std::string paper = *wrap.edition.paper == StockId::none
+                                ? std::string("card")
+                                : wrap.edition[*wrap.edition.paper].name;
+  const int second = *book.page_count / 2 + 1;
+  return {.check = "two-spines",
+          .range = wrap.range,
+          .message = "two books back to back have two spines, and a wrap goes round one",
+          .why =
+              fmt::format("the second book begins at page {} and is read from the other side, so "
+                          "that its spine lies at the first one's fore-edge; a cover round both is "
+                          "a sheet of three panels folded like a Z, which is not laid here",
+                          second),
+          .type = {{fmt::format("page 1 on {0}\npage {1} on {0}", paper, second),
+                    "each book's outermost sheet as its cover, in place of the wrap"}}};
+}
+
 // A piece that goes round the copy, or is glued to it, is as large as the copy makes it.
 void size_by_copy(const Edition &book, Length thickness, CopyPart &part) {
   const Piece &piece = *part.piece;
@@ -88,7 +105,8 @@ void impose_cut_out(CopyPart &made, Length thickness, const Edition &book, const
 void impose_wrap(CopyPart &made, const CopyPart &book, const Sources &sources, Problems &problems) {
   const std::size_t told = problems.size();
   made.imposition = impose(*made.edition, sources, problems);
-  made.spine = spine_of(*book.edition, book.imposition);
+  if (!book.edition->folding->back_to_back)
+    made.spine = spine_of(*book.edition, book.imposition);
   if (made.spine > Length{})
     forget_sizes(problems, told);
   open_for_spine(*made.piece, made.spine, made.imposition, problems);
@@ -308,6 +326,8 @@ std::vector<CopyPart> impose_parts(const Edition &edition, const Sources &source
   const CopyPart book = book_part(edition, sources, problems);
   std::vector<CopyPart> parts{book};
   for (const auto &piece : edition.pieces) {
+    if (piece->is_wrap() && edition.folding->back_to_back)
+      problems.push_back(two_spines(edition, *piece));
     if (piece->is_reverse() && !book.imposition.one_side)
       problems.push_back(no_reverse(edition, *piece));
     else if (piece->is_reverse() && *edition.up > 1)

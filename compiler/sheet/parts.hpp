@@ -32,8 +32,8 @@ struct CopyPart {
 };
 
 // The book first. Problems as impose() has them, and those of the pieces: piece-too-large,
-// sticks-out, does-not-go-up, band-too-long, wrap-too-narrow, no-reverse, knife-through-fold,
-// out-of-reach.
+// sticks-out, does-not-go-up, band-too-long, wrap-too-narrow, no-reverse, two-spines,
+// knife-through-fold, out-of-reach.
 std::vector<CopyPart> impose_parts(const Edition &edition, const Sources &sources,
                                    Problems &problems);
 

@@ -2,71 +2,17 @@
 
 #include "measure/limits.hpp"
 #include "measure/paper.hpp"
+#include "sheet/even_rows.hpp"
 #include "sheet/geometry.hpp"
-#include "sheet/layout.hpp"
-#include "sheet/parts.hpp"
 #include "sheet/speech.hpp"
 
 #include <algorithm>
 #include <array>
 #include <fmt/format.h>
-#include <optional>
-#include <set>
 #include <utility>
 
 namespace bodkin {
 namespace {
-
-struct Cells {
-  Size sheet;
-  int columns = 1, rows = 1;
-  Length left, top; // of the first
-
-  Spot origin(int column, int row, const Size &cell) const {
-    return {left + cell.width * column, top + cell.height * row};
-  }
-};
-
-// How many stand beside each other along an edge, as far as anybody cuts them apart.
-std::int64_t most_along(Length sheet, Length cell) {
-  return std::min(cell > Length{} ? sheet.units() / cell.units() : 0, limits::cut_out);
-}
-
-std::optional<Cells> cells_of(const Size &sheet, const Size &cell, std::int64_t count) {
-  std::optional<Cells> best;
-  const std::int64_t widest = most_along(sheet.width, cell.width);
-  const std::int64_t highest = most_along(sheet.height, cell.height);
-  for (std::int64_t columns = 1; columns <= widest; ++columns) {
-    const std::int64_t rows = count / columns;
-    if (count % columns != 0 || rows > highest)
-      continue;
-    // Margins alike on all sides leave the machine its bare edge.
-    const auto least = [](const Cells &cells) { return std::min(cells.left, cells.top); };
-    const Cells cells{sheet, static_cast<int>(columns), static_cast<int>(rows),
-                      (sheet.width - cell.width * columns) / 2,
-                      (sheet.height - cell.height * rows) / 2};
-    if (!best || least(cells) > least(*best))
-      best = cells;
-  }
-  return best;
-}
-
-std::optional<Cells> best_cells(const Size &paper, const Size &cell, std::int64_t count) {
-  if (count > limits::cut_out)
-    return std::nullopt;
-  const auto as_is = cells_of(paper, cell, count), turned = cells_of(paper.turned(), cell, count);
-  if (!as_is || !turned)
-    return as_is ? as_is : turned;
-  const auto least = [](const Cells &cells) { return std::min(cells.left, cells.top); };
-  return least(*turned) > least(*as_is) ? turned : as_is;
-}
-
-bool more_than_anybody_cuts(const Size &paper, const Size &cell) {
-  const auto along = [](Length sheet, Length one) {
-    return std::min<std::int64_t>(sheet.units() / one.units(), limits::cut_out * 10);
-  };
-  return along(paper.width, cell.width) * along(paper.height, cell.height) > limits::cut_out;
-}
 
 std::string room_in_words(const Size &paper, const Size &cell, std::int64_t most) {
   if (most == 0)
@@ -116,7 +62,7 @@ Edges least(const Edges &a, const Edges &b) {
   return result;
 }
 
-void repeat_places(Side &side, const Cells &cells, const Size &cell) {
+void repeat_places(Side &side, const EvenRows &cells, const Size &cell) {
   const std::vector<Place> once = std::move(side.places);
   side.places.clear();
   std::vector<Edges> narrowest(once.size());
@@ -135,7 +81,7 @@ void repeat_places(Side &side, const Cells &cells, const Size &cell) {
 }
 
 // First the long way across the sheet, then each strip.
-std::vector<Sheet::FoldLine> cuts_of(const Cells &cells, const Size &cell) {
+std::vector<Sheet::FoldLine> cuts_of(const EvenRows &cells, const Size &cell) {
   std::vector<Sheet::FoldLine> cuts;
   const auto add = [&](Spot start, Spot end) {
     Sheet::FoldLine line;
@@ -156,8 +102,8 @@ std::vector<Sheet::FoldLine> cuts_of(const Cells &cells, const Size &cell) {
 
 // What is cut out is folded by itself, along lines that lie on the whole sheet meanwhile; its
 // fibres are the sheet's.
-std::vector<Sheet::FoldLine> repeated(const std::vector<Sheet::FoldLine> &lines, const Cells &cells,
-                                      const Size &cell, Grain grain) {
+std::vector<Sheet::FoldLine> repeated(const std::vector<Sheet::FoldLine> &lines,
+                                      const EvenRows &cells, const Size &cell, Grain grain) {
   std::vector<Sheet::FoldLine> all;
   for (int row = 0; row < cells.rows; ++row)
     for (int column = 0; column < cells.columns; ++column)
@@ -171,7 +117,7 @@ std::vector<Sheet::FoldLine> repeated(const std::vector<Sheet::FoldLine> &lines,
   return all;
 }
 
-void repeat(Sheet &sheet, const Cells &cells, std::int64_t up, Grain grain) {
+void repeat(Sheet &sheet, const EvenRows &cells, std::int64_t up, Grain grain) {
   const Size cell = sheet.size;
   for (Side &side : sheet.sides)
     repeat_places(side, cells, cell);
@@ -184,17 +130,6 @@ void repeat(Sheet &sheet, const Cells &cells, std::int64_t up, Grain grain) {
 }
 
 } // namespace
-
-std::int64_t most_on(const Size &paper, const Size &cell) {
-  std::int64_t most = 0;
-  for (const Size &sheet : {paper, paper.turned()}) {
-    const std::int64_t widest = most_along(sheet.width, cell.width);
-    const std::int64_t highest = most_along(sheet.height, cell.height);
-    for (std::int64_t columns = 1; columns <= widest; ++columns)
-      most = std::max(most, columns * std::min(highest, limits::cut_out / columns));
-  }
-  return most;
-}
 
 Edition without_sheets(const Edition &edition) {
   Edition cut_out = edition;
@@ -215,97 +150,6 @@ void lay_several_up(std::string_view name, const Known<std::int64_t> &up, const 
     else if (!std::exchange(told, true))
       problems.push_back(does_not_go_up(name, up, edition.ruler, **stock->sheet, sheet.size));
   }
-}
-
-namespace {
-
-using Piecewise = std::optional<std::size_t>; // index into Edition::pieces; none: the book
-
-// A band and boards are as large as the copy makes them, a pocket as its flaps do: such a piece is
-// laid with the whole copy, one on a sheet.
-std::optional<Size> cut_by_copy(Edition book, std::size_t index, const Sources &sources) {
-  auto alone = std::make_shared<Piece>(*book.pieces[index]);
-  alone->up.value = 1;
-  const std::string name = alone->name;
-  book.pieces[index] = std::move(alone);
-  Problems told_where_it_is_laid;
-  const std::vector<CopyPart> parts = impose_parts(book, sources, told_where_it_is_laid);
-  const Sheet &sheet = part_called(parts, name).imposition.sheets.front();
-  return sheet.cell.value_or(sheet.size);
-}
-
-// What one takes of a sheet; none where its folding cannot be done.
-std::optional<Size> cut_out_of_sheet(const Edition &book, Piecewise index, const Sources &sources) {
-  const Piece *piece = index ? book.pieces[*index].get() : nullptr;
-  if (piece && (piece->is_band() || piece->is_boards() || piece->is_pocket()))
-    return cut_by_copy(book, *index, sources);
-  const Edition &edition = piece ? piece->edition : book;
-  Problems told_where_it_is_laid;
-  const int strip = panels_of_strip(*edition.folding, *edition.page_count);
-  const auto folded = fold(*edition.folding, told_where_it_is_laid, strip);
-  return folded ? std::optional(sheet_size(edition, *folded, StockId::none)) : std::nullopt;
-}
-
-// A kind of sheet that is laid: what is cut out, and the paper that it is cut from.
-struct CutFromPaper {
-  Size cell, paper;
-  auto operator<=>(const CutFromPaper &) const = default;
-};
-
-// None where a paper says no sheet, or a sheet is nothing.
-std::set<CutFromPaper> kinds_of(const Edition &edition, const Size &cell) {
-  std::set<CutFromPaper> kinds;
-  if (cell.width <= Length{} || cell.height <= Length{})
-    return kinds;
-  for (const StockId id : papers_asked(edition)) {
-    if (id == StockId::none || !edition[id].sheet)
-      return {};
-    kinds.insert({cell, **edition[id].sheet});
-  }
-  return kinds;
-}
-
-// On all kinds of sheet alike; the margin is the least of them.
-std::optional<WayUp> way_of(const std::set<CutFromPaper> &kinds, std::int64_t up) {
-  std::optional<WayUp> way;
-  for (const CutFromPaper &kind : kinds) {
-    const auto cells = best_cells(kind.paper, kind.cell, up);
-    if (!cells)
-      return std::nullopt;
-    const Length margin = std::min(cells->left, cells->top);
-    if (!way)
-      way = WayUp{static_cast<int>(up), cells->columns, cells->rows, margin};
-    way->margin = std::min(way->margin, margin);
-  }
-  return way;
-}
-
-} // namespace
-
-std::vector<StockId> papers_asked(const Edition &edition) {
-  std::vector<StockId> papers{*edition.paper};
-  const auto add = [&](const std::optional<Known<StockId>> &stock) {
-    if (stock && std::find(papers.begin(), papers.end(), **stock) == papers.end())
-      papers.push_back(**stock);
-  };
-  add(edition.cover_stock);
-  for (const Page &page : edition.pages)
-    add(page.asked.stock);
-  return papers;
-}
-
-std::vector<WayUp> ways_up(const Edition &book, std::optional<std::size_t> piece,
-                           const Sources &sources) {
-  const auto cell = cut_out_of_sheet(book, piece, sources);
-  const auto kinds = kinds_of(piece ? book.pieces[*piece]->edition : book, cell.value_or(Size{}));
-  std::int64_t most = kinds.empty() ? 0 : limits::cut_out;
-  for (const CutFromPaper &kind : kinds)
-    most = std::min(most, most_on(kind.paper, kind.cell));
-  std::vector<WayUp> ways;
-  for (std::int64_t up = 1; up <= most; ++up)
-    if (const auto way = way_of(kinds, up))
-      ways.push_back(*way);
-  return ways;
 }
 
 } // namespace bodkin

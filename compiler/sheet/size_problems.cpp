@@ -1,8 +1,8 @@
 #include "sheet/size_problems.hpp"
 
 #include "measure/paper.hpp"
+#include "sheet/even_rows.hpp"
 #include "sheet/geometry.hpp"
-#include "sheet/several_up.hpp"
 #include "sheet/speech.hpp"
 
 #include <algorithm>

@@ -82,13 +82,13 @@ TEST_CASE("grams are told to a tenth, whole ones without it") {
 // The knife takes a quarter of the panel at the left, whose edge lies at the fore-edge with the
 // book's; the fold at the right lies short of the cut, and the panel folded in ends far from it.
 TEST_CASE("a fold-out bound in loses what reaches past the knife, and its free panel nothing") {
-  const Weighed found(book(
-      "", "stock long\n  weight 90 gsm\n  caliper 0.005in\n  sheet legal\n  costs included\n"
-          "folding fold-out\n  sheet legal, across\n  sheets 1\n  panels 3 by 1\n"
-          "  widths 22, 20, 14\n  fold right over left, 14 panels\n"
-          "  fold left over right, 22 panels\n"
-          "insert rows\n  size half-letter\n  folding fold-out\n  paper long\n  goes centre\n"
-          "  page 1\n    blank\nfinish\n  fold all\n  trim fore-edge 1/4in, foot 1/8in\n"));
+  const Weighed found(
+      book("", "stock long\n  weight 90 gsm\n  caliper 0.005in\n  sheet legal\n  costs included\n"
+               "folding fold-out\n  sheet legal, across\n  sheets 1\n  panels 3 by 1\n"
+               "  widths 22, 20, 14\n  fold right over left, 14 panels\n"
+               "  fold left over right, 22 panels\n"
+               "insert rows\n  size half-letter\n  folding fold-out\n  paper long\n  goes centre\n"
+               "  page 1\n    blank\nfinish\n  fold all\n  trim fore-edge 1/4in, foot 1/8in\n"));
   // Four sheets of 0.005in round it push it out 0.020in: of 5.5in stay 5.25 - 0.020, of the others
   // 5in and 3.5in: units '8.375 inch * (5.23 + 5 + 3.5) inch * 90 g/m^2' g
   CHECK(found.grams(1) == doctest::Approx(6.6767528).epsilon(1e-6));
