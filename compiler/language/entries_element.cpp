@@ -184,7 +184,7 @@ constexpr std::array entries{
     Entry{.word = "only",
           .under = "picture words credits colophon rule patch qr lay folio hand paste-up collate "
                    "crease fold staple trim sew punch cut glue round tie dry press add pack insert "
-                   "wrap paper cover printing price sells",
+                   "wrap paper cover printing price sells paid",
           .phrase = "run:name",
           .fallback = "every copy",
           .meaning =
