@@ -127,8 +127,6 @@ std::shared_ptr<Piece> book_of(Reader &reader, std::uint32_t run) {
 }
 
 bool differ_in_print(const Reader &reader) {
-  if (reader.edition.runs.empty())
-    return false;
   for (const std::string_view word : {"paper", "cover", "printing"})
     if (has_own_line(reader, word))
       return true;
@@ -158,9 +156,40 @@ void tell_empty_pages(Reader &reader, const Edition &one, const Edition &other,
       reader.report(empty_in_a_run(one, page, run));
 }
 
+Problem laid_on_a_piece(const Element &element, const Piece &piece) {
+  return {.check = "only-in-a-piece",
+          .range = element.work.only->from,
+          .message = fmt::format("what one run alone has is laid on {}, which all copies have",
+                                 piece.name),
+          .why = "what differs from run to run is laid for each of them, and a piece is laid once",
+          .type = {{{}, fmt::format("make two of {}, each with `only` below it", piece.name)}},
+          .related = {{piece.range, "the piece"}}};
+}
+
+// Standing matter may bring to a piece what is for one run.
+void settle_pieces(Reader &reader) {
+  for (std::shared_ptr<const Piece> &piece : reader.edition.pieces) {
+    const Element *foreign = nullptr;
+    each_laid(piece->edition, [&](ElementId id, int) {
+      if (is_of_one_run(piece->edition[id]))
+        foreign = &piece->edition[id];
+    });
+    if (foreign && !piece->only)
+      reader.report(laid_on_a_piece(*foreign, *piece));
+    if (!foreign || !piece->only)
+      continue;
+    auto own = std::make_shared<Piece>(*piece);
+    keep_for(own->edition, **own->only);
+    piece = std::move(own);
+  }
+}
+
 } // namespace
 
 void take_other_books(Reader &reader) {
+  if (reader.edition.runs.empty())
+    return;
+  settle_pieces(reader);
   if (!differ_in_print(reader))
     return;
   Edition &book = reader.edition;

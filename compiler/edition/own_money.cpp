@@ -94,7 +94,8 @@ void take_paid(Reader &reader, FactLine line) {
                                    "paid       $51.30 for printing"));
   Price price = **amount;
   price.currency = currency_meant(price.currency, written, reader.edition.currency.value);
-  reader.edition.paid.push_back({price, paid_for(line.words("what")), line.range()});
+  reader.edition.paid.push_back({price, paid_for(line.words("what")), line.range(),
+                                 only_in(reader, Facts(line).find("only"))});
 }
 
 Problem too_many_cards(const Reader &reader, Range line, Range written) {

@@ -124,7 +124,9 @@ std::optional<Known<std::uint32_t>> only_in(Reader &reader, FactLine line) {
     problem.type = {{fmt::format("run        10 copies called {}", name),
                      "a second run under edition, beside the first, called otherwise"}};
   else
-    problem.type = {{typed(reader, line.range(), line.range("run"), names.front()), {}}};
+    problem.type = {{typed(reader, line.range(), line.range("run"),
+                           reader.near(name, names).value_or(names.front())),
+                     {}}};
   reader.report(std::move(problem));
   return std::nullopt;
 }

@@ -29,12 +29,16 @@ bool has_other_books(const Edition &edition) {
                      [](const auto &piece) { return piece->is_other_book(); });
 }
 
-std::vector<const Piece *> wraps_of(const Edition &book) {
+std::vector<const Piece *> wraps_of(const Edition &book, std::optional<std::uint32_t> run) {
   std::vector<const Piece *> wraps;
   for (const auto &piece : book.pieces)
-    if (piece->is_wrap())
+    if (piece->is_wrap() && (!run || !piece->only || **piece->only == *run))
       wraps.push_back(piece.get());
   return wraps;
+}
+
+bool lie_together(const Piece &one, const Piece &other) {
+  return !one.only || !other.only || **one.only == **other.only;
 }
 
 } // namespace bodkin

@@ -79,7 +79,9 @@ bool is_own_matter(const Piece &piece, const Element &element);
 // Whether runs differ in what is printed.
 bool has_other_books(const Edition &edition);
 
-// The pieces that are wraps, from the book outwards.
-std::vector<const Piece *> wraps_of(const Edition &book);
+// The pieces that are wraps, from the book outwards; those of a run's copies, where one is asked.
+std::vector<const Piece *> wraps_of(const Edition &book, std::optional<std::uint32_t> run = {});
+// Not each in the copies of another run.
+bool lie_together(const Piece &one, const Piece &other);
 
 } // namespace bodkin

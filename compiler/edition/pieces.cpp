@@ -206,7 +206,23 @@ std::shared_ptr<Piece> piece_of(Reader &reader, FactLine line, const Wraps &wrap
   return piece;
 }
 
-Wraps names_of_wraps(std::size_t count) {
+// Of wraps that are each for another run; else none.
+Wraps names_by_run(const std::vector<FactLine> &wraps) {
+  Wraps names;
+  for (const FactLine &wrap : wraps) {
+    const std::string_view run = Facts(wrap).find("only").words("run");
+    std::string name = fmt::format("{}-wrap", run);
+    if (run.empty() || std::find(names.begin(), names.end(), name) != names.end())
+      return {};
+    names.push_back(std::move(name));
+  }
+  return names;
+}
+
+Wraps names_of_wraps(const std::vector<FactLine> &wraps) {
+  const std::size_t count = wraps.size();
+  if (Wraps by_run = names_by_run(wraps); count > 1 && !by_run.empty())
+    return by_run;
   if (count == 1)
     return {"wrap"};
   Wraps names(count);
@@ -231,7 +247,7 @@ std::vector<FactLine> lines_of(const Reader &reader, std::string_view word) {
 void take_pieces(Reader &reader) {
   std::vector<std::shared_ptr<Piece>> pieces;
   const std::vector<FactLine> wraps = lines_of(reader, "wrap");
-  const Wraps names = names_of_wraps(wraps.size());
+  const Wraps names = names_of_wraps(wraps);
   for (std::size_t i = 0; i < wraps.size(); ++i)
     pieces.push_back(piece_of(reader, wraps[i], names, names[i]));
   for (const std::string_view word : {"reverse", "boards"})

@@ -40,6 +40,7 @@ struct Paid {
   Price amount;
   PaidFor what = PaidFor::everything;
   Range range;
+  std::optional<Known<std::uint32_t>> only{}; // for the copies of this run alone
 };
 
 } // namespace bodkin

@@ -61,6 +61,13 @@ constexpr std::array entries{
           .meaning = "How many good copies are made, and how many spare; must be written.",
           .example = "run 50 copies, 3 spare",
           .many = true},
+    Entry{.word = "counts",
+          .under = "edition",
+          .phrase = "counts:pages",
+          .fallback = "1 to the copies of the run",
+          .meaning = "The numbers of the good copies, one each, from and to; words print a copy's "
+                     "own as `[1](fact:copy)`. Of several runs the first has the lowest.",
+          .example = "counts 1-50"},
     Entry{
         .word = "paper",
         .under = "edition insert",

@@ -54,7 +54,8 @@ struct SalesReport {
     if (!of.costs_once.is_zero())
       prose(6, fmt::format("{} once is taken off", money(of.costs_once)));
     prose(6, of.paid_after
-                 ? fmt::format("sold so alone, {} pay for the run", copies_words(*of.paid_after))
+                 ? fmt::format("sold so alone, {} {} for the run", copies_words(*of.paid_after),
+                               *of.paid_after == 1 ? "pays" : "pay")
                  : "sold so alone, the run is never paid");
   }
 

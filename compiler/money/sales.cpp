@@ -83,10 +83,33 @@ struct Counting {
   }
 };
 
-Exact of_groups(const Estimate &estimate, std::initializer_list<Group> groups) {
+bool is_for(PaidFor what, Group group) {
+  switch (what) {
+  case PaidFor::printing:
+    return group == Group::printing || group == Group::tax;
+  case PaidFor::paper:
+    return group == Group::paper;
+  case PaidFor::work:
+    return group == Group::hand || group == Group::finish || group == Group::other;
+  case PaidFor::everything:
+    break;
+  }
+  return true;
+}
+
+Exact of_all(const Estimate &estimate, PaidFor what) {
   Exact total;
   for (const EstimateLine &line : estimate.lines)
-    if (std::find(groups.begin(), groups.end(), line.group) != groups.end())
+    if (is_for(what, line.group))
+      total += line.total;
+  return total;
+}
+
+// What one run alone has: lines of its own, paper as so many sheets, since packs are for all.
+Exact of_run(const Estimate &estimate, PaidFor what, std::uint32_t run) {
+  Exact total;
+  for (const EstimateLine &line : estimate.lines)
+    if (line.only == run && (what == PaidFor::everything || is_for(what, line.group)))
       total += line.total;
   return total;
 }
@@ -115,29 +138,40 @@ std::optional<Sales> sales_of(const Edition &edition, const Estimate &estimate) 
   return std::move(out);
 }
 
+namespace {
+
+std::string name_of(PaidFor what) {
+  switch (what) {
+  case PaidFor::printing:
+    return "printing";
+  case PaidFor::paper:
+    return "paper";
+  case PaidFor::work:
+    return "work";
+  case PaidFor::everything:
+    break;
+  }
+  return "everything";
+}
+
+Exact estimated_for(const Estimate &estimate, const Paid &paid) {
+  if (paid.only)
+    return of_run(estimate, paid.what, **paid.only);
+  if (paid.what == PaidFor::everything)
+    return estimate.purse_total;
+  return paid.what == PaidFor::paper ? papers_bought(estimate) : of_all(estimate, paid.what);
+}
+
+} // namespace
+
 std::vector<PaidFigures> paid_of(const Edition &edition, const Estimate &estimate) {
   std::vector<PaidFigures> all;
   for (const Paid &paid : edition.paid) {
     if (!counts(edition, paid.amount.currency))
       continue;
-    PaidFigures figures{"everything", paid.range, in_own_money(edition, paid.amount), {}};
-    switch (paid.what) {
-    case PaidFor::printing:
-      figures.what = "printing";
-      figures.estimated = of_groups(estimate, {Group::printing, Group::tax});
-      break;
-    case PaidFor::paper:
-      figures.what = "paper";
-      figures.estimated = papers_bought(estimate);
-      break;
-    case PaidFor::work:
-      figures.what = "work";
-      figures.estimated = of_groups(estimate, {Group::hand, Group::finish, Group::other});
-      break;
-    case PaidFor::everything:
-      figures.estimated = estimate.purse_total;
-      break;
-    }
+    const auto run = paid.only ? std::optional(**paid.only) : std::nullopt;
+    PaidFigures figures{name_of(paid.what) + alone_in(edition, run), paid.range,
+                        in_own_money(edition, paid.amount), estimated_for(estimate, paid)};
     // Two bills of one kind are held against the estimate together.
     const auto same = std::find_if(all.begin(), all.end(), [&](const PaidFigures &other) {
       return other.what == figures.what;

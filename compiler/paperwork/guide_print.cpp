@@ -165,7 +165,9 @@ void tell_order_of_numbers(GuideWriter &writer) {
   const bool one = numbered.size() == 1;
   writer.say(fmt::format(
       "{} {} {} in the order of the numbers, the lowest to be taken first, and {} so: take from {} "
-      "always the next, one copy after another{}.{}{}",
+      "always the next, one copy after another{}. Where the lowest lies undermost, lay the pile "
+      "over, "
+      "sheet by sheet.{}{}",
       one ? "Pile" : "Piles", spoken::listed(numbered), one ? "lies" : "lie",
       one ? "stays" : "stay", one ? "it" : "each",
       one ? "" : ", so that a copy has one number wherever it stands",

@@ -27,7 +27,8 @@ public:
 
   std::string run(const std::vector<Mailing> &mailings) {
     prose(0, harmless(*edition_.title));
-    prose(0, fmt::format("By post: a copy is {}, {} thick and weighs {}.",
+    prose(0, fmt::format("By post: {} is {}, {} thick and weighs {}.",
+                         edition_.runs.empty() ? "a copy" : "the heaviest kind of copy",
                          spoken::measures(finished_size(edition_), edition_.ruler),
                          thick(copy_.thickness),
                          copy_.mass ? in_grams_and_ounces(*copy_.mass)

@@ -87,7 +87,7 @@ void check_layers(const CopyInspection &copy, Problems &problems) {
   for (std::size_t i = 1; i < wraps.size(); ++i) {
     const Inspection &outer = copy.of(part_called(copy.parts, wraps[i]->name));
     const StockId paper = *wraps[i]->edition.paper;
-    if (paper == StockId::none)
+    if (paper == StockId::none || !lie_together(*wraps[i - 1], *wraps[i]))
       continue;
     const Stock &stock = outer.edition[paper];
     if (stock.opacity && (*stock.opacity)->value() < hides_enough)

@@ -2,7 +2,9 @@
 #include "preflight/about.hpp"
 #include "preflight/families.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
+#include <optional>
 
 namespace bodkin {
 namespace {
@@ -11,14 +13,24 @@ namespace {
 constexpr Length no_clinch = Length::inches(1, 16), poor_clinch = Length::inches(1, 8);
 constexpr Length too_much = Length::inches(1, 4);
 
-// A wrap, and what goes at the centre, is stapled too.
-Length bound_in_with(const Edition &book) {
+Length bound_in_with(const Edition &book, std::optional<std::uint32_t> run) {
   Length pile;
   for (const auto &piece : book.pieces)
-    if ((piece->is_wrap() || *piece->goes == Goes::centre) &&
+    if ((!run || !piece->only || **piece->only == *run) &&
+        (piece->is_wrap() || *piece->goes == Goes::centre) &&
         *piece->edition.paper != StockId::none)
       pile += *book[*piece->edition.paper].caliper * *piece->count;
   return pile;
+}
+
+// A wrap, and what goes at the centre, is stapled too: of several runs' copies the thickest.
+Length bound_in_with(const Edition &book) {
+  if (book.runs.empty())
+    return bound_in_with(book, std::nullopt);
+  Length thickest;
+  for (std::uint32_t run = 0; run < book.runs.size(); ++run)
+    thickest = std::max(thickest, bound_in_with(book, run));
+  return thickest;
 }
 
 Length pile_at_fold(const Inspection &inspection) {

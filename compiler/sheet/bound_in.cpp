@@ -25,7 +25,8 @@ std::vector<Length> wraps_to(const Edition &book, const Piece &wrap) {
   std::vector<Length> calipers;
   const std::vector<const Piece *> wraps = wraps_of(book);
   for (auto it = wraps.rbegin(); it != wraps.rend(); ++it) {
-    calipers.push_back(caliper_of(book, *(*it)->edition.paper));
+    if (lie_together(**it, wrap))
+      calipers.push_back(caliper_of(book, *(*it)->edition.paper));
     if (*it == &wrap)
       break;
   }

@@ -40,7 +40,9 @@ std::vector<Length> wrapped_in(const Edition &edition, const Imposition &imposit
   std::vector<Length> calipers;
   if (imposition.sheets.back().section != imposition.sheets.front().section)
     return calipers;
-  for (const Piece *wrap : wraps_of(edition))
+  const std::optional<std::uint32_t> first =
+      edition.runs.empty() ? std::nullopt : std::optional<std::uint32_t>(0);
+  for (const Piece *wrap : wraps_of(edition, first))
     if (*wrap->edition.paper != StockId::none)
       calipers.insert(calipers.begin(), *edition[*wrap->edition.paper].caliper);
   return calipers;

@@ -72,7 +72,8 @@ std::string glued_words(const std::vector<CopyPart> &parts, const CopyPart &part
 std::string opacity_words(const std::vector<CopyPart> &parts, const CopyPart &part) {
   const auto wraps = wraps_of(*parts.front().edition);
   const StockId paper = *part.edition->paper;
-  if (wraps.size() < 2 || part.piece == wraps.front() || paper == StockId::none)
+  if (wraps.size() < 2 || part.piece == wraps.front() || paper == StockId::none ||
+      !lie_together(*wraps.front(), *part.piece))
     return {};
   const auto &opacity = (*part.edition)[paper].opacity;
   if (!opacity || (*opacity)->value() >= 1)

@@ -57,8 +57,9 @@ std::string pdf_pages_of(const Pass &pass, int sheet, SideName side) {
     return {};
   if (pages.size() == 1)
     return fmt::format("{} page {}", pass.file, pages.front());
-  return fmt::format("{} pages {}, {} to {}, one for each sheet of the run", pass.file, pages[0],
-                     pages[1], pages.back());
+  const std::string step = pages[1] == pages[0] + 1 ? "" : fmt::format(", {}", pages[1]);
+  return fmt::format("{} pages {}{} to {}, one for each sheet of the run", pass.file, pages[0],
+                     step, pages.back());
 }
 
 // The PDF pages that print a side.

@@ -52,6 +52,10 @@ inline std::string under(std::string_view parent, const std::string &line) {
     return text + "\n";
   if (parent == "edition")
     return "edition \"Bus\"\n  " + text + "\n";
+  for (const std::string_view fact : {"paper some", "cover on board", "printing black",
+                                      "price $5 a copy", "sells \"here\"", "paid $5"})
+    if (fact.substr(0, fact.find(' ')) == parent)
+      return "edition \"Bus\"\n  " + std::string(fact) + "\n    " + text + "\n";
   if (parent == "finish")
     return "finish\n  " + text + "\n";
   if (parent == "spread" || parent == "page")
@@ -65,7 +69,8 @@ inline std::string under(std::string_view parent, const std::string &line) {
       return "finish\n  " + std::string(step) + "\n    " + text + "\n";
   for (const std::string_view element :
        {"picture \"a.png\"", "words in body", "patch", "qr \"x\"", "hand stamp", "folio in label",
-        "paste-up \"it\"", "credits in label", "colophon in label"})
+        "paste-up \"it\"", "credits in label", "colophon in label",
+        "rule 1pt black, 1in 1in to 2in 1in", "lay some at 1in 1in"})
     if (element.substr(0, element.find(' ')) == parent)
       return "page 2\n  " + std::string(element) + "\n    " + text + "\n";
   if (parent == "wrap" || parent == "boards")

@@ -17,7 +17,7 @@ TEST_CASE("an unknown word is told with the nearest") {
         "  ~~~~~~~~\n"
         "  why   under picture stand: at, panel, cells, fills, fits, crop, focus, turn, tone, "
         "describe,\n"
-        "        source, outline and fill\n"
+        "        source, outline, fill and only\n"
         "  type  describe \"An umbrella\"\n");
 }
 

@@ -73,11 +73,14 @@ TEST_CASE("a word is explained in a maker's terms") {
         "  cover on NAME [in MODE]\n"
         "\n"
         "  The outermost sheet's stock, and how its four pages are printed.\n"
+        "  It may stand several times.\n"
         "\n"
         "    NAME is a name: corner-copier: small letters, digits and hyphens\n"
         "    MODE is what it is printed in: black, colour\n"
         "\n"
-        "  cover on board\n");
+        "  cover on board\n"
+        "\n"
+        "  Under it stand: only.\n");
   CHECK(explanation("umbrella") == "");
 }
 
