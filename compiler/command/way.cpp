@@ -99,8 +99,9 @@ void look_over(WayThrough &way) {
     const auto first = way.modes.begin() + part.sheets_before;
     const auto &own = modes.emplace_back(
         first, first + static_cast<std::ptrdiff_t>(part.imposition.sheets.size()));
-    each.push_back(
-        {*part.edition, part.imposition, way.drawings[i], own, *way.gallery, way.sources});
+    each.push_back({*part.edition, part.imposition, way.drawings[i], own, *way.gallery, way.sources,
+                    part.piece ? std::string_view(part.piece->name) : std::string_view(),
+                    part.sheets_before});
     preflight(each.back(), way.problems);
   }
   preflight(CopyInspection{way.parts, each}, way.problems);

@@ -55,7 +55,7 @@ void run_text(TextId text, const std::vector<TextBox> &boxes, const Workshop &wo
   StyleId style = StyleId::none;
   Mark mark;
   const TextBox *last = nullptr;
-  bool said_early = false;
+  std::vector<const TextBox *> empty;
   for (const std::size_t index : way) {
     const TextBox &box = boxes[index];
     if (*box.place.words->style == StyleId::none)
@@ -64,15 +64,15 @@ void run_text(TextId text, const std::vector<TextBox> &boxes, const Workshop &wo
       style = *box.place.words->style;
       flow = workshop.compositor.flow(prose, style);
     }
-    if (last && flow.ends_at(mark) && !said_early && !prose.blocks.empty()) {
-      problems.push_back(ends_early(workshop, text, box));
-      said_early = true;
-    }
+    if (last && flow.ends_at(mark) && !prose.blocks.empty())
+      empty.push_back(&box);
     std::vector<Line> lines;
     mark = fill_place(box.place, workshop.compositor, workshop.edition[style], flow, mark, lines);
     show(box, std::move(lines), drawings);
     last = &box;
   }
+  if (!empty.empty())
+    problems.push_back(ends_early(workshop, text, empty));
   if (last && !flow.ends_at(mark)) {
     const Words &words = *last->place.words;
     const Length measure =
