@@ -48,6 +48,16 @@ int decimals_for(const WayThrough &way) {
   return budget.over && money(way, cost) == money(way, budget.limit) ? 5 : 2;
 }
 
+// Prices that are missing, or in other money, were told; what they are for is in no sum.
+std::string_view what_is_left_out(const WayThrough &way) {
+  const auto left_out = [](const Problem &problem) {
+    return problem.check == "two-currencies" || problem.check == "no-price";
+  };
+  return std::any_of(way.problems.begin(), way.problems.end(), left_out)
+             ? " without what has no price in this money"
+             : "";
+}
+
 void tell_made(const WayThrough &way, const std::string &folder,
                const std::vector<std::string> &files) {
   const std::string place = fs::path(folder).filename().string() + "/";
@@ -56,8 +66,9 @@ void tell_made(const WayThrough &way, const std::string &folder,
   if (way.estimate.currency.empty())
     return;
   std::string line =
-      fmt::format("a copy costs {}",
-                  money(way, way.estimate.per_copy, way.estimate.budget ? decimals_for(way) : 2));
+      fmt::format("a copy costs {}{}",
+                  money(way, way.estimate.per_copy, way.estimate.budget ? decimals_for(way) : 2),
+                  what_is_left_out(way));
   if (const auto &budget = way.estimate.budget)
     line += fmt::format(" ({} {}{})", budget->over ? "over the budget of" : "budget",
                         money(way, budget->limit), budget->of_run ? " a run" : "");

@@ -147,8 +147,9 @@ void look_over(WayThrough &way) {
   for (std::size_t i = 0; i < way.parts.size(); ++i) {
     const CopyPart &part = way.parts[i];
     const auto &own = modes.emplace_back(modes_of_part(way, i));
-    each.push_back(
-        {*part.edition, part.imposition, way.drawings[i], own, *way.gallery, way.sources});
+    each.push_back({*part.edition, part.imposition, way.drawings[i], own, *way.gallery, way.sources,
+                    part.piece ? std::string_view(part.piece->name) : std::string_view(),
+                    part.sheets_before});
     preflight(each.back(), way.problems);
   }
   preflight(CopyInspection{way.parts, each}, way.problems);

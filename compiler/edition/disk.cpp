@@ -120,7 +120,7 @@ public:
       return {.trouble = Trouble::absent};
     const std::string path = real(beside(root_, joined(*parts)));
     if (path.empty())
-      return nearest_path(written, *parts);
+      return nearest(folder, written, *parts, most_bytes);
     if (!lies_in(path, root_))
       return {.trouble = Trouble::outside};
     return judged(path, most_bytes);
@@ -160,6 +160,42 @@ private:
     return {.path = path.substr(root_ == "/" ? 1 : root_.size() + 1)};
   }
 
+  // The same path as other systems write it, a name that is near, or the file in another folder.
+  Lookup nearest(std::string_view folder, std::string_view written,
+                 const std::vector<std::string> &parts, std::size_t most_bytes) const {
+    if (const std::string strokes = with_strokes(written); !strokes.empty()) {
+      Lookup looked = look(folder, strokes, most_bytes);
+      if (looked.trouble == Trouble::none || !looked.near.empty())
+        return {.trouble = Trouble::absent,
+                .near = looked.near.empty() ? strokes : std::move(looked.near)};
+    }
+    Lookup looked = nearest_path(written, parts);
+    if (looked.trouble == Trouble::absent && looked.near.empty() && searched_ <= most_searched)
+      looked.near = as_written_in(folder, elsewhere(std::string(last_part(written))));
+    return looked;
+  }
+
+  // A file of that name in the edition's folder or in one of those in it, the nearest first.
+  std::string elsewhere(const std::string &name) const {
+    std::vector<std::string> folders{""};
+    std::size_t looked_at = 0;
+    for (std::size_t i = 0; i < folders.size() && i < most_folders; ++i) {
+      const std::string here = folders[i];
+      for (const std::string &found : names_in(here.empty() ? root_ : beside(root_, here))) {
+        const std::string path = here.empty() ? found : here + "/" + found;
+        struct stat facts {};
+        // Links are not followed: what they lead to may lie outside, or in a circle.
+        if (++looked_at > most_names || ::lstat(beside(root_, path).c_str(), &facts) != 0)
+          continue;
+        if (S_ISREG(facts.st_mode) && found == name)
+          return path;
+        if (S_ISDIR(facts.st_mode))
+          folders.push_back(path);
+      }
+    }
+    return {};
+  }
+
   // Part by part, each corrected to what is there; no folder outside is ever listed.
   Lookup nearest_path(std::string_view written, const std::vector<std::string> &parts) const {
     Lookup looked{.trouble = Trouble::absent};
@@ -190,6 +226,8 @@ private:
 
   // Nobody mends a thousand paths one by one, and each search reads whole folders.
   static constexpr std::size_t most_searched = 500;
+  // An edition's pictures lie in a few folders; a disk's worth of others is not gone through.
+  static constexpr std::size_t most_folders = 50, most_names = 5'000;
   mutable std::size_t searched_ = 0;
   std::string root_, shelf_root_;
 };

@@ -113,6 +113,8 @@ struct Edition {
   Range finish_range;
 
   Ruler ruler = Ruler::inches; // what its own sizes are spoken in
+  // Nobody could read the size, or the folding: what would follow from a guess is not told.
+  bool size_guessed = false, folding_guessed = false;
 
   const Element &operator[](ElementId id) const { return elements[at(id)]; }
   const Stock &operator[](StockId id) const { return stocks[at(id)]; }

@@ -51,6 +51,14 @@ Lookup nearest_path(const Held &held, std::string_view written,
   return looked;
 }
 
+template <typename Held>
+std::string elsewhere(const Held &held, std::string_view name) {
+  for (const auto &[path, bytes] : held)
+    if (last_part(path) == name)
+      return path;
+  return {};
+}
+
 } // namespace
 
 void MemoryFiles::put(std::string path, std::string bytes) {
@@ -68,12 +76,27 @@ Lookup MemoryFiles::look(std::string_view folder, std::string_view written,
     return {.trouble = Trouble::outside};
   const std::string path = joined(*parts);
   const auto found = files_.find(path);
+  if (found == files_.end() && (is_there(files_, path) || path.empty()))
+    return {.trouble = Trouble::not_a_file};
   if (found == files_.end())
-    return is_there(files_, path) || path.empty() ? Lookup{.trouble = Trouble::not_a_file}
-                                                  : nearest_path(files_, written, *parts);
+    return nearest(folder, written, *parts, most_bytes);
   if (found->second->size() > most_bytes)
     return {.trouble = Trouble::too_big};
   return {.path = path};
+}
+
+Lookup MemoryFiles::nearest(std::string_view folder, std::string_view written,
+                            const std::vector<std::string> &parts, std::size_t most_bytes) const {
+  if (const std::string strokes = with_strokes(written); !strokes.empty()) {
+    Lookup looked = look(folder, strokes, most_bytes);
+    if (looked.trouble == Trouble::none || !looked.near.empty())
+      return {.trouble = Trouble::absent,
+              .near = looked.near.empty() ? strokes : std::move(looked.near)};
+  }
+  Lookup looked = nearest_path(files_, written, parts);
+  if (looked.trouble == Trouble::absent && looked.near.empty())
+    looked.near = as_written_in(folder, elsewhere(files_, last_part(written)));
+  return looked;
 }
 
 FileBytes MemoryFiles::read(const std::string &path) const {

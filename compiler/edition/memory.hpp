@@ -23,6 +23,8 @@ public:
   std::vector<std::string> shelf_names(std::string_view folder) const override;
 
 private:
+  Lookup nearest(std::string_view folder, std::string_view written,
+                 const std::vector<std::string> &parts, std::size_t most_bytes) const;
   using Held = std::map<std::string, std::shared_ptr<const std::string>, std::less<>>;
   Held files_, shelf_;
 };

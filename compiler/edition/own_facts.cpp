@@ -4,6 +4,7 @@
 #include "edition/own_runs.hpp"
 #include "edition/problems.hpp"
 #include "edition/values.hpp"
+#include "language/mended.hpp"
 #include "measure/paper.hpp"
 
 #include <algorithm>
@@ -20,24 +21,47 @@ Problem must_say(const Reader &reader, std::string_view fact, std::string why, s
                       std::move(why), std::move(line));
 }
 
-void take_size(Reader &reader) {
+// The units that a size is typed in; a paper by its name is spoken of in its own.
+Ruler ruler_typed(std::string_view words, const Size &size) {
+  if (words.find("mm") != std::string_view::npos || words.find("cm") != std::string_view::npos)
+    return Ruler::millimetres;
+  return words.find("in") != std::string_view::npos ? Ruler::inches : ruler_of(size);
+}
+
+// `usual` is what a line says that is handed out where there is none.
+void take_size(Reader &reader, std::string_view usual) {
   Edition &edition = reader.edition;
   const FactLine line = reader.edition_facts.find("size");
+  const std::string handed_out = fmt::format("size       {}", usual);
   if (const auto size = value_in<Size>(line, "size")) {
     if (size->value.width > Length{} && size->value.height > Length{}) {
       edition.size = *size;
-      edition.ruler = ruler_of(size->value);
+      edition.ruler = ruler_typed(reader.sources.text(size->from), size->value);
       return;
     }
     reader.report(too_small(size->from, "a page with no width or no height holds nothing",
-                            "the size is a page's as folded: width x height",
-                            "size       half-letter"));
+                            "the size is a page's as folded: width x height", handed_out));
   } else if (!line) {
     reader.report(must_say(reader, "size", "how a page is folded out of a sheet follows from it",
-                           "size       half-letter"));
+                           handed_out));
   }
   // Later rooms draw what they can, on the page that most zines have.
   edition.size = known(*paper_named("half-letter"), {});
+  edition.size_guessed = true;
+}
+
+bool counts_in_millimetres(const Reader &reader) {
+  const FileId own = reader.strongest_first.front()->tree.file;
+  return language::unit_of_habit(reader.sources.text(own)) != "in";
+}
+
+// A page of the copy after the knife: as large as a piece that lies in it may be.
+std::string copy_size(const Edition &book) {
+  Size size = *book.size;
+  for (const FinishStep &step : book.finish)
+    if (step.kind == StepKind::trim)
+      size = {size.width - step.fore_edge, size.height - step.head - step.foot};
+  return written(size, book.ruler);
 }
 
 // "inner 3in and outer 3in are 6in together, and a page is 5 1/2in wide"
@@ -59,7 +83,7 @@ bool leave_room(const Margins &m, const Size &size) {
 
 // None where the line is broken: half of `0,5in` is no margin of 0.
 std::optional<Margins> written_margins(Reader &reader, FactLine line, Margins margins) {
-  if (!line || line.statement->broken)
+  if (!line || (line.statement->broken && !line.statement->meant))
     return std::nullopt;
   if (const auto all = length_in(reader, line, "all", true))
     margins = {all->value, all->value, all->value, all->value};
@@ -158,7 +182,7 @@ void take_own_facts(Reader &reader) {
     take_margins(reader);
     return;
   }
-  take_size(reader);
+  take_size(reader, counts_in_millimetres(reader) ? "a5" : "half-letter");
   take_runs(reader);
   take_margins(reader);
   take_grid(reader);
@@ -173,8 +197,9 @@ void take_band_size(Reader &reader, const Size &book) {
   const Facts &facts = reader.edition_facts;
   const FactLine line = facts.find("height");
   if (!line)
-    reader.report(must_say(reader, "height", "its length is worked out; how high it is is yours",
-                           "height     2in"));
+    reader.report(
+        must_say(reader, "height", "its length is worked out; how high it is is yours",
+                 reader.edition.ruler == Ruler::inches ? "height     2in" : "height     50mm"));
   const auto height = value_in<Length>(line, "height");
   const auto overlap = value_in<Length>(facts.find("overlap"), "overlap");
   const Length glued = overlap ? overlap->value : Length::inches(3, 4);
@@ -184,13 +209,13 @@ void take_band_size(Reader &reader, const Size &book) {
       high ? height->from : Range{});
 }
 
-void take_piece_size(Reader &reader, const Size &book) {
+void take_piece_size(Reader &reader, const Edition &book) {
   if (reader.is_band())
-    take_band_size(reader, book);
+    take_band_size(reader, *book.size);
   else if (reader.wraps() || reader.is_boards())
-    reader.edition.size = known(book, {});
+    reader.edition.size = known(*book.size, {});
   else
-    take_size(reader);
+    take_size(reader, copy_size(book));
 }
 
 // These may stand several times below an edition alone.
@@ -205,7 +230,7 @@ void one_line_each(Reader &reader) {
 void take_piece_facts(Reader &reader, const Edition &book) {
   Edition &edition = reader.edition;
   edition.creep_made_up_for = book.creep_made_up_for;
-  take_piece_size(reader, *book.size);
+  take_piece_size(reader, book);
   take_margins(reader);
   take_grid(reader);
   const Facts &facts = reader.edition_facts;

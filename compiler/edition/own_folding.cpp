@@ -43,21 +43,24 @@ FactLine from_shelf(Reader &reader, std::string_view name) {
   return folding;
 }
 
-Problem unknown_folding(Reader &reader, FactLine line) {
-  const std::string_view name = line.words("folding");
-  std::vector<std::string> shelf = reader.files.shelf_names("foldings");
-  std::vector<std::string_view> names = reader.things(Family::folding).names();
-  names.insert(names.end(), shelf.begin(), shelf.end());
+std::vector<std::string> folding_names(const Reader &reader) {
+  std::vector<std::string> names = reader.files.shelf_names("foldings");
+  const std::vector<std::string_view> own = reader.things(Family::folding).names();
+  names.insert(names.begin(), own.begin(), own.end());
+  return names;
+}
+
+Problem unknown_folding(const Reader &reader, FactLine line, std::string_view meant,
+                        const std::vector<std::string_view> &names) {
   Problem problem{.check = "unknown-name",
                   .range = line.range("folding"),
-                  .message = fmt::format("no folding is called {}", name),
+                  .message = fmt::format("no folding is called {}", line.words("folding")),
                   .why = fmt::format("the foldings here and on the shelf: {}", list_of(names))};
-  const auto near = reader.near(name, names);
-  if (near)
-    problem.message += fmt::format("; did you mean {}?", *near);
-  problem.type.push_back({typed(reader, line.range(), line.range("folding"),
-                                near ? *near : std::string_view("saddle-stitch")),
-                          {}});
+  if (meant.empty())
+    return problem;
+  problem.message += fmt::format("; did you mean {}?", meant);
+  problem.type.push_back({typed(reader, line.range(), line.range("folding"), meant), {}});
+  problem.edits.push_back({line.range("folding"), std::string(meant)});
   return problem;
 }
 
@@ -78,13 +81,26 @@ static void take_other_foldings(Reader &reader) {
       reader.edition.other_foldings.push_back(folding_of(reader, thing.line));
 }
 
+// The folding asked for, or the one that was meant by a name that there is not.
+static FactLine folding_asked(Reader &reader, FactLine asked) {
+  if (!asked.has("folding"))
+    return {};
+  const std::string_view name = asked.words("folding");
+  if (const FactLine folding = find_folding(reader, name))
+    return folding;
+  const std::vector<std::string> all = folding_names(reader);
+  const std::vector<std::string_view> names(all.begin(), all.end());
+  const std::string_view meant = name_meant(reader, name, names).value_or(std::string_view{});
+  reader.report(unknown_folding(reader, asked, meant, names));
+  return meant.empty() ? FactLine{} : find_folding(reader, meant);
+}
+
 void take_folding(Reader &reader) {
   const FactLine asked = reader.edition_facts.find("folding");
   FactLine folding;
-  if (asked && asked.has("folding")) {
-    folding = find_folding(reader, asked.words("folding"));
-    if (!folding)
-      reader.report(unknown_folding(reader, asked));
+  if (asked) {
+    folding = folding_asked(reader, asked);
+    reader.edition.folding_guessed = !folding;
   }
   if (!folding)
     folding = find_folding(reader, usual_folding(reader));

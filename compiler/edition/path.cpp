@@ -75,6 +75,26 @@ std::string rewritten(std::string_view written, const std::vector<std::string> &
   return out;
 }
 
+std::string with_strokes(std::string_view written) {
+  if (written.find('\\') == std::string_view::npos)
+    return {};
+  std::string out(written);
+  std::replace(out.begin(), out.end(), '\\', '/');
+  return out;
+}
+
+std::string_view last_part(std::string_view written) {
+  return written.substr(written.find_last_of('/') + 1);
+}
+
+std::string as_written_in(std::string_view folder, std::string_view path) {
+  if (folder.empty())
+    return std::string(path);
+  const bool below =
+      path.size() > folder.size() && path.starts_with(folder) && path[folder.size()] == '/';
+  return below ? std::string(path.substr(folder.size() + 1)) : std::string();
+}
+
 bool is_shelf_name(std::string_view name) {
   const auto fits = [](char c) {
     return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-' || c == '/';

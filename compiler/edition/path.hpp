@@ -25,6 +25,16 @@ NearName near_name(std::string_view wanted, const std::vector<std::string> &amon
 std::string rewritten(std::string_view written, const std::vector<std::string> &was,
                       const std::vector<std::string> &now);
 
+// `written` with its backslashes as strokes; empty where it has none.
+std::string with_strokes(std::string_view written);
+
+// The file's own name of a path.
+std::string_view last_part(std::string_view written);
+
+// How a manuscript in `folder` writes the path of a file of the edition; empty where it lies
+// further out.
+std::string as_written_in(std::string_view folder, std::string_view path);
+
 // A shelf's name holds lower-case letters, digits, hyphens and one slash.
 bool is_shelf_name(std::string_view name);
 

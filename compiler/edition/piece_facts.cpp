@@ -151,7 +151,7 @@ void take_place(Reader &reader, FactLine line, const std::vector<std::string> &w
   take_band(reader, facts, piece);
   // Where it goes cannot be told from a broken line.
   const FactLine goes = facts.find("goes");
-  if (!goes || !goes.statement->broken)
+  if (!goes || !goes.statement->broken || goes.statement->meant)
     judge_idle(reader, line, facts, piece);
   if (*piece.goes != Goes::on_page)
     piece.flaps.reset();

@@ -85,7 +85,8 @@ std::string_view spoken(Family family) {
 
 namespace {
 
-// A name that this one is the beginning or the end of: green-80 for green.
+// A name that this one is the beginning or the end of: green-80 for green, eight-page-mini for
+// mini.
 std::optional<std::string_view> longer_name(std::string_view name,
                                             const std::vector<std::string_view> &names) {
   if (name.size() < 3 || names.size() > Reader::names_searched)
@@ -97,6 +98,12 @@ std::optional<std::string_view> longer_name(std::string_view name,
 }
 
 } // namespace
+
+std::optional<std::string_view> name_meant(Reader &reader, std::string_view name,
+                                           const std::vector<std::string_view> &names) {
+  const auto near = reader.near(name, names);
+  return near ? near : longer_name(name, names);
+}
 
 Problem unknown_name(Reader &reader, Family family, FactLine line, std::string_view part) {
   const std::string_view name = line.words(part);
@@ -110,10 +117,7 @@ Problem unknown_name(Reader &reader, Family family, FactLine line, std::string_v
                   .message = fmt::format("no {} here is called {}", spoken(family), name),
                   .why = there_is(reader, family)};
   const std::vector<std::string_view> names = reader.things(family).names();
-  std::optional<std::string_view> near = reader.near(name, names);
-  if (!near)
-    near = longer_name(name, names);
-  if (near) {
+  if (const auto near = name_meant(reader, name, names)) {
     problem.message += fmt::format("; did you mean {}?", *near);
     problem.type.push_back({typed(reader, line.range(), where, *near), {}});
     problem.edits.push_back({where, std::string(*near)});

@@ -22,6 +22,9 @@ std::string called_list(const Reader &reader);
 std::string place_words(const Reader &reader, Range range, FileId seen_from);
 std::string_view spoken(Family family); // "paper", "machine", "style" …
 
+// The nearest of some names, or one that this is a part of.
+std::optional<std::string_view> name_meant(Reader &reader, std::string_view name,
+                                           const std::vector<std::string_view> &names);
 Problem unknown_name(Reader &reader, Family family, FactLine line, std::string_view part);
 Problem duplicate_name(const Reader &reader, Family family, FactLine first, FactLine second);
 Problem own_beats_shelf(const Reader &reader, Family family, FactLine winner, FactLine loser);

@@ -216,11 +216,21 @@ std::optional<Prose> said_below(Reader &reader, FactLine line) {
   return read_bounded(reader, says.words("text"), says.range("text")).value_or(Prose{});
 }
 
+static Problem empty_words(FactLine line, std::string_view part) {
+  return {.check = "empty-words",
+          .range = line.range(part),
+          .message = fmt::format("{} holds no words", line.words(part)),
+          .why = "the places that ask for them would come out of the machine empty, and be paid",
+          .type = {{{}, "write the words into it, or take out what asks for them"}}};
+}
+
 std::optional<Prose> words_from(Reader &reader, FactLine line, std::string_view part) {
   const FileId file = take_words(reader, line, part);
   if (file == FileId::none)
     return std::nullopt;
   const std::string_view text = reader.sources.text(file);
+  if (text.find_first_not_of(" \t\r\n\f") == std::string_view::npos)
+    reader.report(empty_words(line, part));
   const Range whole{file, Offset{0}, Offset{static_cast<std::uint32_t>(text.size())}};
   return read_bounded(reader, text, whole);
 }

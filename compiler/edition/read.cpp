@@ -15,6 +15,7 @@
 #include "edition/unused.hpp"
 #include "edition/work.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace bodkin {
@@ -35,6 +36,12 @@ Problem missing_edition(const Reader &reader) {
                     {}}}};
 }
 
+bool bytes_hide_it(const Problems &problems, FileId file) {
+  return std::any_of(problems.begin(), problems.end(), [file](const Problem &problem) {
+    return problem.range.file == file && problem.check == "malformed-bytes";
+  });
+}
+
 } // namespace
 
 Reading read_edition(std::string_view path, const Files &files, Sources &sources,
@@ -46,7 +53,7 @@ Reading read_edition(std::string_view path, const Files &files, Sources &sources
   if (tell_no_manuscript(problems, reader.strongest_first.front()->tree.file, sources))
     return reading;
   gather(reader);
-  if (!reader.edition_line)
+  if (!reader.edition_line && !bytes_hide_it(problems, reader.strongest_first.front()->tree.file))
     reader.report(missing_edition(reader));
   take_written_currency(reader);
   take_own_facts(reader);

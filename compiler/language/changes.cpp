@@ -14,14 +14,18 @@ using Lines = std::vector<std::string>;
 struct Usual {
   std::string_view typed, ours;
 };
-constexpr std::array<Usual, 28> usual{
-    {{"second", "s"},     {"seconds", "s"},     {"sec", "s"},      {"secs", "s"},
-     {"minute", "min"},   {"minutes", "min"},   {"mins", "min"},   {"hour", "h"},
-     {"hours", "h"},      {"hr", "h"},          {"hrs", "h"},      {"gram", "g"},
-     {"grams", "g"},      {"ounce", "oz"},      {"ounces", "oz"},  {"pounds", "lb"},
-     {"lbs", "lb"},       {"per", "a"},         {"left", "inner"}, {"right", "outer"},
-     {"inside", "inner"}, {"outside", "outer"}, {"top", "head"},   {"bottom", "foot"},
-     {"one", "1"},        {"two", "2"},         {"three", "3"},    {"four", "4"}}};
+constexpr std::array<Usual, 31> usual{
+    {{"the", "a"},         {"total", "a run"}, {"altogether", "a run"},
+     {"second", "s"},      {"seconds", "s"},   {"sec", "s"},
+     {"secs", "s"},        {"minute", "min"},  {"minutes", "min"},
+     {"mins", "min"},      {"hour", "h"},      {"hours", "h"},
+     {"hr", "h"},          {"hrs", "h"},       {"gram", "g"},
+     {"grams", "g"},       {"ounce", "oz"},    {"ounces", "oz"},
+     {"pounds", "lb"},     {"lbs", "lb"},      {"per", "a"},
+     {"left", "inner"},    {"right", "outer"}, {"inside", "inner"},
+     {"outside", "outer"}, {"top", "head"},    {"bottom", "foot"},
+     {"one", "1"},         {"two", "2"},       {"three", "3"},
+     {"four", "4"}}};
 
 // A word of everyday speech for one of ours, here or just before.
 void everyday(const Trial &trial, Lines &lines) {
@@ -32,13 +36,36 @@ void everyday(const Trial &trial, Lines &lines) {
         lines.push_back(trial.with(i, one.ours));
 }
 
-// `back cover`: a name in two words. `#note`: a remark that touches its sign.
+bool is_plain_number(const Trial &trial, std::size_t i) {
+  return trial.words(i).find_first_not_of("0123456789") == std::string_view::npos;
+}
+
+// `8-page-mini`: names begin with a letter.
+void spelled_out(const Trial &trial, Lines &lines) {
+  constexpr std::array<std::string_view, 13> words{"",     "one",    "two",   "three", "four",
+                                                   "five", "six",    "seven", "eight", "nine",
+                                                   "ten",  "eleven", "twelve"};
+  const std::size_t at = trial.failure.at;
+  if (!trial.wants({ValueKind::name}) || !is_plain_number(trial, at) ||
+      at + 1 >= trial.lexemes.size() || trial.lexemes[at].end != trial.lexemes[at + 1].begin ||
+      trial.words(at + 1)[0] != '-')
+    return;
+  const std::string_view digits = trial.words(at);
+  const int number = digits == "16" ? 16 : digits.size() > 2 ? 0 : std::stoi(std::string(digits));
+  if (number == 16)
+    lines.push_back(trial.with(at, "sixteen"));
+  else if (number > 0 && number < static_cast<int>(words.size()))
+    lines.push_back(trial.with(at, words[static_cast<std::size_t>(number)]));
+}
+
+// `back cover`, `paper 90`: a name in two words. `#note`: a remark that touches its sign.
 void joined(const Trial &trial, Lines &lines) {
   const std::size_t at = trial.failure.at;
   if (trial.words(at).starts_with('#'))
     lines.push_back(trial.with(at, fmt::format("# {}", trial.words(at).substr(1))));
-  if (at > 1 && trial.lexemes[at].kind == LexemeKind::word &&
-      trial.lexemes[at - 1].kind == LexemeKind::word)
+  const bool part_of_name =
+      trial.lexemes[at].kind == LexemeKind::word || is_plain_number(trial, at);
+  if (at > 1 && part_of_name && trial.lexemes[at - 1].kind == LexemeKind::word)
     lines.push_back(trial.line.substr(0, trial.lexemes[at - 1].end) + "-" +
                     trial.line.substr(trial.lexemes[at].begin));
 }
@@ -100,6 +127,17 @@ void comma(const Trial &trial, Lines &lines) {
   lines.push_back(trial.line.substr(0, end) + "," + trial.line.substr(end));
 }
 
+// Words that the lexeme parted stay apart.
+std::string without(const Trial &trial, std::size_t at) {
+  const std::uint32_t before = trial.lexemes[at - 1].end;
+  if (at + 1 >= trial.lexemes.size())
+    return trial.line.substr(0, before);
+  const std::string after = trial.line.substr(trial.lexemes[at + 1].begin);
+  if (before != trial.lexemes[at].begin)
+    return trial.line.substr(0, trial.lexemes[at].begin) + after;
+  return trial.line.substr(0, before) + " " + after;
+}
+
 void put_in(const Trial &trial, const std::vector<std::string> &all, Lines &lines) {
   const bool sign = !trial.ended() && trial.lexemes[trial.failure.at].kind == LexemeKind::comma;
   const std::uint32_t before = trial.lexemes[trial.failure.at - 1].end;
@@ -155,10 +193,14 @@ std::vector<std::string> changes_that_keep(const Trial &trial, const Entry &entr
     change_measures(trial, file, lines);
     change_money(trial, file, lines);
     change_type_size(trial, lines);
+    spelled_out(trial, lines);
     joined(trial, lines);
   }
   comma(trial, lines);
-  put_in(trial, words, lines);
+  // Before a word that nobody knows, any one of several would be a guess.
+  if (words.size() == 1 || trial.ended() ||
+      trial.lexemes[trial.failure.at].kind != LexemeKind::word)
+    put_in(trial, words, lines);
   put_in(trial, samples(trial, entry, file), lines);
   return lines;
 }
@@ -169,12 +211,9 @@ std::vector<std::string> changes_that_drop(const Trial &trial, const Entry &entr
   const std::size_t at = trial.failure.at;
   if (trial.ended() || at == 0)
     return lines;
-  lines.push_back(at + 1U < trial.lexemes.size()
-                      ? trial.line.substr(0, trial.lexemes[at].begin) +
-                            trial.line.substr(trial.lexemes[at + 1U].begin)
-                      : trial.line.substr(0, trial.lexemes[at - 1U].end));
-  for (const std::string &word : literals(trial))
-    lines.push_back(trial.with(at, word));
+  lines.push_back(without(trial, at));
+  if (const std::vector<std::string> words = literals(trial); words.size() == 1)
+    lines.push_back(trial.with(at, words.front()));
   if (trial.wants({ValueKind::language, ValueKind::colour, ValueKind::mode}))
     for (const std::string &words : samples(trial, entry, file))
       lines.push_back(trial.with(at, words));

@@ -39,6 +39,9 @@ std::vector<std::string> changes_that_keep(const Trial &trial, const Entry &entr
 std::vector<std::string> changes_that_drop(const Trial &trial, const Entry &entry,
                                            std::string_view file);
 
+// The unit of a number that x touches: `85x` has none, `85mmx` has mm; no unit at all of others.
+std::optional<std::string_view> before_the_x(std::string_view unit);
+
 // changes_values.cpp: the line with its lengths, its money and its type sizes as they are written
 // here.
 void change_measures(const Trial &trial, std::string_view file, std::vector<std::string> &lines);

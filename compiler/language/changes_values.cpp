@@ -44,6 +44,17 @@ std::string_view unit_of_line(const Trial &trial, std::string_view file) {
   return unit_of_habit(file);
 }
 
+// `40mmx40mm` with room on both sides of the x; a side without a unit has the other's.
+std::string apart(const Trial &trial) {
+  const std::size_t at = trial.failure.at;
+  const std::string_view words = trial.words(at);
+  const std::string_view own = *before_the_x(read_amount(words).unit);
+  const std::string_view other = read_amount(trial.words(at + 1)).unit;
+  return fmt::format("{}{}{} x {}", trial.line.substr(0, trial.lexemes[at].begin),
+                     words.substr(0, words.size() - 1), own.empty() ? other : "",
+                     trial.line.substr(trial.lexemes[at + 1].begin));
+}
+
 // Four lengths in a row are a point and a size, whatever signs stand between them.
 std::string point_and_size(const Trial &trial) {
   std::vector<std::string_view> numbers;
@@ -58,15 +69,23 @@ std::string point_and_size(const Trial &trial) {
                      numbers[1], numbers[2], numbers[3]);
 }
 
-// `5p` is five hundredths, and so is `5c`.
+// `5p` is five hundredths, and so are `5c` and `5¢`.
 std::string from_pence(std::string_view words, std::string_view sign) {
   const Amount amount = read_amount(words);
-  if (!amount.whole() || amount.digits >= 100 || (amount.unit != "p" && amount.unit != "c"))
+  const bool small = amount.unit == "p" || amount.unit == "c" || amount.unit == "\u00a2";
+  if (!small || !amount.whole() || amount.digits >= 100'000)
     return {};
-  return fmt::format("{}0.{:02}", sign, amount.digits);
+  return fmt::format("{}{}.{:02}", sign, amount.digits / 100, amount.digits % 100);
 }
 
 } // namespace
+
+std::optional<std::string_view> before_the_x(std::string_view unit) {
+  if (!unit.ends_with('x'))
+    return {};
+  unit.remove_suffix(1);
+  return unit.empty() || units_in(unit) ? std::optional(unit) : std::nullopt;
+}
 
 void change_measures(const Trial &trial, std::string_view file, std::vector<std::string> &lines) {
   if (!trial.wants({ValueKind::length, ValueKind::size, ValueKind::across, ValueKind::down,
@@ -75,6 +94,9 @@ void change_measures(const Trial &trial, std::string_view file, std::vector<std:
   if (trial.wants({ValueKind::place}))
     if (std::string line = point_and_size(trial); !line.empty())
       lines.push_back(std::move(line));
+  if (is_number(trial, trial.failure.at) && is_number(trial, trial.failure.at + 1U))
+    if (before_the_x(read_amount(trial.words(trial.failure.at)).unit))
+      lines.push_back(apart(trial));
   lines.push_back(measured(trial, trial.failure.at, {}));
   lines.push_back(measured(trial, trial.failure.at, unit_of_line(trial, file)));
 }

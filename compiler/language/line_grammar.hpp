@@ -31,7 +31,7 @@ struct over : p::seq<decimal, p::one<'/'>, decimal> {};
 struct amount : p::sor<mixed, over, drawn, decimal> {};
 struct inch_mark
     : p::sor<p::one<'"'>, p::utf8::one<0x2033>, p::utf8::one<0x201D>, p::string<'\'', '\''>> {};
-struct unit : p::sor<p::plus<p::alpha>, p::one<'%'>, p::utf8::one<0xB0>, inch_mark> {};
+struct unit : p::sor<p::plus<p::alpha>, p::one<'%'>, p::utf8::one<0xB0, 0xA2>, inch_mark> {};
 struct number : p::seq<p::opt<minus>, amount, p::opt<unit>> {};
 
 struct span_end : p::not_at<p::sor<p::one<'.', '/'>, p::alnum>> {};

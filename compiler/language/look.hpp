@@ -56,4 +56,13 @@ Slip length_unit(const Look &look);
 Slip other_unit(const Look &look);
 Slip pounds(const Look &look);
 
+// slips_units.cpp: units as people write them elsewhere.
+Slip grams(const Look &look);
+Slip sides_touch(const Look &look);
+Slip spare_in_hundredths(const Look &look);
+
+// slips_order.cpp: the order of parts, and commas between them.
+Slip parts_exchanged(const Look &look);
+Slip needless_comma(const Look &look);
+
 } // namespace bodkin::language

@@ -1,4 +1,5 @@
 #include "language/match.hpp"
+#include "language/slips.hpp"
 #include "measure/limits.hpp"
 #include "measure/paper.hpp"
 
@@ -34,9 +35,10 @@ bool read_length(Cursor &cursor, Length &length) {
 
 bool read_size(Cursor &cursor, Size &size) {
   if (cursor.is(LexemeKind::word)) {
-    const std::optional<Size> paper = paper_named(cursor.words(cursor.at));
+    const std::string_view name = cursor.words(cursor.at);
+    const std::optional<Size> paper = paper_named(name);
     if (!paper)
-      return cursor.wanted(Piece::whole);
+      return cursor.wanted(paper_named(small_letters(name)) ? Piece::capitals : Piece::whole);
     ++cursor.at;
     size = *paper;
     return true;

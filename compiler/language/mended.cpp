@@ -1,6 +1,7 @@
 #include "language/mended.hpp"
 
 #include "language/changes.hpp"
+#include "language/order.hpp"
 #include "problems/characters.hpp"
 
 namespace bodkin::language {
@@ -28,6 +29,13 @@ std::optional<Trial> next_step(const Trial &trial, const std::vector<std::string
   return {};
 }
 
+std::optional<std::string> in_order(const Trial &trial, const Entry &entry) {
+  for (const Reordered &other : reorderings(trial, entry))
+    if (can_be_read(other.line, entry))
+      return other.line;
+  return {};
+}
+
 } // namespace
 
 bool can_be_read(std::string_view typed, const Entry &entry) {
@@ -42,6 +50,8 @@ std::optional<std::string> mended(std::string_view typed, const Entry &entry,
   for (int step = 0; step < most_steps && !trial.fits && !trial.lexemes.empty(); ++step) {
     const std::vector<std::string> kept = changes_that_keep(trial, entry, file);
     if (std::optional<std::string> line = last_step(kept, entry))
+      return harmless(*line);
+    if (std::optional<std::string> line = in_order(trial, entry))
       return harmless(*line);
     if (std::optional<std::string> line = last_step(changes_that_drop(trial, entry, file), entry))
       return harmless(*line);

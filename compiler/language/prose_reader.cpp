@@ -4,6 +4,7 @@
 #include "language/utf8.hpp"
 #include "measure/limits.hpp"
 
+#include <algorithm>
 #include <cmark.h>
 #include <memory>
 #include <set>
@@ -25,6 +26,14 @@ std::string_view view(const char *text) {
   return text ? std::string_view(text) : std::string_view{};
 }
 
+// No prose does: a word processor's own form, a picture, an archive.
+bool holds_controls(std::string_view text) {
+  return std::any_of(text.begin(), text.end(), [](char c) {
+    const auto byte = static_cast<unsigned char>(c);
+    return byte < 0x20 && c != '\t' && c != '\n' && c != '\r' && c != '\f';
+  });
+}
+
 class ProseReader {
 public:
   ProseReader(Range origin, const Sources &sources, Problems &problems)
@@ -32,13 +41,16 @@ public:
         first_line_(sources.where(origin.file, origin.begin).line) {}
 
   Prose run(std::string_view text) {
-    tell_malformed(text);
-    language::BoundedProse prose = language::bounded(text);
+    const bool malformed = tell_malformed(text);
+    if (malformed && holds_controls(text))
+      return {};
+    // One slip is told, and no face is blamed for the signs that it leaves.
+    language::BoundedProse prose =
+        language::bounded(malformed ? language::well_formed(text) : std::string(text));
     if (prose.deep_line != 0)
       tell(language::prose_too_deep(lines(prose.deep_line, prose.deep_line)));
     if (prose.tangled_line != 0)
       tell(language::prose_too_tangled(lines(prose.tangled_line, prose.tangled_line)));
-    // Malformed bytes come out as U+FFFD, which can be set and drawn.
     const Document document(
         cmark_parse_document(prose.text.data(), prose.text.size(), CMARK_OPT_VALIDATE_UTF8));
     const std::unique_ptr<cmark_iter, FreeIterator> iterator(cmark_iter_new(document.get()));
@@ -316,7 +328,7 @@ private:
     const auto begin = static_cast<std::uint32_t>(bytes(origin_.begin) + at);
     return {origin_.file, Offset{begin}, Offset{begin + 1}};
   }
-  void tell_malformed(std::string_view text) {
+  bool tell_malformed(std::string_view text) {
     std::size_t count = 0;
     std::size_t first = 0;
     std::size_t first_line = 0;
@@ -332,6 +344,7 @@ private:
     }
     if (count != 0)
       tell(language::prose_bytes(byte_of(text, first, first_line), first, count));
+    return count != 0;
   }
 
   Range origin_;

@@ -1,5 +1,6 @@
 #include "language/reader.hpp"
 
+#include "language/meant.hpp"
 #include "language/mended.hpp"
 
 #include "language/large_pages.hpp"
@@ -48,6 +49,8 @@ Reader::Reader(FileId file, const Sources &sources, Problems &problems)
       text_(sources.text(file).substr(0, limits::manuscript_bytes)) {
   tree_.file = file;
   all_text_ = first_malformed(text_) == std::string_view::npos;
+  if (!all_text_)
+    text_ = tree_.unescaped.emplace_back(well_formed(text_));
   tree_.statements.reserve(text_.size() / bytes_a_statement);
   tree_.captures.reserve(text_.size() / bytes_a_statement);
   in_large_pages(tree_.statements.data(), tree_.statements.capacity() * sizeof(Statement));
@@ -65,8 +68,9 @@ Tree Reader::read() {
   while (next_line(line))
     read_line(line);
   if (malformed_lines_ != 0)
-    problems_.push_back(
-        malformed_bytes(tree_.file, static_cast<std::uint32_t>(malformed_at_), malformed_lines_));
+    problems_.push_back(malformed_bytes(tree_.file, sources_.text(tree_.file),
+                                        static_cast<std::uint32_t>(malformed_at_),
+                                        malformed_lines_));
   return std::move(tree_);
 }
 
@@ -82,22 +86,23 @@ bool Reader::next_line(Line &line) {
       all.remove_suffix(1);
     const std::size_t indent = blanks(all);
     line = {all.substr(0, indent), all.substr(indent), static_cast<std::uint32_t>(start + indent)};
-    if (!line.content.empty() && is_text(line) && !is_comment(line.content))
+    look_at_bytes(line);
+    if (!line.content.empty() && !is_comment(line.content))
       return true;
   }
   return false;
 }
 
-// A line with malformed bytes is left out: they are its problem, and what they hide is unknown.
-bool Reader::is_text(const Line &line) {
+// A line with malformed bytes is read as far as it goes: they are its one problem.
+void Reader::look_at_bytes(const Line &line) {
+  malformed_ = false;
   if (all_text_)
-    return true;
-  const std::size_t malformed = first_malformed(line.content);
-  if (malformed == std::string_view::npos)
-    return true;
-  if (malformed_lines_++ == 0)
+    return;
+  const std::string_view there = sources_.text(tree_.file).substr(line.begin, line.content.size());
+  const std::size_t malformed = first_malformed(there);
+  malformed_ = malformed != std::string_view::npos;
+  if (malformed_ && malformed_lines_++ == 0)
     malformed_at_ = line.begin + malformed;
-  return false;
 }
 
 void Reader::read_line(const Line &line) {
@@ -114,7 +119,7 @@ void Reader::read_line(const Line &line) {
 
 void Reader::place_word() {
   if (lexemes_[0].kind != LexemeKind::word) {
-    if (frames_.back().told_of_prose)
+    if (frames_.back().told_of_prose || turned_round())
       return;
     frames_.back().last_unknown = true;
     tell(lexemes_[0].kind == LexemeKind::colour || typed().words(0).starts_with('#')
@@ -132,6 +137,28 @@ void Reader::place_word() {
     return statement(*entry, frames_.back(), from, Trust::written);
   if (!adopt(word))
     unknown(word);
+}
+
+// `4 up` for `up 4`.
+bool Reader::turned_round() {
+  const Context context = frames_.back().context;
+  if (lexemes_.size() < 2 || lexemes_[0].kind != LexemeKind::number ||
+      lexemes_[1].kind != LexemeKind::word || typed().touches(0) || context == Context::none)
+    return false;
+  const Entry *entry = grammar_.find(typed().words(1), context);
+  const std::string meant =
+      typed().with(lexemes_[0].begin, lexemes_[1].end,
+                   std::string(typed().words(1)) + " " + std::string(typed().words(0)));
+  if (!entry || !can_be_read(meant, *entry))
+    return false;
+  tell(number_before_word(typed(), meant));
+  Frame &frame = frames_.back();
+  const std::uint32_t number = link(*entry, frame);
+  Statement &statement = tree_.statements[number];
+  statement.broken = true;
+  read_as_meant(typed(), meant, tree_, statement);
+  frame.last_opens = opened(statement);
+  return true;
 }
 
 const Entry *Reader::known_word(std::string_view word) {
@@ -198,7 +225,8 @@ std::uint32_t Reader::link(const Entry &entry, Frame &frame) {
     tree_.first = number;
   frame.last = number;
   frame.newest_grandchild = no_statement;
-  frame.last_unknown = false;
+  frame.grandchild_opens = Context::none;
+  frame.last_unknown = frame.last_taken_in = false;
   return number;
 }
 
@@ -248,7 +276,15 @@ void Reader::match_phrase(Statement &statement, std::uint32_t from, Trust trust)
     return tell(open_quote(typed(), *cursor.open_text));
   // Where the word was a guess, its phrase may be another's; that is no second problem.
   if (!fits && trust != Trust::guessed)
-    tell(phrase_slip(typed(), *statement.entry, failure_));
+    tell_phrase(statement);
+}
+
+// What is handed out to be typed is what later rooms work with.
+void Reader::tell_phrase(Statement &statement) {
+  Problem problem = phrase_slip(typed(), *statement.entry, failure_);
+  if (problem.type.size() == 1 && can_be_read(problem.type.front().line, *statement.entry))
+    read_as_meant(typed(), problem.type.front().line, tree_, statement);
+  tell(std::move(problem));
 }
 
 void Reader::tell_twice(const Entry &entry, std::uint32_t statement, std::uint32_t parent) {
@@ -297,6 +333,8 @@ Stands Reader::stands(const Frame &frame) const { return {grammar_.name(frame.co
 bool Reader::keeps_problems() const { return told_ < limits::problems_kept; }
 
 void Reader::tell(Problem problem) {
+  if (malformed_)
+    return;
   if (keeps_problems())
     problems_.push_back(std::move(problem));
   ++told_;

@@ -22,8 +22,10 @@ struct Frame {
   std::uint32_t newest_grandchild = no_statement; // the newest one under `last`
   Context context = Context::none;                // what may stand here
   Context last_opens = Context::none;             // what may stand under `last`
-  bool last_unknown = false; // the newest line is no statement, and what is under it is let be
-  bool unjudged = false;     // under such a line
+  Context grandchild_opens = Context::none;       // and under `newest_grandchild`, if taken in
+  bool last_taken_in = false; // `last` stood too far out and said so; what is under it is let be
+  bool last_unknown = false;  // the newest line is no statement, and what is under it is let be
+  bool unjudged = false;      // under such a line
   bool told_of_prose = false;
   bool told_of_nothing = false;
 };
@@ -45,22 +47,30 @@ private:
 
   bool next_line(Line &line); // the next that says something
   void read_line(const Line &line);
-  bool is_text(const Line &line);
+  void look_at_bytes(const Line &line);
 
   // reader_depth.cpp
   bool settle(const Line &line);
   void descend(std::string_view indent);
   void ascend();
+  void settle_between(const Line &line);
   void settle_mixed(const Line &line);
   bool adopt(std::string_view word);
+  bool adopt_under_last(std::string_view word);
+  bool adopt_further_out(std::string_view word);
+  bool adopt_at_edge(std::string_view word);
+  bool knows(const Frame &frame, std::string_view word) const;
+  bool deeper_follows() const;
 
   void place_word();
   const Entry *known_word(std::string_view word);
   void unknown(std::string_view word);
+  bool turned_round();
   void statement(const Entry &entry, Frame &frame, std::uint32_t phrase_from, Trust trust);
   std::uint32_t link(const Entry &entry, Frame &frame);
   void leave_half_names(const Entry &entry, Statement &statement);
   void match_phrase(Statement &statement, std::uint32_t from, Trust trust);
+  void tell_phrase(Statement &statement);
   void tell_twice(const Entry &entry, std::uint32_t statement, std::uint32_t parent);
   void take_prose(Statement &statement, std::string_view indent);
   Context opened(const Statement &statement) const;
@@ -84,7 +94,8 @@ private:
   std::size_t at_ = 0;      // of the next line
   std::size_t told_ = 0;
   std::size_t too_deep_from_ = std::string_view::npos; // indentation from which lines are left out
-  bool all_text_ = true; // no line needs to be looked through for malformed bytes
+  bool all_text_ = true;   // no line needs to be looked through for malformed bytes
+  bool malformed_ = false; // the line being read holds such bytes
   std::size_t malformed_lines_ = 0, malformed_at_ = 0;
 };
 

@@ -1,3 +1,4 @@
+#include "language/mended.hpp"
 #include "language/reader.hpp"
 #include "measure/limits.hpp"
 
@@ -16,7 +17,12 @@ bool begins_as(std::string_view indent, std::string_view frame) {
 bool Reader::settle(const Line &line) {
   while (true) {
     Frame &top = frames_.back();
-    if (line.indent == top.indent || (top.has_other && line.indent == top.other))
+    if (line.indent == top.indent) {
+      // Where a line taken in has its own lines, none of those that follow the next one are its.
+      top.has_other = top.has_other && !top.last_taken_in;
+      return true;
+    }
+    if (top.has_other && line.indent == top.other)
       return true;
     if (begins_as(line.indent, top.indent) ||
         (top.has_other && begins_as(line.indent, top.other))) {
@@ -44,16 +50,37 @@ bool Reader::settle(const Line &line) {
     const std::size_t reach = around.has_other ? std::max(around.indent.size(), around.other.size())
                                                : around.indent.size();
     if (line.indent.size() > reach) {
-      if (!top.unjudged) {
-        const std::uint32_t sibling = top.last == no_statement ? top.parent : top.last;
-        tell(between_levels(typed(), top.indent, tree_.range(tree_.statements[sibling]), sources_));
-      }
-      top.other = line.indent;
-      top.has_other = true;
+      settle_between(line);
       return true;
     }
     ascend();
   }
+}
+
+bool Reader::knows(const Frame &frame, std::string_view word) const {
+  return frame.context != Context::none && grammar_.find(word, frame.context) != nullptr;
+}
+
+// Nearer to the left than the newest frame and further in than the one around it: the frame that
+// knows its word is meant. A word that neither knows is told as such and as nothing else.
+void Reader::settle_between(const Line &line) {
+  Frame &top = frames_.back();
+  const Frame &around = frames_[frames_.size() - 2];
+  const std::string_view word = typed().words(0);
+  if (!top.unjudged && !knows(top, word) && knows(around, word)) {
+    const Statement &above = tree_.statements[around.last];
+    if (frames_.size() == 2)
+      tell(not_at_edge(typed(), above.entry->word, tree_.range(above), sources_));
+    else
+      tell(between_levels(typed(), around.indent, tree_.range(above), sources_));
+    return ascend();
+  }
+  if (!top.unjudged && knows(top, word)) {
+    const std::uint32_t sibling = top.last == no_statement ? top.parent : top.last;
+    tell(between_levels(typed(), top.indent, tree_.range(tree_.statements[sibling]), sources_));
+  }
+  top.other = line.indent;
+  top.has_other = true;
 }
 
 void Reader::descend(std::string_view indent) {
@@ -65,6 +92,17 @@ void Reader::descend(std::string_view indent) {
   frame.last = top.newest_grandchild;
   frame.context = top.last_opens;
   frame.unjudged = top.unjudged || top.last_unknown;
+  if (frame.last != no_statement && top.grandchild_opens != Context::none) {
+    frame.last_opens = top.grandchild_opens;
+    frame.last_taken_in = true;
+    // Where the lines of what was taken in stand as far in as they would below it in its place.
+    const std::size_t step = top.indent.size() + (top.indent.starts_with('\t') ? 1 : 2);
+    if (indent.size() > step) {
+      frame.other = indent;
+      frame.has_other = true;
+      frame.indent = indent.substr(0, step);
+    }
+  }
   frames_.push_back(frame);
 }
 
@@ -92,23 +130,32 @@ void Reader::settle_mixed(const Line &line) {
 // A word that does not fit where it stands, but under the line above it, or beside a line further
 // out, is read there.
 bool Reader::adopt(std::string_view word) {
+  return adopt_under_last(word) || adopt_further_out(word) || adopt_at_edge(word);
+}
+
+bool Reader::adopt_under_last(std::string_view word) {
   Frame &top = frames_.back();
-  if (top.last != no_statement && !top.last_unknown && top.last_opens != Context::none) {
-    if (const Entry *entry = grammar_.find(word, top.last_opens)) {
-      const Statement &above = tree_.statements[top.last];
-      const std::string indent =
-          std::string(top.indent) + (top.indent.starts_with('\t') ? "\t" : "  ");
-      tell(not_here(typed(), stands(top),
-                    {grammar_.name(top.last_opens), tree_.range(above), indent}, sources_));
-      Frame below;
-      below.parent = top.last;
-      below.last = top.newest_grandchild;
-      below.context = top.last_opens;
-      statement(*entry, below, 1, Trust::taken_in);
-      frames_.back().newest_grandchild = below.last;
-      return true;
-    }
-  }
+  if (top.last == no_statement || top.last_unknown || top.last_opens == Context::none)
+    return false;
+  const Entry *entry = grammar_.find(word, top.last_opens);
+  if (!entry)
+    return false;
+  const Statement &above = tree_.statements[top.last];
+  const std::string indent = std::string(top.indent) + (top.indent.starts_with('\t') ? "\t" : "  ");
+  if (!top.last_taken_in)
+    tell(not_here(typed(), stands(top), {grammar_.name(top.last_opens), tree_.range(above), indent},
+                  sources_));
+  Frame below;
+  below.parent = top.last;
+  below.last = top.newest_grandchild;
+  below.context = top.last_opens;
+  statement(*entry, below, 1, Trust::taken_in);
+  frames_.back().newest_grandchild = below.last;
+  frames_.back().grandchild_opens = below.last_opens;
+  return true;
+}
+
+bool Reader::adopt_further_out(std::string_view word) {
   for (std::size_t i = frames_.size() - 1; i-- > 1;) {
     const Context context = frames_[i].context;
     const Entry *entry = context == Context::none ? nullptr : grammar_.find(word, context);
@@ -130,6 +177,35 @@ bool Reader::adopt(std::string_view word) {
     return true;
   }
   return false;
+}
+
+// Whether something stands under the line being read.
+bool Reader::deeper_follows() const {
+  for (std::size_t at = at_; at < text_.size();) {
+    const std::size_t end = std::min(text_.find('\n', at), text_.size());
+    const std::string_view line = text_.substr(at, end - at);
+    const std::size_t in = std::min(line.find_first_not_of(" \t"), line.size());
+    if (in < line.size() && line[in] != '\r')
+      return in > indent_.size();
+    at = end + 1;
+  }
+  return false;
+}
+
+// A page that stands as far in as what is on the page before it. Many a word of the file's level is
+// somebody's slip for a fact, so that only what opens a block, or a page, is taken for itself.
+bool Reader::adopt_at_edge(std::string_view word) {
+  const Entry *entry = grammar_.find(word, Context::file);
+  if (frames_.size() < 2 || !entry || !can_be_read(own_words(typed()), *entry))
+    return false;
+  if (word != "page" && word != "spread" && !deeper_follows())
+    return false;
+  const Statement &above = tree_.statements[frames_.front().last];
+  tell(not_at_edge(typed(), above.entry->word, tree_.range(above), sources_));
+  while (frames_.size() > 1)
+    ascend();
+  statement(*entry, frames_.back(), 1, Trust::taken_in);
+  return true;
 }
 
 } // namespace bodkin::language

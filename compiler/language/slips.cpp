@@ -1,6 +1,8 @@
-#include "language/slips.hpp"
-
+#include "language/look.hpp"
+#include "language/mended.hpp"
 #include "problems/characters.hpp"
+
+#include <algorithm>
 
 namespace bodkin::language {
 namespace {
@@ -16,6 +18,8 @@ std::string Typed::with(std::uint32_t begin, std::uint32_t end, std::string_view
   std::string line(text.substr(first, begin - first));
   line += instead;
   line += text.substr(end, last - end);
+  // A tab has no picture that could be typed, and parts words as a blank does.
+  std::replace(line.begin(), line.end(), '\t', ' ');
   return harmless(line);
 }
 
@@ -32,6 +36,46 @@ std::string Typed::found(std::size_t first, std::size_t last) const {
 std::string own_words(const Typed &line) {
   const std::uint32_t end = line.lexemes.back().end;
   return line.with(end, end, "");
+}
+
+namespace {
+
+std::size_t words_in(std::string_view text) {
+  std::size_t count = 0;
+  for (std::size_t i = 0; i < text.size(); ++i)
+    if (text[i] != ' ' && (i == 0 || text[i - 1] == ' '))
+      ++count;
+  return count;
+}
+
+// A line as it stands, ended by what an example has behind as many words; the example itself where
+// the line says nothing of its own yet.
+std::string ended_as(const std::string &own, std::string_view example) {
+  const std::size_t have = words_in(own);
+  if (own.empty() || have < 2 || have >= words_in(example))
+    return std::string(example);
+  std::size_t at = 0;
+  for (std::size_t i = 0; i < have; ++i)
+    at = example.find(' ', example.find_first_not_of(' ', at));
+  const bool comma = example[at - 1] == ',' && !own.ends_with(',');
+  return own + (comma ? "," : "") + std::string(example.substr(at));
+}
+
+bool same_figures(std::string_view a, std::string_view b) {
+  const auto count = [](std::string_view text) {
+    return std::count_if(text.begin(), text.end(), is_digit);
+  };
+  return count(a) == count(b);
+}
+
+} // namespace
+
+std::string ended(const Typed &line, const Entry &entry) {
+  const std::string own = own_words(line);
+  if (line.lexemes.size() > 1)
+    if (const auto meant = mended(own, entry, line.text); meant && same_figures(own, *meant))
+      return *meant;
+  return ended_as(own, entry.example);
 }
 
 std::string small_letters(std::string_view word) {

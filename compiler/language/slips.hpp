@@ -50,6 +50,7 @@ Problem unknown_word(const Typed &line, const Stands &stands, const Entry *guess
 Problem capital_word(const Typed &line, const Entry &entry);
 Problem colon_after_word(const Typed &line);
 Problem no_word(const Typed &line);
+Problem number_before_word(const Typed &line, const std::string &meant);
 Problem comment_sign(const Typed &line);
 Problem prose_without_says(const Typed &line, std::string_view under);
 Problem says_nothing(const Typed &line);
@@ -68,10 +69,12 @@ Problem nothing_under(const Typed &line, std::string_view above, Range above_lin
                       const Sources &sources);
 Problem between_levels(const Typed &line, std::string_view indent, Range sibling,
                        const Sources &sources);
+Problem not_at_edge(const Typed &line, std::string_view above, Range above_line,
+                    const Sources &sources);
 Problem first_line_indented(const Typed &line);
 Problem mixed_indent(const Typed &line, std::string_view indent, std::string_view wanted);
 Problem too_deep(const Typed &line);
-Problem malformed_bytes(FileId file, std::uint32_t at, std::size_t lines);
+Problem malformed_bytes(FileId file, std::string_view text, std::uint32_t at, std::size_t lines);
 
 // slips_phrase.cpp: what follows the word.
 Problem phrase_slip(const Typed &line, const Entry &entry, const Failure &failure);
@@ -85,6 +88,9 @@ std::optional<Problem> value_slip(const Typed &line, const Entry &entry, const F
 // wanted.cpp: "a length, or the word from".
 std::string wanted_words(const Failure &failure);
 
+// The line as it stands, ended by words alone where they are all that it lacks, else as the entry's
+// example ends.
+std::string ended(const Typed &line, const Entry &entry);
 // The line as it stands, from its first word; empty where it is too long to be typed again.
 std::string own_words(const Typed &line);
 // Lower-case of ASCII letters, whatever the locale.

@@ -93,6 +93,22 @@ Problem between_levels(const Typed &line, std::string_view indent, Range sibling
   return problem;
 }
 
+Problem not_at_edge(const Typed &line, std::string_view above, Range above_line,
+                    const Sources &sources) {
+  Problem problem = indented(line, "not-here", "");
+  problem.range = line.range(0);
+  problem.message = fmt::format("{} begins at the left edge", line.words(0));
+  const std::string_view blanks =
+      line.text.substr(line_begin(line), line.lexemes.front().begin - line_begin(line));
+  const bool tabs = blanks.find('\t') != std::string_view::npos;
+  problem.why = fmt::format(
+      "{} {}{} too many: a line that stands further in belongs to the one above it, here the {} of "
+      "line {}",
+      blanks.size(), tabs ? "tab" : "space", blanks.size() == 1 ? "" : "s", above,
+      sources.line_number(above_line));
+  return problem;
+}
+
 Problem first_line_indented(const Typed &line) {
   Problem problem = indented(line, "not-here", "");
   problem.message = "a file's first line stands at the left edge";
@@ -127,13 +143,18 @@ Problem too_deep(const Typed &line) {
   return problem;
 }
 
-Problem malformed_bytes(FileId file, std::uint32_t at, std::size_t lines) {
+Problem malformed_bytes(FileId file, std::string_view text, std::uint32_t at, std::size_t lines) {
+  using namespace std::string_view_literals;
+  // The marks with which such files begin, either way round.
+  const bool wide = text.starts_with("\xFF\xFE"sv) || text.starts_with("\xFE\xFF"sv);
   Problem problem;
   problem.check = "malformed-bytes";
   problem.range = {file, Offset{at}, Offset{at + 1}};
-  problem.message = fmt::format("byte {} is no text in UTF-8", at);
-  if (lines > 1)
-    problem.message += fmt::format(", and {} more lines hold such bytes", lines - 1);
+  problem.message = wide ? std::string("this file is saved as UTF-16, two bytes a letter")
+                         : fmt::format("byte {} is no text in UTF-8", at);
+  if (!wide && lines > 1)
+    problem.message += fmt::format(", and {} more {} such bytes", lines - 1,
+                                   lines == 2 ? "line holds" : "lines hold");
   problem.why = "the file was saved in another encoding, or by a word processor in its own form";
   problem.type.push_back({{}, "save it again as plain text, UTF-8"});
   return problem;

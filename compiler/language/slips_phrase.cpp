@@ -1,6 +1,7 @@
+#include "language/look.hpp"
 #include "language/mended.hpp"
-#include "language/slips.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 #include <utility>
 
@@ -30,27 +31,6 @@ std::string no_guess(const Entry &entry) {
   return fmt::format("a guess would be printed; {} stands for {}", entry.word, says);
 }
 
-std::size_t words_in(std::string_view text) {
-  std::size_t count = 0;
-  for (std::size_t i = 0; i < text.size(); ++i)
-    if (text[i] != ' ' && (i == 0 || text[i - 1] == ' '))
-      ++count;
-  return count;
-}
-
-// A line as it stands, ended by what an example has behind as many words; the example itself
-// where the line says nothing of its own yet.
-std::string ended_as(const std::string &own, std::string_view example) {
-  const std::size_t have = words_in(own);
-  if (own.empty() || have < 2 || have >= words_in(example))
-    return std::string(example);
-  std::size_t at = 0;
-  for (std::size_t i = 0; i < have; ++i)
-    at = example.find(' ', example.find_first_not_of(' ', at));
-  const bool comma = example[at - 1] == ',' && !own.ends_with(',');
-  return fmt::format("{}{}{}", own, comma ? "," : "", example.substr(at));
-}
-
 // A line that ends before its phrase does.
 Problem missing_part(const Typed &line, const Entry &entry, const Failure &failure) {
   const std::string wanted = wanted_words(failure);
@@ -60,11 +40,11 @@ Problem missing_part(const Typed &line, const Entry &entry, const Failure &failu
                    ? fmt::format("{} alone says nothing: {} comes next", entry.word, wanted)
                    : fmt::format("{} stops short: {} comes next", entry.word, wanted));
   problem.why = no_guess(entry);
-  const std::string own = own_words(line), ended = ended_as(own, entry.example);
-  type(problem, ended);
-  if (!own.empty() && ended.starts_with(own))
+  const std::string own = own_words(line), whole = ended(line, entry);
+  type(problem, whole);
+  if (!own.empty() && whole.starts_with(own))
     problem.edits.push_back(
-        {{line.file, line.whole().end, line.whole().end}, ended.substr(own.size())});
+        {{line.file, line.whole().end, line.whole().end}, whole.substr(own.size())});
   return problem;
 }
 
@@ -122,19 +102,42 @@ std::optional<std::string_view> meant(const Failure &failure, std::string_view w
   return nearest(word, words);
 }
 
+// `hand rubber stamp`: a word too many before the one that could stand here.
+std::optional<std::uint32_t> word_before_it(const Typed &line, const Entry &entry,
+                                            const Failure &failure) {
+  const std::uint32_t at = failure.at, next = at + 1;
+  if (next >= line.lexemes.size() || line.lexemes[at].kind != LexemeKind::word)
+    return {};
+  const std::uint32_t begin = line.lexemes[at].begin, end = line.lexemes[next].begin;
+  if (meant(failure, line.words(next)) != line.words(next) ||
+      !can_be_read(line.with(begin, end, ""), entry))
+    return {};
+  return next;
+}
+
+// The whole of what touches: `8-page-mini` falls into two lexemes.
+std::size_t touching_last(const Typed &line, std::size_t at) {
+  while (line.touches(at) && line.lexemes[at + 1].kind != LexemeKind::comma)
+    ++at;
+  return at;
+}
+
 Problem unknown_kind(const Typed &line, const Entry &entry, const Failure &failure) {
   const std::uint32_t at = failure.at;
-  Problem problem =
-      at_range("unknown-kind", line.range(at),
-               fmt::format("{} is wanted here, not {}", wanted_words(failure), line.found(at)));
+  const std::size_t last = touching_last(line, at);
+  Problem problem = at_range(
+      "unknown-kind", {line.file, line.range(at).begin, line.range(last).end},
+      fmt::format("{} is wanted here, not {}", wanted_words(failure), line.found(at, last)));
   problem.why = no_guess(entry);
-  const std::string_view word = line.words(at);
-  if (const std::optional<std::string_view> near = meant(failure, small_letters(word))) {
+  if (const auto next = word_before_it(line, entry, failure)) {
+    const std::uint32_t begin = line.lexemes[at].begin, end = line.lexemes[*next].begin;
+    problem.message += fmt::format("; did you mean {}?", line.words(*next));
+    problem.edits.push_back({{line.file, Offset{begin}, Offset{end}}, ""});
+    type(problem, line.with(begin, end, ""));
+  } else if (const auto near = meant(failure, small_letters(line.words(at)))) {
     problem.message += fmt::format("; did you mean {}?", *near);
     problem.edits.push_back({line.range(at), std::string(*near)});
     type(problem, line.with(at, *near));
-  } else {
-    type(problem, std::string(entry.example));
   }
   return problem;
 }
@@ -149,22 +152,28 @@ Problem found_slip(const Typed &line, const Entry &entry, const Failure &failure
   return unknown_kind(line, entry, failure);
 }
 
-// A line that cannot be read as it is typed, or that says somebody else's words, gives way to the
-// maker's own line with little changed.
+// Only the maker's own line is handed out: where no small change makes it readable, its form is
+// shown instead, and nobody types somebody else's figures.
+void show_form(Problem &problem, const Entry &entry) {
+  if (problem.why == no_guess(entry))
+    problem.why += fmt::format("; it is written like this: {}", entry.example);
+}
+
+// A line that cannot be read as it is typed gives way to the maker's own line with little changed.
 void type_own_line(Problem &problem, const Typed &line, const Entry &entry) {
   const std::string own = own_words(line);
-  if (problem.type.size() != 1 || own.empty() || line.lexemes.size() < 2 ||
+  if (problem.type.size() > 1 || own.empty() || line.lexemes.size() < 2 ||
       line.lexemes[1].kind == LexemeKind::colon)
     return;
-  std::string &typed = problem.type.front().line;
-  const bool example = typed == entry.example && problem.edits.empty();
-  if (typed.empty() || (!example && can_be_read(typed, entry)))
+  const std::string typed = problem.type.empty() ? own : problem.type.front().line;
+  if (typed.empty() || can_be_read(typed, entry))
     return;
-  const std::optional<std::string> meant = mended(example ? own : typed, entry, line.text);
-  if (!meant)
-    return;
-  typed = *meant;
-  problem.edits = {change_to(line, own, typed)};
+  if (const std::optional<std::string> meant = mended(typed, entry, line.text)) {
+    problem.type = {{*meant, {}}};
+    problem.edits = {change_to(line, own, *meant)};
+  } else if (problem.type.empty()) {
+    show_form(problem, entry);
+  }
 }
 
 } // namespace

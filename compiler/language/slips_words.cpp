@@ -1,6 +1,7 @@
 #include "language/mended.hpp"
 #include "language/slips.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace bodkin::language {
@@ -59,6 +60,27 @@ void instead(Problem &problem, const Typed &line, std::size_t i, std::string_vie
   problem.edits.push_back({line.range(i), std::string(word)});
 }
 
+// The maker's own line as it could stand somewhere else, whole or made whole.
+std::optional<std::string> own_line_as(const Typed &line, const Entry &entry) {
+  const std::string own = own_words(line);
+  if (can_be_read(own, entry))
+    return own;
+  const std::string whole = ended(line, entry);
+  return can_be_read(whole, entry) ? std::optional(whole) : mended(own, entry, line.text);
+}
+
+void type_at_home(Problem &problem, const Typed &line) {
+  const std::vector<const Entry *> entries = entries_named(line.words(0));
+  const std::string own = own_words(line);
+  const auto fits = std::find_if(entries.begin(), entries.end(),
+                                 [&](const Entry *entry) { return can_be_read(own, *entry); });
+  const Entry &home = fits == entries.end() ? *entries.front() : **fits;
+  const std::string_view parent = home.under.substr(0, home.under.find(' '));
+  if (const auto typed = own_line_as(line, home))
+    problem.type.push_back(
+        {parent == "file" ? *typed : fmt::format("{}\n  {}", parent, *typed), {}});
+}
+
 } // namespace
 
 Problem unknown_word(const Typed &line, const Stands &stands, const Entry *guess) {
@@ -84,11 +106,7 @@ Problem unknown_word(const Typed &line, const Stands &stands, const Entry *guess
   }
   if (const std::vector<std::string> parents = homes(line.words(0)); !parents.empty()) {
     problem.message += fmt::format("; it stands under {}", listed(parents, "or"));
-    const Entry &home = *entries_named(line.words(0)).front();
-    const std::string_view parent = home.under.substr(0, home.under.find(' '));
-    problem.type.push_back({parent == "file" ? std::string(home.example)
-                                             : fmt::format("{}\n  {}", parent, home.example),
-                            {}});
+    type_at_home(problem, line);
   }
   return problem;
 }
@@ -122,6 +140,17 @@ Problem no_word(const Typed &line) {
                              line.found(0)));
   problem.why = "running text stands under says, indented deeper; a comment begins with # and a "
                 "space";
+  return problem;
+}
+
+Problem number_before_word(const Typed &line, const std::string &meant) {
+  Problem problem = at_keyword(
+      line, "unknown-word",
+      fmt::format("a line begins with the word that says what it is about: {}", line.words(1)));
+  problem.range.end = line.range(1).end;
+  problem.why = "so each fact is found in its place, and nobody has to read a line to its end";
+  problem.edits.push_back({problem.range, fmt::format("{} {}", line.words(1), line.words(0))});
+  problem.type.push_back({meant, {}});
   return problem;
 }
 

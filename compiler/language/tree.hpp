@@ -34,6 +34,7 @@ struct Statement {
   std::uint32_t prose_indent = 0; // columns to take off each line of the block
   bool has_prose = false;
   bool broken = false; // its phrase had a problem: captures are those before it
+  bool meant = false;  // broken, and captures are those of the line that is handed out to be typed
 };
 
 struct Tree {

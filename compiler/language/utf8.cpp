@@ -42,4 +42,14 @@ std::size_t first_malformed(std::string_view text) {
   return std::string_view::npos;
 }
 
+std::string well_formed(std::string_view text) {
+  std::string whole(text);
+  for (std::size_t at = first_malformed(whole); at < whole.size();) {
+    whole[at] = '?';
+    const std::size_t next = first_malformed(std::string_view(whole).substr(at));
+    at = next == std::string_view::npos ? next : at + next;
+  }
+  return whole;
+}
+
 } // namespace bodkin::language

@@ -53,6 +53,16 @@ std::string written(Length length, Ruler ruler) {
   return ruler == Ruler::millimetres ? in_millimetres(length, 2) : in_inches(length, 4);
 }
 
+std::string written_down(Length length, Ruler ruler) {
+  const bool metric = ruler == Ruler::millimetres;
+  const std::int64_t unit = metric ? Length::per_mm : Length::per_inch;
+  const std::int64_t finest = unit / (metric ? 1000 : 10'000),
+                     coarser = unit / (metric ? 100 : 1000);
+  if (length.units() % finest != 0 && length.units() % (Length::per_inch / 16) != 0)
+    length = Length::units(length.units() / coarser * coarser);
+  return length == Length{} ? "0" : metric ? in_millimetres(length, 3) : in_inches(length, 4);
+}
+
 Length ruled_up(Length length, Ruler ruler) {
   const Length step =
       ruler == Ruler::inches ? Length::inches(1, 16) : Length::units(Length::per_mm / 2);

@@ -59,6 +59,9 @@ private:
 // come as a fraction where it is a whole number of sixteenths, else with at most four decimals.
 enum class Ruler { inches, millimetres };
 std::string written(Length length, Ruler ruler);
+// The same, and never longer than it is: what is cut or typed by it fits. Up to a thousandth of a
+// millimetre, or the fractions and four decimals of an inch, are exact; else it is a little less.
+std::string written_down(Length length, Ruler ruler);
 // As a sentence tells it: the same, no finer than a thousandth of an inch, a tenth of a millimetre
 // or, under one millimetre, a hundredth. Nobody reads creep of 0.2385in off a ruler.
 std::string rounded(Length length, Ruler ruler);

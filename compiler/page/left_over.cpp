@@ -132,17 +132,89 @@ Problem left_over_run(const Workshop &workshop, TextId id, const std::vector<Tex
   return problem;
 }
 
-Problem ends_early(const Workshop &workshop, TextId id, const TextBox &box) {
+namespace {
+
+// "9-10, 12"
+std::string as_list(const std::vector<int> &pages) {
+  std::string text;
+  for (std::size_t i = 0, end = 0; i < pages.size(); i = end) {
+    end = i + 1;
+    while (end < pages.size() && pages[end] == pages[end - 1] + 1)
+      ++end;
+    text += fmt::format("{}{}", text.empty() ? "" : ", ", pages[i]);
+    if (end - i > 1)
+      text += fmt::format("-{}", pages[end - 1]);
+  }
+  return text;
+}
+
+std::vector<int> pages_of(const std::vector<const TextBox *> &boxes) {
+  std::vector<int> pages;
+  for (const TextBox *box : boxes)
+    pages.push_back(box->page);
+  std::sort(pages.begin(), pages.end());
+  pages.erase(std::unique(pages.begin(), pages.end()), pages.end());
+  return pages;
+}
+
+// Pages that one line makes, parted into those that a text comes to and the others.
+struct MadeByOne {
+  std::vector<int> kept, empty;
+};
+
+MadeByOne made_with(const Edition &edition, int page, const std::vector<int> &empty) {
+  MadeByOne made;
+  const Range line = edition.pages[static_cast<std::size_t>(page)].opened;
+  for (int other = 1; other <= *edition.page_count; ++other)
+    if (edition.pages[static_cast<std::size_t>(other)].opened == line)
+      (std::find(empty.begin(), empty.end(), other) == empty.end() ? made.kept : made.empty)
+          .push_back(other);
+  return made;
+}
+
+// `page 9-12 on rose` with another list.
+std::string with_pages(std::string_view line, const std::vector<int> &pages) {
+  std::size_t end = line.size();
+  for (const std::string_view next : {" called ", " in ", " on ", " by "})
+    end = std::min(end, line.find(next));
+  const std::size_t list = line.find_first_not_of(" \t", line.find_first_of(" \t"));
+  return fmt::format("{}{}{}", line.substr(0, list), as_list(pages), line.substr(end));
+}
+
+// One line makes several pages of which some stay empty: the place itself serves the others.
+void type_fewer_pages(const Workshop &workshop, const TextBox &box, const std::vector<int> &empty,
+                      Problem &problem) {
+  const Edition &edition = workshop.edition;
+  const Page &page = edition.pages[static_cast<std::size_t>(box.page)];
+  const MadeByOne made = made_with(edition, box.page, empty);
+  if (page.spread || made.kept.empty() || !page.opened.somewhere()) {
+    problem.type = {{{}, "take this place out, or give it other words"}};
+    return;
+  }
+  const std::string line = with_pages(workshop.sources.text(page.opened), made.kept);
+  problem.type = {{line, fmt::format("and a `page {}` of its own, with {}", as_list(made.empty),
+                                     page.elements.size() > 1 ? "what else stands on it"
+                                                              : "other words, or `blank`")}};
+}
+
+} // namespace
+
+Problem ends_early(const Workshop &workshop, TextId id, const std::vector<const TextBox *> &empty) {
   const Text &text = workshop.edition.texts[at(id)];
-  return {.kind = Kind::note,
-          .check = "text-ends-early",
-          .range = element_of(workshop, box).range,
-          .message = fmt::format("{} is all set before this place on page {}; it stays empty",
-                                 text.name, box.page),
-          .why = "the boxes before it hold every word",
-          .type = {{{}, "take this place out, or give it other words"}},
-          .related = {},
-          .edits = {}};
+  const TextBox &first = *empty.front();
+  const std::vector<int> pages = pages_of(empty);
+  Problem problem;
+  problem.kind = Kind::note;
+  problem.check = "text-ends-early";
+  problem.range = element_of(workshop, first).range;
+  problem.message = pages.size() == 1
+                        ? fmt::format("{} is all set before this place on page {}; it stays empty",
+                                      text.name, pages.front())
+                        : fmt::format("{} is all set before pages {}; its places there stay empty",
+                                      text.name, as_list(pages));
+  problem.why = "the boxes before it hold every word";
+  type_fewer_pages(workshop, first, pages, problem);
+  return problem;
 }
 
 Problem continues_in_a_loop(const Workshop &workshop, TextId id, const TextBox &box) {

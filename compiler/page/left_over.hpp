@@ -12,7 +12,9 @@ Problem left_over_alone(const Workshop &workshop, const WordsPlace &place, int p
 Problem left_over_run(const Workshop &workshop, TextId text, const std::vector<TextBox> &boxes,
                       const TextBox &last, const LeftOver &left, std::int64_t words);
 // Words are all set before the last boxes: a note.
-Problem ends_early(const Workshop &workshop, TextId text, const TextBox &first_empty);
+// `empty`: the boxes that the text does not come to, in its order.
+Problem ends_early(const Workshop &workshop, TextId text,
+                   const std::vector<const TextBox *> &empty);
 Problem continues_in_a_loop(const Workshop &workshop, TextId text, const TextBox &box);
 Problem continues_nowhere(const Workshop &workshop, TextId text, const TextBox &box, int page);
 Problem never_reached(const Workshop &workshop, TextId text, const TextBox &box);

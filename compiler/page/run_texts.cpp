@@ -56,7 +56,7 @@ void run_text(TextId text, const std::vector<TextBox> &boxes, std::span<const Wo
   StyleId style = StyleId::none;
   Mark mark;
   const TextBox *last = nullptr;
-  bool said_early = false;
+  std::vector<const TextBox *> empty;
   for (const std::size_t index : way) {
     const TextBox &box = boxes[index];
     const Workshop &workshop = workshops[box.part];
@@ -66,15 +66,15 @@ void run_text(TextId text, const std::vector<TextBox> &boxes, std::span<const Wo
       style = *box.place.words->style;
       flow = workshop.compositor.flow(prose, style);
     }
-    if (last && flow.ends_at(mark) && !said_early && !prose.blocks.empty()) {
-      problems.push_back(ends_early(workshop, text, box));
-      said_early = true;
-    }
+    if (last && flow.ends_at(mark) && !prose.blocks.empty())
+      empty.push_back(&box);
     std::vector<Line> lines;
     mark = fill_place(box.place, workshop.compositor, workshop.edition[style], flow, mark, lines);
     show(box, std::move(lines), drawings);
     last = &box;
   }
+  if (!empty.empty())
+    problems.push_back(ends_early(workshop, text, empty));
   if (last && !flow.ends_at(mark)) {
     const Workshop &workshop = workshops[last->part];
     const Words &words = *last->place.words;

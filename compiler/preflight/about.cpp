@@ -1,5 +1,7 @@
 #include "preflight/about.hpp"
 
+#include "sheet/speech.hpp"
+
 #include <fmt/format.h>
 
 namespace bodkin {
@@ -50,11 +52,21 @@ const Side &side_of(const Inspection &inspection, int page) {
       .sides[static_cast<std::size_t>(spot.side)];
 }
 
+std::string pages_in_words(const Inspection &inspection, const std::vector<int> &pages) {
+  const std::string words = spoken::pages_listed(pages);
+  return inspection.piece.empty() ? words : fmt::format("{} of {}", words, inspection.piece);
+}
+
+int number_of(const Inspection &inspection, const Sheet &sheet) {
+  return sheet.number + inspection.sheets_before;
+}
+
 std::string where_on_sheet(const Inspection &inspection, int page) {
   const Sheet &sheet = inspection.imposition.sheet_of(page);
   const Side &side = side_of(inspection, page);
   const std::string_view half = half_of(side, inspection.imposition.place_of(page), sheet.size);
-  return fmt::format("page {} is {}sheet {}, {}", page, half.empty() ? "on " : half, sheet.number,
+  return fmt::format("{} is {}sheet {}, {}", pages_in_words(inspection, {page}),
+                     half.empty() ? "on " : half, number_of(inspection, sheet),
                      side.name == SideName::front ? "front" : "back");
 }
 

@@ -20,6 +20,10 @@ Range place_range(const Inspection &inspection, const Item &item);
 std::string name_of(const Inspection &inspection, const Item &item);
 
 const Side &side_of(const Inspection &inspection, int page);
+// "pages 4 and 6"; "page 1 of card" where they are a piece's
+std::string pages_in_words(const Inspection &inspection, const std::vector<int> &pages);
+// Its number among all sheets of the copy.
+int number_of(const Inspection &inspection, const Sheet &sheet);
 // "page 4 is the left half of sheet 2, back"
 std::string where_on_sheet(const Inspection &inspection, int page);
 

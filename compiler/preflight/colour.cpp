@@ -41,8 +41,13 @@ std::string line_in(std::string_view opened, std::string_view mode) {
   return line.insert(end, fmt::format(" in {}", mode));
 }
 
-std::string_view opened_by(const Inspection &inspection, int page) {
-  return inspection.sources.text(inspection.edition.pages[static_cast<std::size_t>(page)].opened);
+// The line that opens a page, its first word as it was meant.
+std::string opened_by(const Inspection &inspection, int page) {
+  const Page &opened = inspection.edition.pages[static_cast<std::size_t>(page)];
+  const std::string line(inspection.sources.text(opened.opened));
+  const std::size_t end = std::min(line.find(' '), line.size());
+  const bool known = line.substr(0, end) == "reverse" || line.substr(0, end) == "wrap";
+  return known ? line : (opened.spread ? "spread" : "page") + line.substr(end);
 }
 
 // What colour would cost on the sides of these pages that are black now.
@@ -60,7 +65,8 @@ std::string colour_would_cost(const Inspection &inspection, const std::vector<in
     return "a copier gives greys for colours in black";
   const std::string sides = black.size() > 1
                                 ? fmt::format("each of its {} sides", black.size())
-                                : fmt::format("its side of sheet {}", black.begin()->first + 1);
+                                : fmt::format("its side of sheet {}",
+                                              black.begin()->first + 1 + inspection.sheets_before);
   return fmt::format("in colour, {} would cost {} instead of {} a copy", sides,
                      written(prices->colour), written(prices->black));
 }
@@ -75,7 +81,7 @@ Problem colour_on_black(const Inspection &inspection, const Item &item,
   problem.message =
       fmt::format("{} {} {} coloured and {} {} printed in black, so {} out grey",
                   name == "words" ? "these" : "this", name, name == "words" ? "are" : "is",
-                  spoken::pages_listed(pages), pages.size() == 1 ? "is" : "are",
+                  pages_in_words(inspection, pages), pages.size() == 1 ? "is" : "are",
                   name == "words" ? "they come" : "it comes");
   problem.why = colour_would_cost(inspection, pages);
   const Range opened = inspection.edition.pages[static_cast<std::size_t>(pages.front())].opened;
@@ -136,18 +142,20 @@ Problem colour_unused(const Inspection &inspection, const Sheet &sheet, const Si
   problem.check = "colour-unused";
   problem.range = asked.mode.from.somewhere() ? asked.mode.from : asked.opened;
   problem.message = fmt::format(
-      "nothing on page {} is coloured{}, yet {} side is paid as colour", page,
-      others.empty() ? "" : fmt::format(", nor on {} beside it", spoken::pages_listed(others)),
+      "nothing on {} is coloured{}, yet {} side is paid as colour",
+      pages_in_words(inspection, {page}),
+      others.empty() ? ""
+                     : fmt::format(", nor on {} beside it", pages_in_words(inspection, others)),
       others.empty() ? "its" : "their");
   const char *name = side.name == SideName::front ? "front" : "back";
   problem.why = fmt::format("sheet {}, {} is one side and charged by the dearest page on it",
-                            sheet.number, name);
+                            number_of(inspection, sheet), name);
   if (const auto prices = prices_of(inspection, page)) {
     const std::int64_t copies = copies_of(inspection.edition, sheet.only).all();
     const Exact more = (Exact(prices->colour.amount) - Exact(prices->black.amount)) * Exact(copies);
     problem.why = fmt::format("sheet {}, {} costs {} instead of {}: {} over {} copies",
-                              sheet.number, name, written(prices->colour), written(prices->black),
-                              shown(more, prices->colour.currency), copies);
+                              number_of(inspection, sheet), name, written(prices->colour),
+                              written(prices->black), shown(more, prices->colour.currency), copies);
   }
   const std::string line(opened_by(inspection, page));
   const bool own = asked.asked.mode.has_value();

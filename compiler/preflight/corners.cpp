@@ -89,9 +89,9 @@ Problem words_cut_off(const Inspection &inspection, const FinishStep &step, cons
   Problem problem;
   problem.check = "unsafe-words";
   problem.range = place_range(inspection, *loss.item);
-  problem.message =
-      fmt::format("up to {} of the {} at the {} corner of {} is rounded off", by,
-                  name_of(inspection, *loss.item), loss.corner, spoken::pages_listed(loss.pages));
+  problem.message = fmt::format("up to {} of the {} at the {} corner of {} is rounded off", by,
+                                name_of(inspection, *loss.item), loss.corner,
+                                pages_in_words(inspection, loss.pages));
   problem.why = fmt::format("the corners are punched to a curve of {}, so that what stands in the "
                             "tip of one falls with it",
                             length(inspection, step.radius));

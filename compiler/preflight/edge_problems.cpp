@@ -128,8 +128,8 @@ Problem off_the_page(const Inspection &inspection, const Matter &matter) {
   const bool many = name == "words";
   Problem problem = at_edge(inspection, matter, "off-the-page");
   problem.message = fmt::format("{} {} {} the {} edge of {} by {}", many ? "these" : "this", name,
-                                many ? "pass" : "passes", it.name, spoken::pages_listed(it.pages),
-                                how_far(inspection, it));
+                                many ? "pass" : "passes", it.name,
+                                pages_in_words(inspection, it.pages), how_far(inspection, it));
   const Meets meets = live_of(inspection, it.page).edges[it.edge].meets;
   problem.why = where_on_sheet(inspection, it.page) +
                 (meets == Meets::sheet_edge
@@ -150,7 +150,7 @@ Problem unsafe_matter(const Inspection &inspection, const Matter &matter) {
       fmt::format("{} of the {} {} side {} on {}", how_far(inspection, it),
                   name == "words" ? "words'" : name + "'s", it.name,
                   ask.for_knife() > ask.for_bare() ? "may be cut off" : "will not print",
-                  spoken::pages_listed(it.pages));
+                  pages_in_words(inspection, it.pages));
   problem.why = why_edge(inspection, it.page, it.edge) + other_edges(inspection, matter, it);
   if (!is_words(*matter.item))
     problem.why += fold_edge(inspection, it.page);
@@ -170,7 +170,7 @@ Problem near_the_knife(const Inspection &inspection, const Matter &matter) {
   problem.kind = Kind::warning;
   problem.message =
       fmt::format("the {} on {} {} {} from the cut {}; the margins{} say {}", name,
-                  spoken::pages_listed(it.pages), name == "words" ? "end" : "ends",
+                  pages_in_words(inspection, it.pages), name == "words" ? "end" : "ends",
                   length(inspection, readable - it.by - cut),
                   ask.fore_edge  ? "fore-edge"
                   : it.edge == 1 ? "head"
@@ -181,11 +181,11 @@ Problem near_the_knife(const Inspection &inspection, const Matter &matter) {
   if (ask.shift > Length{})
     problem.why +=
         fmt::format("; creep ({} on sheet {}) is made up for", length(inspection, ask.shift),
-                    inspection.imposition.sheet_of(it.page).number);
+                    number_of(inspection, inspection.imposition.sheet_of(it.page)));
   if (ask.creep > Length{})
-    problem.why +=
-        fmt::format("; creep takes {} more on sheet {}, where it is not made up for",
-                    length(inspection, ask.creep), inspection.imposition.sheet_of(it.page).number);
+    problem.why += fmt::format("; creep takes {} more on sheet {}, where it is not made up for",
+                               length(inspection, ask.creep),
+                               number_of(inspection, inspection.imposition.sheet_of(it.page)));
   problem.why +=
       fmt::format("; a knife set by hand wanders by {}", length(inspection, knife_wanders));
   finish(inspection, matter, problem);
@@ -204,7 +204,7 @@ Problem cannot_fill_page(const Inspection &inspection, const Item &item,
   problem.check = "unsafe-art";
   problem.range = element.placement.from.somewhere() ? element.placement.from : element.range;
   problem.message = fmt::format("this {} fills {} to the {} edge, which will not print",
-                                name_of(inspection, item), spoken::pages_listed(pages),
+                                name_of(inspection, item), pages_in_words(inspection, pages),
                                 pages.size() == 1 ? edge_names[edge] : "sheet's");
   problem.why =
       fmt::format("{}; only an edge that is cut off by {} or more can be printed to the "

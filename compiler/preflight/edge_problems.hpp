@@ -27,6 +27,8 @@ struct Matter {
   // Past the area that would be safe and readable, the farthest of all pages: left (or outer), top,
   // right (or inner), foot; below 0 is room to move into.
   Past reach{};
+  // Of words, how far their whole place passes it, filled or not.
+  Past place_reach{};
   std::vector<Fault> faults;
 };
 

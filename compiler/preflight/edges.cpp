@@ -81,9 +81,24 @@ Fault fault_of(const Item &item, const Extent &extent, const PageEdges &edges) {
   return {};
 }
 
+// Safe, readable, and on its page: what is brought in by as much is silent ever after.
 Past reach_of(const Item &item, const Extent &extent, const PageEdges &edges) {
-  const Past unsafe = past(extent, edges.open_at_fold(edges.safe, item));
+  const Box page{{}, {}, edges.size.width, edges.size.height};
+  const Past unsafe = largest(past(extent, edges.open_at_fold(edges.safe, item)),
+                              past(extent, edges.open_at_fold(page, item)));
   return is_words(item) ? largest(unsafe, past(extent, edges.readable())) : unsafe;
+}
+
+// Words that run off their page are brought back to its margins.
+Past place_reach_of(const Item &item, const Extent &ink, const PageEdges &edges) {
+  const Polygon corners = polygon_of(item.place, item.to_page);
+  Extent place{corners[0].x, corners[0].y, corners[0].x, corners[0].y};
+  for (const Point &p : corners)
+    place = {std::min(place.left, p.x), std::min(place.top, p.y), std::max(place.right, p.x),
+             std::max(place.foot, p.y)};
+  const Past reach = reach_of(item, place, edges);
+  const bool off = any(past(ink, Box{{}, {}, edges.size.width, edges.size.height}));
+  return off ? largest(reach, past(place, edges.margins)) : reach;
 }
 
 // A page larger than its place is told as a wrong size; its edges are no edges of paper.
@@ -113,6 +128,10 @@ void look_at(const Inspection &inspection, const Item &item, const PageEdges &ed
   if (matter.mirrored && !outer_is_left(inspection, edges.page))
     reach = mirrored(reach);
   matter.reach = first ? reach : largest(matter.reach, reach);
+  Past place = place_reach_of(item, *extent, edges);
+  if (matter.mirrored && !outer_is_left(inspection, edges.page))
+    place = mirrored(place);
+  matter.place_reach = first ? place : largest(matter.place_reach, place);
   if (const Fault fault = fault_of(item, *extent, edges); fault.trouble != EdgeTrouble::none)
     matter.faults.push_back(fault);
 }

@@ -85,7 +85,7 @@ Problem hard_to_read(const Inspection &inspection, const Poor &poor) {
       fmt::format("{} these words on {} are hard to read on what lies under them",
                   share == 100 ? (poor.alike ? "all of" : "up to all of")
                                : fmt::format("{}{}% of", poor.alike ? "" : "up to ", share),
-                  spoken::pages_listed(poor.pages));
+                  pages_in_words(inspection, poor.pages));
   problem.why = fmt::format("they differ from the {} by less than 3 to 1 in brightness",
                             poor.worst.on_paper       ? "paper"
                             : poor.worst.over_picture ? "picture there"

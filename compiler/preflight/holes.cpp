@@ -202,7 +202,8 @@ Problem hole_through_words(const Stage &at, const std::vector<int> &pages, Range
   problem.kind = Kind::warning;
   problem.check = "hole-through-words";
   problem.range = at.step.range;
-  problem.message = fmt::format("the punch goes through words on {}", spoken::pages_listed(pages));
+  problem.message =
+      fmt::format("the punch goes through words on {}", pages_in_words(inspection, pages));
   problem.why =
       fmt::format("a hole takes {} round its middle, and its middle is {} from the spine "
                   "on every page",

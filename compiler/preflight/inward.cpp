@@ -42,11 +42,13 @@ void settle(const Inspection &inspection, Along &along, Length &extent, const En
     return;
   }
   const Length was = along.offset;
-  if (ends.before > Length{})
+  if (ends.before > Length{}) {
     along.offset = at_least(inspection, was + ends.before);
-  else
-    along.offset =
-        at_most(inspection, was - std::min(ends.after, std::max(-ends.before, Length{})));
+  } else {
+    // No nearer than what is safe at the end that it is counted from.
+    const Length nearest = std::min(was, at_least(inspection, was + ends.before));
+    along.offset = std::max(at_most(inspection, was - ends.after), nearest);
+  }
   if (const Length still = ends.after + (along.offset - was); still > Length{})
     extent = at_most(inspection, extent - still);
 }
@@ -78,9 +80,17 @@ std::string at_line(const Inspection &inspection, const At &at) {
   return line;
 }
 
+// Of words that run off the page the whole place counts, filled or not.
+Past reach_of(const Inspection &inspection, const Matter &matter) {
+  const bool off = matter.faults.front().trouble == EdgeTrouble::off_the_page;
+  const bool upright = *element_of(inspection, *matter.item).turn == Angle{};
+  return off && upright && is_words(*matter.item) ? largest(matter.reach, matter.place_reach)
+                                                  : matter.reach;
+}
+
 // None where nothing would be left of it.
 std::optional<At> brought_in(const Inspection &inspection, const Matter &matter, At at) {
-  const Past &reach = matter.reach;
+  const Past reach = reach_of(inspection, matter);
   Size size = at.size.value_or(Size{Length::inches(100), Length::inches(100)});
   settle(inspection, at.across, size.width,
          matter.mirrored ? Ends{reach[at.across.from == From::outer ? 0 : 2],

@@ -94,9 +94,9 @@ Problem words_on_words(const Inspection &inspection, const Crossing &crossing) {
   problem.kind = Kind::warning;
   problem.check = "words-on-words";
   problem.range = element_of(inspection, *crossing.upper).range;
-  problem.message =
-      fmt::format("these words lie on other words{} on {}",
-                  spoken::on_line(inspection.sources, lower), spoken::pages_listed(crossing.pages));
+  problem.message = fmt::format("these words lie on other words{} on {}",
+                                spoken::on_line(inspection.sources, lower),
+                                pages_in_words(inspection, crossing.pages));
   problem.why = "neither can be read where their letters cross";
   problem.related = {{lower, "the words below stand here"}};
   type_below(inspection, problem, crossing);

@@ -21,7 +21,7 @@ Problem glued_by_hand(const Inspection &inspection, const Glued &glued) {
   problem.check = "glued-by-hand";
   problem.range = element_of(inspection, *glued.item).range;
   problem.message = fmt::format("the original of {} is not whole until this is glued on it",
-                                spoken::pages_listed(glued.pages));
+                                pages_in_words(inspection, glued.pages));
   problem.why = "sheets and passes print the page without it; copy its side from originals.pdf "
                 "instead, printed, glued and dry before it lies on the glass; cut with a sharp "
                 "blade along a steel edge, fingers behind it, and glue in an aired room";

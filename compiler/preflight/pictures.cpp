@@ -121,7 +121,8 @@ Problem no_description(const Element &element) {
 void check_size(const Inspection &inspection, const Item &item, std::set<ElementId> &said,
                 Problems &problems) {
   const auto *set = std::get_if<SetPicture>(&item.what);
-  if (!set || set->window.width <= Length{} || set->window.height <= Length{})
+  if (!set || set->window.width <= Length{} || set->window.height <= Length{} ||
+      place_is_broken(inspection, item))
     return;
   const Element &element = inspection.edition[item.element];
   const auto &picture = std::get<Picture>(element.what);

@@ -3,8 +3,12 @@
 namespace bodkin {
 
 void preflight(const Inspection &inspection, Problems &problems) {
-  check_fills(inspection, problems);
-  check_edges(inspection, problems);
+  // Where pages do not lie as they should, their edges are no edges of paper yet.
+  const Edition &edition = inspection.edition;
+  if (!inspection.imposition.wrong_size && !edition.size_guessed && !edition.folding_guessed) {
+    check_fills(inspection, problems);
+    check_edges(inspection, problems);
+  }
   check_spreads(inspection, problems);
   check_pictures(inspection, problems);
   check_type(inspection, problems);

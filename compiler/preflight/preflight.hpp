@@ -11,6 +11,7 @@
 #include "sheet/passes.hpp"
 
 #include <span>
+#include <string_view>
 
 namespace bodkin {
 
@@ -21,6 +22,8 @@ struct Inspection {
   std::span<const SheetModes> modes; // of each sheet's sides, index as Imposition::sheets
   art::Gallery &gallery;
   const Sources &sources;
+  std::string_view piece{}; // whose pages these are by their own numbers; empty: the book's
+  int sheets_before = 0;    // sheets of the copy are numbered on through its parts
 };
 
 void preflight(const Inspection &inspection, Problems &problems);

@@ -98,10 +98,10 @@ Problem show_through(const Inspection &inspection, StockId id, int page, const I
   problem.kind = Kind::note;
   problem.check = "show-through";
   problem.range = element_of(inspection, words).range;
-  problem.message =
-      fmt::format("the {} on page {} will be seen through {} of these words on page {}",
-                  name_of(inspection, *found.behind.item), found.behind.page,
-                  share >= 95 ? "all" : fmt::format("{}%", share), page);
+  problem.message = fmt::format("the {} on page {} will be seen through {} of these words on {}",
+                                name_of(inspection, *found.behind.item), found.behind.page,
+                                share >= 95 ? "all" : fmt::format("{}%", share),
+                                pages_in_words(inspection, {page}));
   problem.why = fmt::format("pages {} and {} are the two sides of one leaf; {} hides {:.0f}% of "
                             "what is behind it, and below {:.0f}% a dark area makes words tired",
                             std::min(page, found.behind.page), std::max(page, found.behind.page),

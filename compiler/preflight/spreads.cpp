@@ -108,7 +108,7 @@ std::string colour_for_its_sake(const Inspection &inspection, const Spread &spre
       continue;
     const Exact more = Exact(prices->colour.amount) - Exact(prices->black.amount);
     text += fmt::format("; sheet {}, {} ({}) becomes a colour side, {} a copy more",
-                        inspection.imposition.sheet_of(page).number,
+                        number_of(inspection, inspection.imposition.sheet_of(page)),
                         side_of(inspection, page).name == SideName::front ? "front" : "back",
                         spoken::listed(side_pages(inspection, page)),
                         shown(more, prices->colour.currency));
@@ -123,10 +123,11 @@ Problem split_spread(const Inspection &inspection, const Spread &spread) {
   problem.kind = Kind::warning;
   problem.check = "split-spread";
   problem.range = spread.opened;
-  problem.message = fmt::format("pages {} and {} face each other but are two pieces of paper: {} "
-                                "is {}, sheet {}; {} is {}, sheet {}",
-                                l, r, l, left, inspection.imposition.sheet_of(l).number, r, right,
-                                inspection.imposition.sheet_of(r).number);
+  problem.message =
+      fmt::format("pages {} and {} face each other but are two pieces of paper: {} "
+                  "is {}, sheet {}; {} is {}, sheet {}",
+                  l, r, l, left, number_of(inspection, inspection.imposition.sheet_of(l)), r, right,
+                  number_of(inspection, inspection.imposition.sheet_of(r)));
   problem.why =
       how_they_miss(inspection, l, r) + (left == right ? "" : ", and change colour at the fold");
   problem.why += colour_for_its_sake(inspection, spread);

@@ -152,10 +152,11 @@ Problem one_sided_paper(const Inspection &inspection, StockId id, const std::vec
                   spoken::sheets_listed(sheets), sheets.size() == 1 ? "is" : "are");
   problem.why = fmt::format("sheet {} has {} on its front and {} on its back; toner does not hold "
                             "on the other side, or that side is glued",
-                            first.number, spoken::pages_listed(front), spoken::pages_listed(back));
-  retype_stock(
-      inspection, problem, id, stock.one_side.from, "sides      2", "sides      2",
-      fmt::format("if it does take print on both; or keep {} empty", spoken::pages_listed(back)));
+                            first.number, pages_in_words(inspection, front),
+                            pages_in_words(inspection, back));
+  retype_stock(inspection, problem, id, stock.one_side.from, "sides      2", "sides      2",
+               fmt::format("if it does take print on both; or keep {} empty",
+                           pages_in_words(inspection, back)));
   return problem;
 }
 

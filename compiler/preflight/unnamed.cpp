@@ -27,8 +27,9 @@ Problem unnamed_page(const Inspection &inspection, const std::vector<int> &pages
   problem.check = "unnamed-page";
   const Known<int> &count = inspection.edition.page_count;
   problem.range = count.from.somewhere() ? count.from : inspection.edition.title.from;
-  problem.message = fmt::format("nothing is said of {}, so {} blank", spoken::pages_listed(pages),
-                                pages.size() == 1 ? "it is" : "they are");
+  problem.message =
+      fmt::format("nothing is said of {}, so {} blank", pages_in_words(inspection, pages),
+                  pages.size() == 1 ? "it is" : "they are");
   problem.why = "paper is folded whole: a page that carries nothing is still there";
   problem.type = {{fmt::format("page {}\n  blank", runs(pages)), "if that is meant"}};
   return problem;

@@ -10,6 +10,12 @@ constexpr Check table[] = {
      "Add a line to the style.",
      "style body\n"
      "  code       in typewriter\n"},
+    {"empty-words", Kind::error, "A file of words holds none",
+     "The file is there and nothing is in it but white space, as after a save that went wrong. "
+     "The pages that ask for its words would be printed empty, and paid.",
+     "Write the words into it, or say that the page is blank.",
+     "page 3\n"
+     "  blank\n"},
     {"html-in-prose", Kind::error, "Tags stand inside running text",
      "Tags in angle brackets are for screens. On paper they would be printed as they stand, "
      "which nobody wants, so the compiler asks instead.",

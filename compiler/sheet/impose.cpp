@@ -110,7 +110,7 @@ Imposition impose(const Edition &edition, const Sources &sources, Problems &prob
   const FoldedSheet folded = as_asked ? *as_asked : *fold(folding, none);
   const Layout layout = bodkin::layout(folded, folding, count);
   // An edition without a page has been told so.
-  if (as_asked && !layout.folds && count > 0)
+  if (as_asked && !layout.folds && count > 0 && !edition.folding_guessed)
     problems.push_back(does_not_fold(edition, folded, layout, sources));
   const std::vector<SheetPattern> patterns = patterns_of(folded, layout);
   Imposition imposition = lay_out(folded, patterns, layout, count);
@@ -119,8 +119,8 @@ Imposition impose(const Edition &edition, const Sources &sources, Problems &prob
   choose_papers(edition, sources, imposition, problems);
   for (Sheet &sheet : imposition.sheets)
     place_pages(edition, folded, pattern_of(patterns, sheet.number - 1), sheet);
-  if (as_asked)
-    check_sizes(edition, folded, imposition, problems);
+  if (as_asked && !edition.size_guessed && !edition.folding_guessed)
+    imposition.wrong_size = check_sizes(edition, folded, imposition, problems);
   if (folded.creeps())
     push_out(edition, patterns, layout, imposition);
   if (edition.creep)

@@ -100,6 +100,7 @@ struct Imposition {
   int pages_a_sheet = 0;
   int layers = 1;          // of paper, where a folded sheet (a strip: all of it) is thickest
   Size page_size;          // of the largest page
+  bool wrong_size = false; // told: pages do not lie on their sheets as they should
   bool one_side = false;   // backs hold no pages: blank, or one area
   bool leaves_turn = true; // else the reader undoes fold after fold
   std::vector<Sheet> sheets;

@@ -107,9 +107,35 @@ void impose_wrap(CopyPart &made, const CopyPart &book, const Sources &sources, P
   made.imposition = impose(*made.edition, sources, problems);
   if (!book.edition->folding->back_to_back)
     made.spine = spine_of(*book.edition, book.imposition);
-  if (made.spine > Length{})
+  if (made.spine > Length{}) {
     forget_sizes(problems, told);
+    made.imposition.wrong_size = false;
+  }
   open_for_spine(*made.piece, made.spine, made.imposition, problems);
+}
+
+// A card smaller than its sheet is cut out of it: that is said first, and no size is taken from it.
+void cut_it_out(const CopyPart &made, const Sources &sources, std::size_t told,
+                Problems &problems) {
+  const StockId paper = *made.edition->paper;
+  if (!made.imposition.wrong_size || paper == StockId::none || !(*made.edition)[paper].sheet)
+    return;
+  Problems ignored;
+  const Size cell = impose(without_sheets(*made.edition), sources, ignored).sheets.front().size;
+  const Size sheet = **(*made.edition)[paper].sheet;
+  const auto goes_on = [&](const Size &on) {
+    return cell.width <= on.width && cell.height <= on.height;
+  };
+  if (!goes_on(sheet) && !goes_on(sheet.turned()))
+    return;
+  for (std::size_t i = told; i < problems.size(); ++i)
+    if (problems[i].check == "wrong-size" && !problems[i].type.empty()) {
+      const std::string size = problems[i].type.front().line;
+      problems[i].type = {{"up         most", fmt::format("under {}, to cut it out of the sheet; "
+                                                          "or `{}`",
+                                                          made.piece->name, size)}};
+      problems[i].edits.clear();
+    }
 }
 
 // `thickness` is of what a band goes round.
@@ -131,8 +157,10 @@ CopyPart piece_part(const Piece &piece, const CopyPart &book, Length thickness,
     impose_cut_out(made, thickness, *book.edition, sources, problems);
   else if (piece.is_wrap())
     impose_wrap(made, book, sources, problems);
-  else
+  else {
     made.imposition = impose(*made.edition, sources, problems);
+    cut_it_out(made, sources, told, problems);
+  }
   lie_in_the_pile(book, made);
   hide_glue(made);
   // A piece whose size is not written has been told so; what a guess leads to is not told.

@@ -124,24 +124,34 @@ std::string papers_here(const Edition &edition, const Imposition &imposition, co
                            sheet.number, name);
 }
 
+// Papers by name are spoken of in their own units, a size in figures in those of the figures.
+bool has_name(const Size &size) {
+  return written(size, Ruler::inches) != spoken::measures(size, Ruler::inches);
+}
+
+std::string measured_down(const Size &size, Ruler ruler) {
+  return fmt::format("{} x {}", written_down(size.width, ruler), written_down(size.height, ruler));
+}
+
 Problem wrong_size(const Edition &edition, const FoldedSheet &folded, const Imposition &imposition,
                    const Sheet &sheet) {
   const Size given = page_given(folded, sheet.size), asked = *edition.size;
   const NamedPaper *better = paper_that_gives(edition, folded);
+  const bool named = has_name(asked);
+  const Ruler ruler = named ? ruler_of(asked) : edition.ruler;
+  const std::string measured = measured_down(given, named ? ruler_of(sheet.size) : edition.ruler);
   Problem problem;
   problem.check = "wrong-size";
   problem.range = edition.size.from;
-  problem.message = fmt::format("{}{} gives {}, not {}", sheet_name(edition, sheet.size),
-                                folded_how(folded), spoken::measures(given, ruler_of(sheet.size)),
-                                spoken::named_and_measured(asked, ruler_of(asked)));
+  problem.message =
+      fmt::format("{}{} gives {}, not {}", sheet_name(edition, sheet.size), folded_how(folded),
+                  measured, spoken::named_and_measured(asked, ruler));
   const std::string_view part = share_in_words(panels_of(folded));
   if (better != nullptr && !part.empty())
-    problem.why =
-        fmt::format("{} is {} of {}; ", written(asked, ruler_of(asked)), part, better->name);
+    problem.why = fmt::format("{} is {} of {}; ", written(asked, ruler), part, better->name);
   problem.why += papers_here(edition, imposition, sheet);
   const NamedPaper *given_name = paper_like(given);
-  const std::string size =
-      given_name != nullptr ? std::string(given_name->name) : written(given, ruler_of(sheet.size));
+  const std::string size = given_name != nullptr ? std::string(given_name->name) : measured;
   problem.type = {
       {fact("size", size), better != nullptr ? fmt::format("or buy {}", better->name) : ""}};
   if (edition.size.from.somewhere())
@@ -230,8 +240,9 @@ Problem does_not_fold(const Edition &edition, const FoldedSheet &folded, const L
   return problem;
 }
 
-void check_sizes(const Edition &edition, const FoldedSheet &folded, const Imposition &imposition,
+bool check_sizes(const Edition &edition, const FoldedSheet &folded, const Imposition &imposition,
                  Problems &problems) {
+  const std::size_t told = problems.size();
   std::vector<Size> seen;
   std::vector<bool> stock_seen(edition.stocks.size());
   for (const Sheet &sheet : imposition.sheets) {
@@ -248,6 +259,7 @@ void check_sizes(const Edition &edition, const FoldedSheet &folded, const Imposi
       problems.push_back(wrong_size(edition, folded, imposition, sheet));
     seen.push_back(sheet.size);
   }
+  return problems.size() > told;
 }
 
 } // namespace bodkin

@@ -12,8 +12,8 @@ Problem does_not_fold(const Edition &edition, const FoldedSheet &folded, const L
                       const Sources &sources);
 
 // One problem for each size of sheet that does not give the page, or that the folding does not
-// take.
-void check_sizes(const Edition &edition, const FoldedSheet &folded, const Imposition &imposition,
+// take; whether there is one.
+bool check_sizes(const Edition &edition, const FoldedSheet &folded, const Imposition &imposition,
                  Problems &problems);
 
 } // namespace bodkin

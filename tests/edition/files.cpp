@@ -167,3 +167,71 @@ TEST_CASE("a text longer than any booklet is not read") {
   CHECK(problem->why == "at most 4 MB are read; something else must have got into its place");
   CHECK(problem->type[0].remark == "name the file that was meant");
 }
+
+TEST_CASE("a picture that lies in another folder of the edition is named there") {
+  struct Row {
+    std::string_view written, message, typed;
+  };
+  for (const Row &row : {
+           Row{"bath.jpg", "bath.jpg is not there; art/bath.jpg is", "picture \"art/bath.jpg\""},
+           Row{"pictures/bath.jpg", "pictures/bath.jpg is not there; art/bath.jpg is",
+               "picture \"art/bath.jpg\""},
+           Row{"art\\bath.jpg", "art\\bath.jpg is not there; art/bath.jpg is",
+               "picture \"art/bath.jpg\""},
+           Row{"art\\bth.jpg", "art\\bth.jpg is not there; art/bath.jpg is",
+               "picture \"art/bath.jpg\""},
+       }) {
+    CAPTURE(row.written);
+    const std::string page = "page 1\n  picture \"" + std::string(row.written) + "\"\n";
+    const Read r = read(small_edition("", page), {{"art/bath.jpg", "x"}});
+    CHECK(r.found() == "error almanac.bodkin:19:11 missing-file\n");
+    CHECK(r.problems[0].message == row.message);
+    REQUIRE(r.problems[0].type.size() == 1);
+    CHECK(r.problems[0].type[0].line == row.typed);
+    const std::string mended = "page 1\n  " + r.problems[0].type[0].line + "\n";
+    CHECK(read(small_edition("", mended), {{"art/bath.jpg", "x"}}).found() == "");
+  }
+}
+
+TEST_CASE("a file in another folder is found on disk too, and never outside the edition's") {
+  const Desk desk;
+  const DiskEdition disk = desk.open();
+  CHECK(disk.files->look("", "moon.png", 100).near == "art/moon.png");
+  CHECK(disk.files->look("", "art\\moon.png", 100).near == "art/moon.png");
+  CHECK(disk.files->look("", "secret.png", 100).near.empty());
+  CHECK(disk.files->look("art", "pictures/moon.png", 100).near == "moon.png");
+}
+
+TEST_CASE("a file of words that holds none is told") {
+  for (const std::string_view nothing : {"", "\n", " \r\n\t\n"}) {
+    const Read r = read(small_edition("", "text plot from \"words/plot.md\"\npage 1\n"),
+                        {{"words/plot.md", nothing}});
+    const Problem *problem = r.problem("empty-words");
+    REQUIRE(problem);
+    CHECK(problem->kind == Kind::error);
+    CHECK(problem->message == "words/plot.md holds no words");
+    CHECK(problem->why ==
+          "the places that ask for them would come out of the machine empty, and be paid");
+    CHECK(problem->type[0].remark == "write the words into it, or take out what asks for them");
+  }
+  const Read full = read(small_edition("", "text plot from \"words/plot.md\"\npage 1\n"),
+                         {{"words/plot.md", "One.\n"}});
+  CHECK(full.problem("empty-words") == nullptr);
+}
+
+TEST_CASE("a manuscript whose bytes cannot be read is not said to hold no edition as well") {
+  const Read r = read(std::string_view("\xFF\xFE"
+                                       "e\0d\0i\0t\0i\0o\0n\0",
+                                       16));
+  CHECK(r.found() == "error almanac.bodkin:1:1 malformed-bytes\n");
+}
+
+TEST_CASE("words in a word processor's own form are told once, and none of them is set") {
+  const Read r = read(small_edition("", "text plot from \"words/plot.docx\"\npage 1\n"),
+                      {{"words/plot.docx", std::string_view("PK\x03\x04\0\0abc\xFF\xFE", 11)}});
+  const Problem *problem = r.problem("malformed-bytes");
+  REQUIRE(problem);
+  CHECK(problem->message == "byte 4 is no text in UTF-8");
+  CHECK(r.problem("empty-words") == nullptr);
+  CHECK(r.edition().texts.at(0).prose.blocks.empty());
+}

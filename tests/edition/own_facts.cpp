@@ -115,3 +115,54 @@ TEST_CASE("a half of the paper folds onto the half across from it") {
   CHECK(r.problems[0].message == "the left half comes to lie on the right half and on no other");
   CHECK(r.problems[0].type[0].line == "fold left over right");
 }
+
+TEST_CASE("a folding is known by a part of its name, and folds as it was meant") {
+  const Read r = read(small_edition("folding mini", "page 1\n"));
+  CHECK(r.found() == "error almanac.bodkin:6:11 unknown-name\n");
+  CHECK(r.problems[0].message == "no folding is called mini; did you mean eight-page-mini?");
+  CHECK(r.problems[0].type[0].line == "folding eight-page-mini");
+  CHECK(r.edition().folding->name == "eight-page-mini");
+  CHECK_FALSE(r.edition().folding_guessed);
+  CHECK(read(small_edition("folding eight-page-mini", "page 1\n")).found() == "");
+}
+
+TEST_CASE("where nobody knows what folding was meant, none is handed out") {
+  const Read r = read(small_edition("folding umbrella", "page 1\n"));
+  CHECK(r.found() == "error almanac.bodkin:6:11 unknown-name\n");
+  CHECK(r.problems[0].message == "no folding is called umbrella");
+  CHECK(r.problems[0].type.empty());
+  CHECK(r.edition().folding_guessed);
+}
+
+TEST_CASE("a paper's name in capitals is the paper, and nothing follows from the slip") {
+  std::string text = small_edition("", "page 1\n");
+  text.replace(text.find("half-letter"), 11, "A5");
+  const Read r = read(text);
+  CHECK(r.found() == "error almanac.bodkin:2:8 unknown-kind\n");
+  CHECK(r.problems[0].message == "names are written small: a5");
+  CHECK(r.problems[0].type[0].line == "size a5");
+  CHECK(r.edition().size->width == Length::mm(148));
+  CHECK_FALSE(r.edition().size_guessed);
+}
+
+TEST_CASE("lengths are spoken in the units that the size is typed in") {
+  std::string text = small_edition("", "page 1\n");
+  text.replace(text.find("half-letter"), 11, "71.08mm x 210mm");
+  CHECK(read(text).edition().ruler == Ruler::millimetres);
+  text.replace(text.find("71.08mm x 210mm"), 15, "5in x 8in");
+  CHECK(read(text).edition().ruler == Ruler::inches);
+  text.replace(text.find("5in x 8in"), 9, "a5");
+  CHECK(read(text).edition().ruler == Ruler::millimetres);
+}
+
+TEST_CASE("an edition without a size is handed one in the units of its maker") {
+  std::string text = small_edition("", "page 1\n  patch\n    at 1in 1in, 1in x 1in\n");
+  text.erase(text.find("  size half-letter\n"), 19);
+  const Read inches = read(text);
+  REQUIRE(inches.problem("missing-fact"));
+  CHECK(inches.problem("missing-fact")->type[0].line == "size       half-letter");
+  CHECK(inches.edition().size_guessed);
+  text.replace(text.find("bare 1/4in"), 10, "bare 6mm");
+  text.replace(text.find("at 1in 1in, 1in x 1in"), 21, "at 9mm 9mm, 20mm x 20mm");
+  CHECK(read(text).problem("missing-fact")->type[0].line == "size       a5");
+}

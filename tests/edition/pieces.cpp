@@ -85,3 +85,43 @@ TEST_CASE("a borrowed file holds no insert") {
            {{"more.bodkin", "insert map\n  size letter\n"}});
   CHECK(made.found().find("not-borrowed") != std::string::npos);
 }
+
+namespace {
+
+// An a7 edition with a knife at its fore-edge and one further piece.
+tests::Read metric_with(const std::string &piece) {
+  std::string text = small_edition("", "finish\n  trim fore-edge 3mm\npage 1\n  blank\n" + piece);
+  text.replace(text.find("half-letter"), 11, "a7");
+  return read(text);
+}
+
+} // namespace
+
+TEST_CASE("a band without a height is handed one in the units of the book") {
+  const tests::Read metric = metric_with("insert band\n  goes round\n  page 1\n    blank\n");
+  REQUIRE(metric.problem("missing-fact"));
+  CHECK(metric.problem("missing-fact")->message == "this insert does not say its height");
+  CHECK(metric.problem("missing-fact")->type[0].line == "height     50mm");
+  CHECK(with("insert band\n  goes round\n  page 1\n    blank\n")
+            .problem("missing-fact")
+            ->type[0]
+            .line == "height     2in");
+}
+
+TEST_CASE("a card without a size is handed the largest that goes into the copy") {
+  const tests::Read card = metric_with("insert card\n  page 1\n    blank\n");
+  REQUIRE(card.problem("missing-fact"));
+  CHECK(card.problem("missing-fact")->message == "this insert does not say its size");
+  CHECK(card.problem("missing-fact")->type[0].line == "size       71mm x 105mm");
+  CHECK(with("insert card\n  page 1\n    blank\n").problem("missing-fact")->type[0].line ==
+        "size       half-letter");
+}
+
+TEST_CASE("where a piece goes is read as it was meant") {
+  const tests::Read band = with("insert band\n  goes around\n  height 2in\n  page 1\n    blank\n");
+  CHECK(band.found() == "error almanac.bodkin:25:8 unknown-kind\n");
+  CHECK(band.problems[0].message ==
+        "loose, centre or round, after, on or in is wanted here, not around; did you mean round?");
+  CHECK(band.problems[0].type[0].line == "goes round");
+  CHECK(band.edition().pieces.front()->is_band());
+}

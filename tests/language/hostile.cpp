@@ -61,7 +61,7 @@ TEST_CASE("malformed bytes are told once, and the other lines are read") {
   CHECK(reading.outline() == "page page ");
   REQUIRE(reading.problems.size() == 1);
   CHECK(reading.problems[0].message ==
-        "byte 10 is no text in UTF-8, and 1 more lines hold such bytes");
+        "byte 10 is no text in UTF-8, and 1 more line holds such bytes");
 }
 
 // Unicode 15.0, table 3-7.

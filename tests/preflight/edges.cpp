@@ -181,7 +181,7 @@ almanac.bodkin:32:5: error: these words pass the right edge of page 3 by 0.902in
   at 4 1/2in 1in, 3in x 1in
   ~~~~~~~~~~~~~~~~~~~~~~~~~
   why   page 3 is the right half of sheet 1, back: past its right edge the paper ends
-  type  at       3 5/16in 1in, 3in x 1in
+  type  at       2in 1in, 3in x 1in
 )");
   CHECK(it.edited("off-the-page").find("    at       0 1in, 2in x 1in\n") != std::string::npos);
 }
