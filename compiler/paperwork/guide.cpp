@@ -46,6 +46,7 @@ Leaflet assembly_guide(const Making &making) {
   writer.leaflet.kind = "How to make a copy";
   writer.leaflet.title = harmless(*making.edition.title);
   writer.leaflet.aside = fmt::format("{}. {}.", run_words(making), pages_words(making));
+  writer.leaflet.in_text = "Its pictures are in assembly.pdf.";
   writer.leaflet.paper = home_paper(making.edition.ruler);
   writer.leaflet.ruler = making.edition.ruler;
   tell_copy(writer);

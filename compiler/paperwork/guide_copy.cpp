@@ -87,8 +87,10 @@ void tell_copy(GuideWriter &writer) {
       "only then the rest, one step at a time for all of them.");
   writer.head("What you need");
   writer.leaflet.add(papers_table(writer));
-  for (const std::string &tool : tools_words(writer.edition()))
-    writer.say(tool);
+  if (auto tools = tools_words(writer.edition()); !tools.empty()) {
+    writer.say("On the table:");
+    writer.leaflet.add(Checklist{std::move(tools)});
+  }
 }
 
 void tell_originals(GuideWriter &writer) {

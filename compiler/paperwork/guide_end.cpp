@@ -2,11 +2,13 @@
 #include "paperwork/guide_writer.hpp"
 
 #include "paperwork/evening.hpp"
+#include "paperwork/own_words.hpp"
 #include "problems/characters.hpp"
 #include "sheet/speech.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <set>
 
 namespace bodkin::paperwork {
 namespace {
@@ -21,6 +23,27 @@ std::string piles_of(const CopyPart &part) {
   for (const Sheet &sheet : part.imposition.sheets)
     numbers.push_back(sheet.number + part.sheets_before);
   return spoken::listed(numbers);
+}
+
+// "2in and 4in from its left edge; 3in from its head"
+std::string lines_in_words(const GuideWriter &writer, const std::vector<Sheet::FoldLine> &lines) {
+  std::set<Length> across, down;
+  for (const Sheet::FoldLine &line : lines)
+    if (line.start.x == line.end.x)
+      across.insert(line.start.x);
+    else
+      down.insert(line.start.y);
+  std::string text;
+  const auto add = [&](const std::set<Length> &at, std::string_view from) {
+    std::vector<std::string> measures;
+    for (const Length length : at)
+      measures.push_back(writer.exact(length));
+    if (!measures.empty())
+      text += fmt::format("{}{} from its {}", text.empty() ? "" : "; ", in_a_row(measures), from);
+  };
+  add(across, "left edge");
+  add(down, "head");
+  return text;
 }
 
 // How many are cut from a sheet, and where.
@@ -42,8 +65,10 @@ std::optional<Shown> cut_apart(const GuideWriter &writer, const CopyPart &part) 
       picture.dimensions.push_back(
           {{}, {{}, cut.start.y}, writer.exact(cut.start.y), Beside::left});
   }
-  return Shown{picture, fmt::format("Cut {} out of each sheet of pile {}, along these lines.",
-                                    sheet.up, piles_of(part))};
+  return Shown{picture,
+               fmt::format("Cut {} out of each sheet of pile {}, its front up, along these lines: "
+                           "{}.",
+                           sheet.up, piles_of(part), lines_in_words(writer, sheet.cuts))};
 }
 
 // Goes through the binding, or is a side of the book itself.
@@ -151,9 +176,11 @@ void tell_counts(GuideWriter &writer) {
 }
 
 void tell_rest(GuideWriter &writer) {
-  if (writer.edition().run->spare > 0)
-    writer.say("Keep the loose sheets that are left for whoever asks for a missing page.",
-               "In the end.");
+  const bool spares = writer.edition().run->spare > 0;
+  if (spares || !writer.cautioned.empty())
+    writer.leaflet.add(Headline{"In the end", 1, {}});
+  if (spares)
+    writer.say("Keep the loose sheets that are left for whoever asks for a missing page.");
   if (!writer.cautioned.empty())
     writer.remark(
         "Rules of the place where you work, and what labels say, come before this paper.");

@@ -53,8 +53,21 @@ Size cell_of(const PartFolding &of) {
   return lying ? page.turned() : page;
 }
 
-std::string caption_of(const PartFolding &of, const FoldingDrawing &drawing, std::size_t stage) {
+// What lies up, where that is a page or two: "pages 12 and 13 to be seen".
+std::string seen_in(const DrawnStage &stage) {
+  std::vector<std::string> pages;
+  for (const DrawnPanel &panel : stage.panels)
+    if (!panel.label.empty() && panel.label.find_first_not_of("0123456789") == std::string::npos)
+      pages.push_back(panel.label);
+  return pages.size() == 1   ? fmt::format("page {} to be seen", pages[0])
+         : pages.size() == 2 ? fmt::format("pages {} and {} to be seen", pages[0], pages[1])
+                             : "";
+}
+
+std::string caption_of(const PartFolding &of, const FoldingDrawing &drawing, std::size_t stage,
+                       const DrawnStage &drawn) {
   const bool last = stage + 1 == drawing.stages.size();
+  const std::string seen = seen_in(drawn);
   const std::string next =
       last || stage >= of.folded.steps.size()
           ? ""
@@ -62,8 +75,9 @@ std::string caption_of(const PartFolding &of, const FoldingDrawing &drawing, std
                         of.folded.steps[stage].kind == FoldKind::ends_together ? "" : "fold ",
                         step_in_words(of.folded.steps[stage]));
   if (stage == 0)
-    return fmt::format("{} up. {}", of.folded.front_up ? "Front" : "Back", next);
-  return last ? "Done." : next;
+    return fmt::format("{} up{}{}. {}", of.folded.front_up ? "Front" : "Back",
+                       seen.empty() ? "" : ", ", seen, next);
+  return !last ? next : seen.empty() ? "Done." : fmt::format("Done: {}.", seen);
 }
 
 Pictures stages_of(const PartFolding &of) {
@@ -78,7 +92,7 @@ Pictures stages_of(const PartFolding &of) {
     if (i < of.folded.steps.size() && i + 1 < drawing.stages.size() &&
         of.folded.steps[i].kind == FoldKind::over_a_line)
       stage.moving = of.folded.steps[i].moving;
-    pictures.shown.push_back({stage, caption_of(of, drawing, i)});
+    pictures.shown.push_back({stage, caption_of(of, drawing, i, stage.drawn)});
   }
   return pictures;
 }

@@ -187,7 +187,9 @@ void tell_time(GuideWriter &writer, const WorkOfTask &work) {
     text += fmt::format(", {} a copy", written(Duration{work.each}));
   if (work.once > 0)
     text += fmt::format(", {} of it to make ready", written(Duration{work.once}));
-  writer.remark(text + ".");
+  writer.remark(
+      text + "." +
+      (work.drying == Drying::ink ? fmt::format(" Then {} to dry.", written(ink_dries)) : ""));
 }
 
 bool binds(StepKind kind) {

@@ -139,6 +139,20 @@ void tell_spares(GuideWriter &writer) {
                            counted(run.copies, "copy", "copies")));
 }
 
+// Front and back beside each other; of many sheets, two to a row.
+void show_sheets(GuideWriter &writer, const std::vector<Pile> &all) {
+  constexpr std::size_t few = 4;
+  const std::size_t to_a_row = all.size() > few ? 2 : 1;
+  const std::size_t end = std::min(all.size(), most_sheets_shown);
+  for (std::size_t first = 0; first < end; first += to_a_row) {
+    Pictures row{{}, Length::inches(9, 5), to_a_row == 1 ? 0 : 2 * to_a_row};
+    for (std::size_t i = first; i < std::min(first + to_a_row, end); ++i)
+      for (const int side : {0, 1})
+        row.shown.push_back(side_shown(writer.making, all[i], side));
+    writer.leaflet.add(std::move(row));
+  }
+}
+
 bool all_of_one_sheet(const std::vector<Pass> &passes) {
   return std::all_of(passes.begin(), passes.end(),
                      [](const Pass &pass) { return pass.sheets.size() == 1; });
@@ -182,11 +196,8 @@ void tell_piles(GuideWriter &writer) {
                         lying_words(writer.making)));
   tell_spares(writer);
   writer.leaflet.add(piles_table(writer, all));
-  for (std::size_t i = 0; i < std::min(all.size(), most_sheets_shown); ++i)
-    writer.leaflet.add(
-        Pictures{{side_shown(writer.making, all[i], 0), side_shown(writer.making, all[i], 1)},
-                 Length::inches(9, 5)});
   writer.remark("The large numbers in the pictures name pages; they are not printed.");
+  show_sheets(writer, all);
   if (all.size() > most_sheets_shown)
     writer.remark(fmt::format("The other {} sheets are to be seen in sheets.pdf.",
                               all.size() - most_sheets_shown));

@@ -84,6 +84,7 @@ struct TicketWriter {
         table.rows.push_back({harmless(line.what), "", "", "", "", "", "", money(line.total)});
     }
     table.rows.push_back({"expected in all", "", "", "", "", "", "", money(total)});
+    table.summed = true;
   }
 
   std::string brought(const StockId stock, std::int64_t sheets) const {

@@ -84,10 +84,7 @@ std::vector<std::string> tools_words(const Edition &edition) {
   for (const Element &element : edition.elements)
     if (const auto *hand = std::get_if<Hand>(&element.what))
       add_new(tools, tool_of(*hand));
-  std::string text;
-  for (const std::string &tool : tools)
-    text += (text.empty() ? "On the table: " : "; ") + tool;
-  return text.empty() ? std::vector<std::string>{} : std::vector<std::string>{text + "."};
+  return tools;
 }
 
 std::string_view usual_caution(HandKind kind) {

@@ -21,6 +21,13 @@ public:
 
   std::vector<LeafletPage> lay() {
     for (std::size_t i = 0; i < leaflet_.blocks.size(); ++i) {
+      const std::size_t end = end_of_step(i);
+      if (auto whole = step_beside(std::span(leaflet_.blocks).subspan(i, end - i), band(), type_);
+          whole && whole->height <= bottom() - edge) {
+        add({*std::move(whole)});
+        i = end - 1;
+        continue;
+      }
       std::vector<Slice> slices = slices_of(leaflet_.blocks[i], band(), type_);
       if (!slices.empty() && introduces(i))
         slices.back().keep = true;
@@ -47,6 +54,21 @@ public:
   }
 
 private:
+  // Past the last block of what a headline stands over.
+  std::size_t end_of_step(std::size_t begin) const {
+    const auto *over = std::get_if<Headline>(&leaflet_.blocks[begin]);
+    if (over == nullptr)
+      return begin + 1;
+    const auto ends = [&](const LeafletBlock &block) {
+      const auto *head = std::get_if<Headline>(&block);
+      return std::holds_alternative<NewPage>(block) ||
+             (head != nullptr && head->level <= over->level);
+    };
+    const auto from = leaflet_.blocks.begin() + static_cast<std::ptrdiff_t>(begin);
+    return static_cast<std::size_t>(std::find_if(from + 1, leaflet_.blocks.end(), ends) -
+                                    leaflet_.blocks.begin());
+  }
+
   // Words before more words, a table or a picture that they speak of.
   bool introduces(std::size_t block) const {
     if (!std::holds_alternative<Passage>(leaflet_.blocks[block]) ||
@@ -54,7 +76,7 @@ private:
       return false;
     const LeafletBlock &next = leaflet_.blocks[block + 1];
     return std::holds_alternative<Passage>(next) || std::holds_alternative<Table>(next) ||
-           std::holds_alternative<Pictures>(next);
+           std::holds_alternative<Pictures>(next) || std::holds_alternative<Checklist>(next);
   }
 
   Band band() const {

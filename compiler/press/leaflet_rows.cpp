@@ -15,6 +15,13 @@ double foot_of(const std::vector<Line> &lines) {
   return lines.empty() ? 0 : lines.back().foot.in_points();
 }
 
+double right_of(const std::vector<Line> &lines) {
+  double right = 0;
+  for (const Line &line : lines)
+    right = std::max(right, line.right.in_points());
+  return right;
+}
+
 struct Columns {
   std::vector<double> lefts, widths;
 };
@@ -32,6 +39,11 @@ Columns columns_of(const Table &table, double left, double right, LeafletType &t
     widen(row, LeafletRole::cell);
   if (columns.widths.empty())
     return columns;
+  constexpr double bold = 1.12; // about as much wider as a bold cut is
+  if (table.summed)
+    for (std::size_t i = 0; i < table.rows.back().size(); ++i)
+      columns.widths[i] =
+          std::max(columns.widths[i], bold * type.width(table.rows.back()[i], LeafletRole::cell));
   const double room = right - left - column_gap * static_cast<double>(columns.widths.size() - 1);
   while (std::accumulate(columns.widths.begin(), columns.widths.end(), 0.0) > room) {
     const auto widest = std::max_element(columns.widths.begin(), columns.widths.end());
@@ -46,27 +58,55 @@ Columns columns_of(const Table &table, double left, double right, LeafletType &t
   return columns;
 }
 
-Slice table_row(const Table &table, const std::vector<std::string> &row, LeafletRole role,
+// The first column of a row that says anything.
+std::size_t begins_at(const std::vector<std::string> &row) {
+  const auto said =
+      std::find_if(row.begin(), row.end(), [](const std::string &cell) { return !cell.empty(); });
+  return said == row.end() ? 0 : static_cast<std::size_t>(said - row.begin());
+}
+
+struct RowLook {
+  LeafletRole role = LeafletRole::cell;
+  bool strong = false;
+  std::size_t ruled_from = 0; // the column where the line below it begins
+  double line = line_width;
+};
+
+Slice table_row(const Table &table, const std::vector<std::string> &row, const RowLook &look,
                 const Columns &columns, double right, LeafletType &type) {
   std::vector<std::vector<Line>> cells;
   std::vector<double> at;
-  double high = type.leading(role);
+  double high = type.leading(look.role);
   for (std::size_t i = 0; i < row.size(); ++i) {
-    cells.push_back(type.broken({}, row[i], role, columns.widths[i]));
+    cells.push_back(type.broken(look.strong ? row[i] : std::string(),
+                                look.strong ? std::string() : row[i], look.role,
+                                columns.widths[i]));
     high = std::max(high, foot_of(cells.back()));
     const bool to_the_right = i < table.figures.size() && table.figures[i];
     at.push_back(columns.lefts[i] +
-                 (to_the_right ? std::max(0.0, columns.widths[i] - type.width(row[i], role)) : 0));
+                 (to_the_right ? std::max(0.0, columns.widths[i] - right_of(cells.back())) : 0));
   }
   const double height = high + 2 * row_room;
   return {0, height, false, false,
-          [cells = std::move(cells), at = std::move(at), height, left = columns.lefts.front(),
-           right](LeafletPage &page, double y) {
+          [cells = std::move(cells), at = std::move(at), height, width = look.line,
+           left = columns.lefts[look.ruled_from], right](LeafletPage &page, double y) {
             for (std::size_t i = 0; i < cells.size(); ++i)
               if (!cells[i].empty())
                 page.words.push_back(words_at(cells[i], at[i], y + row_room));
-            page.rules.push_back({left, y + height, right, y + height, line_width});
+            page.rules.push_back({left, y + height, right, y + height, width});
           }};
+}
+
+// A row that begins further right goes on with the one above it.
+RowLook look_of_row(const Table &table, std::size_t row) {
+  RowLook look;
+  const std::size_t last = table.rows.size() - 1;
+  look.strong = table.summed && row == last;
+  if (row < last)
+    look.ruled_from = begins_at(table.rows[row + 1]);
+  if (table.summed && row + 1 == last)
+    look.line = 1;
+  return look;
 }
 
 // How pictures of one block stand: in rows, all in one scale.
@@ -75,38 +115,75 @@ struct Row {
   double width = 0;
 };
 
-// A narrow picture has room below it for what is said of it.
-double slot_of(const Shown &shown, double scale, LeafletType &type) {
-  constexpr double narrowest_caption = 140;
-  const PictureRoom need = room_of(shown, scale);
-  return std::max(need.left + need.width + need.right,
-                  std::min(narrowest_caption, type.width(shown.caption, LeafletRole::caption) + 1));
-}
-
-std::vector<Row> rows_of(const Pictures &pictures, double scale, double room, double gap,
-                         LeafletType &type) {
-  std::vector<Row> rows;
-  for (const Shown &shown : pictures.shown) {
-    const double width = slot_of(shown, scale, type);
-    if (rows.empty() ||
-        (!rows.back().shown.empty() && rows.back().width + gap + width > room + 0.01))
-      rows.emplace_back();
-    rows.back().width += (rows.back().shown.empty() ? 0 : gap) + width;
-    rows.back().shown.push_back(&shown);
-  }
-  return rows;
-}
-
-// The largest at which none is higher than asked or wider than the page.
-double scale_of(const Pictures &pictures, double room) {
+// What pictures of one block are set by.
+struct RowsSet {
+  const Pictures &pictures;
+  double room, gap;
+  LeafletType &type;
   double scale = 1;
-  for (const Shown &shown : pictures.shown) {
-    const PictureRoom real = room_of(shown, 1);
-    scale = std::min({scale, pictures.most_height.in_points() / real.height,
-                      (room - real.left - real.right) / real.width});
+
+  // Where a row holds so many: an even share of it each.
+  double share() const {
+    const auto across = static_cast<double>(pictures.across);
+    return (room - gap * (across - 1)) / across;
   }
-  return scale;
-}
+
+  // A narrow picture has room below it for what is said of it.
+  double slot(const Shown &shown) const {
+    constexpr double narrowest_caption = 120;
+    if (pictures.across > 0)
+      return share();
+    const PictureRoom need = room_of(shown, scale);
+    return std::max(
+        need.left + need.width + need.right,
+        std::min(narrowest_caption, type.width(shown.caption, LeafletRole::caption) + 1));
+  }
+
+  bool full(const Row &row, double width) const {
+    if (pictures.across > 0)
+      return row.shown.size() == pictures.across;
+    return !row.shown.empty() && row.width + gap + width > room + 0.01;
+  }
+
+  std::vector<Row> rows() const {
+    std::vector<Row> rows;
+    for (const Shown &shown : pictures.shown) {
+      const double width = slot(shown);
+      if (rows.empty() || full(rows.back(), width))
+        rows.emplace_back();
+      rows.back().width += (rows.back().shown.empty() ? 0 : gap) + width;
+      rows.back().shown.push_back(&shown);
+    }
+    return rows;
+  }
+
+  // The largest at which none is higher than asked or wider than its room.
+  double largest() const {
+    double most = 1;
+    const double wide = pictures.across > 0 ? share() : room;
+    for (const Shown &shown : pictures.shown) {
+      const PictureRoom real = room_of(shown, 1);
+      most = std::min({most, pictures.most_height.in_points() / real.height,
+                       (wide - real.left - real.right) / real.width});
+    }
+    return most;
+  }
+
+  // A little smaller where that saves a row.
+  double suited() {
+    constexpr double least = 0.7, step = 0.97;
+    const double most = scale = largest();
+    const std::size_t rows_at_most = rows().size();
+    if (rows_at_most == 1)
+      return most;
+    while (scale > most * least) {
+      scale *= step;
+      if (rows().size() < rows_at_most)
+        return scale;
+    }
+    return scale = most;
+  }
+};
 
 // One picture alone has its words beside it, where there is room.
 Slice picture_alone(const Shown &shown, double scale, double left, double measure,
@@ -125,8 +202,9 @@ Slice picture_alone(const Shown &shown, double scale, double left, double measur
       }};
 }
 
-Slice picture_row(const Row &row, double scale, double left, double gap, LeafletType &type) {
+Slice picture_row(const Row &row, const RowsSet &set, double left) {
   constexpr double above_caption = 5;
+  const double scale = set.scale;
   std::vector<PlacedPicture> placed;
   std::vector<Item> captions;
   double above = 0, below = 0, frame = 0, high = 0;
@@ -141,12 +219,12 @@ Slice picture_row(const Row &row, double scale, double left, double gap, Leaflet
     const PictureRoom need = room_of(*shown, scale);
     placed.push_back({shown, left + need.left, above, scale});
     if (!shown->caption.empty()) {
-      const double measure = slot_of(*shown, scale, type);
-      std::vector<Line> lines = type.broken({}, shown->caption, LeafletRole::caption, measure);
+      std::vector<Line> lines =
+          set.type.broken({}, shown->caption, LeafletRole::caption, set.slot(*shown));
       high = std::max(high, foot_of(lines));
       captions.push_back(words_at(std::move(lines), left, captions_at));
     }
-    left += slot_of(*shown, scale, type) + gap;
+    left += set.slot(*shown) + set.gap;
   }
   return {
       12, captions_at + high, false, false,
@@ -171,11 +249,13 @@ std::vector<Slice> table_slices(const Table &table, double left, double right, L
     return slices;
   const double end = std::min(right, columns.lefts.back() + columns.widths.back());
   if (!table.heads.empty()) {
-    slices.push_back(table_row(table, table.heads, LeafletRole::column, columns, end, type));
+    slices.push_back(
+        table_row(table, table.heads, {.role = LeafletRole::column}, columns, end, type));
     slices.back().keep = true;
   }
-  for (const auto &row : table.rows)
-    slices.push_back(table_row(table, row, LeafletRole::cell, columns, end, type));
+  for (std::size_t row = 0; row < table.rows.size(); ++row)
+    slices.push_back(
+        table_row(table, table.rows[row], look_of_row(table, row), columns, end, type));
   if (slices.empty())
     return slices;
   slices.front().before = 8;
@@ -189,21 +269,21 @@ std::vector<Slice> table_slices(const Table &table, double left, double right, L
 
 std::vector<Slice> picture_slices(const Pictures &pictures, double left, double right,
                                   LeafletType &type) {
-  constexpr double gap = 26;
   std::vector<Slice> slices;
   if (pictures.shown.empty())
     return slices;
-  const double room = right - left;
-  const double scale = scale_of(pictures, room);
-  const std::vector<Row> rows = rows_of(pictures, scale, room, gap, type);
+  const double gap = pictures.across > 2 ? 14 : 26;
+  RowsSet set{pictures, right - left, gap, type};
+  const double scale = set.suited();
+  const std::vector<Row> rows = set.rows();
   constexpr double narrowest = 130, widest = 230;
   const PictureRoom first = room_of(*rows.front().shown.front(), scale);
-  const double beside = room - (first.left + first.width + first.right) - gap;
+  const double beside = set.room - (first.left + first.width + first.right) - gap;
   for (const Row &row : rows)
     slices.push_back(
         rows.size() == 1 && row.shown.size() == 1 && beside >= narrowest
             ? picture_alone(*row.shown.front(), scale, left, std::min(beside, widest), type)
-            : picture_row(row, scale, left, gap, type));
+            : picture_row(row, set, left));
   return slices;
 }
 

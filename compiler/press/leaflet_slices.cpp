@@ -109,6 +109,33 @@ struct Cutter {
     }
   }
 
+  // Two columns of them, read line by line.
+  std::vector<Slice> operator()(const Checklist &list) const {
+    constexpr double gap = 24, side = 9, inset = 17, room = 3;
+    const double wide = (band.right - left() - gap) / 2;
+    std::vector<Slice> slices;
+    for (std::size_t first = 0; first < list.items.size(); first += 2) {
+      std::vector<std::vector<Line>> row;
+      double high = 0;
+      for (std::size_t i = first; i < std::min(first + 2, list.items.size()); ++i) {
+        row.push_back(type.broken({}, list.items[i], LeafletRole::cell, wide - inset));
+        high = std::max(high, height_of(row.back()));
+      }
+      slices.push_back(
+          {first == 0 ? 6.0 : 0.0, high + room, true, false,
+           [row = std::move(row), x = left(), step = wide + gap](LeafletPage &page, double y) {
+             for (std::size_t i = 0; i < row.size(); ++i) {
+               const double at = x + step * static_cast<double>(i);
+               page.boxes.push_back({at, y + 2.5, side});
+               page.words.push_back(words_at(row[i], at + inset, y));
+             }
+           }});
+    }
+    if (!slices.empty())
+      slices.back().keep = false;
+    return slices;
+  }
+
   std::vector<Slice> operator()(const NewPage &) const {
     Slice slice;
     slice.new_page = true;

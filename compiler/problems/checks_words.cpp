@@ -53,6 +53,13 @@ constexpr Check table[] = {
      "empty box. The message shows the character and where it stands.",
      "Use another character, or set those words in a style whose face has it.",
      "words \"Tickets → here\" in label\n"},
+    {"no-paper-face", Kind::warning, "There is no face to set the papers of the making in",
+     "The assembly guide, the ticket and the cards for the table are set in the faces of "
+     "`styles/paperwork`, or in one of the edition's own. None of them is on this machine, so "
+     "these PDFs are left out; their words are written as plain text all the same.",
+     "Install the package that the message names, or set words of the edition in a face that is "
+     "there.",
+     "face book from \"EB Garamond\"\n"},
     {"place-never-reached", Kind::error, "A box of this text is never reached",
      "The text jumps over this box, because an earlier one says that it continues on a later "
      "page. The box would stay empty however long the text is.",
