@@ -52,10 +52,10 @@ Evening plan_evening(const std::vector<WorkOfTask> &works, int hands);
 // What one pair of hands does, as it is told: batches that go through the same steps one after the
 // other are one turn.
 struct Turn {
-  std::vector<std::size_t> tasks; // in order; of a single stretch one
+  std::vector<std::size_t> tasks; // in order
   std::int64_t begin = 0, end = 0;
   std::int64_t copies = 0;  // 0: making ready
-  std::int64_t at_once = 0; // copies in each round; 0: a single stretch, or rounds that differ
+  std::int64_t at_once = 0; // copies in each round; 0: a single round, or rounds that differ
 };
 std::vector<Turn> turns_of(const Evening &evening, int hand);
 

@@ -91,12 +91,23 @@ std::string with_capital(std::string text) {
   return text;
 }
 
+// "stamp a lino moon" of "stamp a lino moon, in the blank destination blind", where nothing else
+// begins so.
+std::string short_name(const std::vector<WorkOfTask> &all, std::size_t task) {
+  const std::string begins = all[task].name.substr(0, all[task].name.find(','));
+  const auto alike = std::count_if(all.begin(), all.end(), [&](const WorkOfTask &work) {
+    return work.name.starts_with(begins);
+  });
+  return alike == 1 ? begins : all[task].name;
+}
+
 std::string turn_words(const Turn &turn, const std::vector<WorkOfTask> &all) {
   if (turn.copies == 0)
-    return fmt::format("Make ready: {}, to {}", all[turn.tasks.front()].name, clock(turn.end));
+    return fmt::format("Make ready: {}, to {}", short_name(all, turn.tasks.front()),
+                       clock(turn.end));
   std::string text;
   for (const std::size_t task : turn.tasks)
-    text += (text.empty() ? "" : ", then ") + all[task].name;
+    text += (text.empty() ? "" : ", then ") + short_name(all, task);
   text += ": " + counted(turn.copies, "copy", "copies");
   if (turn.at_once > 0)
     text += fmt::format(", {} at a time", turn.at_once);
@@ -121,9 +132,9 @@ Table plan_table(const Evening &evening, const std::vector<WorkOfTask> &all) {
   if (!evening.waits.empty())
     table.heads.emplace_back("dries or lies");
   for (const Waiting &waiting : evening.waits)
-    cells.push_back(
-        {waiting.begin, table.heads.size() - 1,
-         with_capital(fmt::format("{}, to {}", all[waiting.task].name, clock(waiting.end)))});
+    cells.push_back({waiting.begin, table.heads.size() - 1,
+                     with_capital(fmt::format("{}, to {}", short_name(all, waiting.task),
+                                              clock(waiting.end)))});
   std::stable_sort(cells.begin(), cells.end(),
                    [](const PlanCell &one, const PlanCell &other) { return one.at < other.at; });
   for (PlanCell &cell : cells) {
@@ -151,32 +162,41 @@ void tell_ends(Leaflet &leaflet, const std::vector<WorkOfTask> &all) {
   leaflet.add(Passage{{}, text, false});
 }
 
-void tell_drying(Leaflet &leaflet, const std::vector<WorkOfTask> &all) {
-  const auto any = [&](Drying drying) {
-    return std::any_of(all.begin(), all.end(),
-                       [&](const WorkOfTask &work) { return work.drying == drying; });
-  };
-  if (any(Drying::ink))
-    leaflet.add(Passage{{},
-                        fmt::format("A stamp's ink is given {} to dry, as uncoated paper takes it; "
-                                    "`dry` in `finish` says it better.",
-                                    spoken_time(ink_dries.milliseconds)),
-                        true});
-  if (any(Drying::label))
-    leaflet.add(Passage{{},
-                        "Glue, spray and colours dry as long as their labels say; `dry 20 min` in "
-                        "`finish` puts it into this plan.",
-                        true});
-}
+// What these figures take for granted, in one small passage.
+class TakenForGranted {
+public:
+  TakenForGranted(const Edition &edition, const std::vector<WorkOfTask> &all) {
+    const auto any = [&](auto is) { return std::any_of(all.begin(), all.end(), is); };
+    if (any([](const WorkOfTask &work) { return !work.timed && !only_waits(work); }))
+      say("Work whose time the edition does not say is left out of these sums; `takes` says it.");
+    if (any([](const WorkOfTask &work) { return work.drying == Drying::ink; }))
+      say(fmt::format("A stamp's ink is given {} to dry, as uncoated paper takes it; `dry` in "
+                      "`finish` says it better.",
+                      spoken_time(ink_dries.milliseconds)));
+    if (any([](const WorkOfTask &work) { return work.drying == Drying::label; }))
+      say("Glue, spray and colours dry as long as their labels say; `dry 20 min` in `finish` puts "
+          "it into this plan.");
+    if (edition.run->spare > 0)
+      say("Times allow for every spare to be needed.");
+  }
+  void say(std::string_view sentence) { text_.append(text_.empty() ? "" : " ").append(sentence); }
+  void tell(Leaflet &leaflet) const {
+    if (!text_.empty())
+      leaflet.add(Passage{{}, text_, true});
+  }
+
+private:
+  std::string text_;
+};
 
 } // namespace
 
 void tell_evening(const Making &making, Leaflet &leaflet) {
   const std::vector<WorkOfTask> all = works(making);
-  if (std::none_of(all.begin(), all.end(), [](const WorkOfTask &work) { return work.timed; }))
-    return;
   const auto timed =
       std::count_if(all.begin(), all.end(), [](const WorkOfTask &work) { return work.timed; });
+  if (timed == 0)
+    return;
   const Evening alone = plan_evening(all, 1);
   const bool straight = timed > 1 && goes_straight(alone, all);
   Table table = work_table(all);
@@ -184,27 +204,18 @@ void tell_evening(const Making &making, Leaflet &leaflet) {
     add_hours(table, alone);
   leaflet.add(without_empty_columns(std::move(table)));
   tell_ends(leaflet, all);
-  if (std::any_of(all.begin(), all.end(),
-                  [](const WorkOfTask &work) { return !work.timed && !only_waits(work); }))
-    leaflet.add(Passage{{},
-                        "Work whose time the edition does not say is left out of these sums; "
-                        "`takes` says it.",
-                        true});
-  tell_drying(leaflet, all);
-  if (making.edition.run->spare > 0)
-    leaflet.add(Passage{{}, "Times allow for every spare to be needed.", true});
+  TakenForGranted granted(making.edition, all);
   if (timed < 2)
-    return;
+    return granted.tell(leaflet);
   for (const int hands : {1, 2}) {
     if (hands == 1 && straight)
       continue;
     leaflet.add(Headline{hands_words(hands), 3, {}});
     leaflet.add(plan_table(plan_evening(all, hands), all));
   }
-  leaflet.add(Passage{{},
-                      "Hours and minutes from the start. Copies go from step to step in batches; "
-                      "there is one of each tool.",
-                      true});
+  granted.say("Hours and minutes are from the start. Copies go from step to step in batches; there "
+              "is one of each tool.");
+  granted.tell(leaflet);
 }
 
 std::string evening_as_text(const Making &making, int columns) {

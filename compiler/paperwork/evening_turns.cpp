@@ -43,9 +43,22 @@ Turn turn_of(Stretches of, std::size_t steps) {
   const bool alike = std::all_of(of.begin(), of.end(), [&](const Stretch &stretch) {
     return stretch.copies == of.front().copies;
   });
-  if (!alike || of.size() == 1)
+  if (!alike || of.size() == steps)
     turn.at_once = 0;
   return turn;
+}
+
+} // namespace
+
+namespace {
+
+// Steps on one batch of several, with nothing between them: as many as follow each other.
+std::size_t steps_on_a_batch(Stretches of, std::int64_t all) {
+  std::size_t steps = 1;
+  while (steps < of.size() && of[steps].copies == of[0].copies && of[0].copies < all &&
+         of[steps].begin == of[steps - 1].end && is_round(of.first(steps + 1)))
+    ++steps;
+  return steps;
 }
 
 } // namespace
@@ -54,6 +67,9 @@ std::vector<Turn> turns_of(const Evening &evening, int hand) {
   std::vector<Stretch> own;
   std::copy_if(evening.stretches.begin(), evening.stretches.end(), std::back_inserter(own),
                [&](const Stretch &stretch) { return stretch.hand == hand; });
+  std::int64_t all = 0;
+  for (const Stretch &stretch : evening.stretches)
+    all = std::max(all, stretch.copies);
   std::vector<Turn> turns;
   for (Stretches left(own); !left.empty();) {
     std::size_t steps = 1, taken = 1;
@@ -62,6 +78,8 @@ std::vector<Turn> turns_of(const Evening &evening, int hand) {
         steps = of;
         taken = rounds * of;
       }
+    if (taken == 1)
+      steps = taken = steps_on_a_batch(left, all);
     turns.push_back(turn_of(left.first(taken), steps));
     left = left.subspan(taken);
   }

@@ -23,16 +23,29 @@ Measured trimmed_page(const Making &making, int page) {
   return picture;
 }
 
+// The outermost pages of a copy, numbered on: those of the last wrap where there is one.
+struct Outside {
+  int front = 1, back = 1;
+};
+
+Outside outside_of(const Making &making) {
+  Outside outside{1, *making.edition.page_count};
+  for (const CopyPart &part : making.parts)
+    if (part.piece && part.piece->is_wrap())
+      outside = {part.pages_before + 1, part.pages_before + part.imposition.page_count};
+  return outside;
+}
+
 Shown first_page(const GuideWriter &writer) {
-  Measured picture = trimmed_page(writer.making, 1);
+  Measured picture = trimmed_page(writer.making, outside_of(writer.making).front);
   const Size copy = picture.size;
   picture.dimensions.push_back({{}, {copy.width, {}}, writer.exact(copy.width), Beside::above});
   picture.dimensions.push_back({{}, {{}, copy.height}, writer.exact(copy.height), Beside::left});
-  return {picture, "The front of a finished copy."};
+  return {picture, "The front of a finished copy.", true};
 }
 
 Shown last_page(const GuideWriter &writer) {
-  return {trimmed_page(writer.making, *writer.edition().page_count), "Its back."};
+  return {trimmed_page(writer.making, outside_of(writer.making).back), "Its back.", true};
 }
 
 struct PaperNeed {

@@ -50,7 +50,9 @@ Size cell_of(const PartFolding &of) {
   // Pages that lie on their side make panels that do.
   const bool lying =
       !sheet.sides[0].places.empty() && sheet.sides[0].places.front().turn % 180 != 0;
-  return lying ? page.turned() : page;
+  const Shares shares = shares_of(of.folding, of.part.imposition, of.part.edition->ruler);
+  const Size cell = lying ? page.turned() : page;
+  return {shares.across.value_or(cell.width), shares.down.value_or(cell.height)};
 }
 
 // What lies up, where that is a page or two: "pages 12 and 13 to be seen".
@@ -64,23 +66,35 @@ std::string seen_in(const DrawnStage &stage) {
                              : "";
 }
 
+// What is done to the flat sheet before its first fold.
+std::string first_words(const PartFolding &of, bool slit_before) {
+  const bool pushed =
+      std::any_of(of.folded.steps.begin(), of.folded.steps.end(),
+                  [](const FoldStep &step) { return step.kind == FoldKind::ends_together; });
+  return std::string(pushed ? "Crease every dashed line, forth and back, and lay the sheet flat "
+                              "again. "
+                            : "") +
+         (of.folding.slits.empty() || slit_before ? "" : "Cut along the thick line, no further. ");
+}
+
 std::string caption_of(const PartFolding &of, const FoldingDrawing &drawing, std::size_t stage,
-                       const DrawnStage &drawn) {
+                       const DrawnStage &drawn, bool slit_before) {
   const bool last = stage + 1 == drawing.stages.size();
   const std::string seen = seen_in(drawn);
   const std::string next =
       last || stage >= of.folded.steps.size()
           ? ""
-          : fmt::format("Now {}{}.",
-                        of.folded.steps[stage].kind == FoldKind::ends_together ? "" : "fold ",
-                        step_in_words(of.folded.steps[stage]));
+          : fmt::format(
+                "Now {}{}.", of.folded.steps[stage].kind == FoldKind::ends_together ? "" : "fold ",
+                step_in_words(of.folded.steps[stage],
+                              shares_of(of.folding, of.part.imposition, of.part.edition->ruler)));
   if (stage == 0)
-    return fmt::format("{} up{}{}. {}", of.folded.front_up ? "Front" : "Back",
-                       seen.empty() ? "" : ", ", seen, next);
+    return fmt::format("{} up{}{}. {}{}", of.folded.front_up ? "Front" : "Back",
+                       seen.empty() ? "" : ", ", seen, first_words(of, slit_before), next);
   return !last ? next : seen.empty() ? "Done." : fmt::format("Done: {}.", seen);
 }
 
-Pictures stages_of(const PartFolding &of) {
+Pictures stages_of(const PartFolding &of, bool slit_before) {
   FoldingDrawing drawing = draw_folding(of.folding);
   Pictures pictures{{}, Length::inches(8, 5)};
   for (std::size_t i = 0; i < drawing.stages.size(); ++i) {
@@ -92,7 +106,7 @@ Pictures stages_of(const PartFolding &of) {
     if (i < of.folded.steps.size() && i + 1 < drawing.stages.size() &&
         of.folded.steps[i].kind == FoldKind::over_a_line)
       stage.moving = of.folded.steps[i].moving;
-    pictures.shown.push_back({stage, caption_of(of, drawing, i, stage.drawn)});
+    pictures.shown.push_back({stage, caption_of(of, drawing, i, stage.drawn, slit_before)});
   }
   return pictures;
 }
@@ -117,6 +131,13 @@ bool fronts_lie_up(const CopyPart &part) {
 
 bool tell_gathering(GuideWriter &writer) {
   const auto of = folding_of(writer.making.parts.front());
+  if (of && of->sheets > 1 && *of->folding.gather != Gather::nested && !of->folding.tab) {
+    writer.say(fmt::format("Take one {} from each pile, {} in all. The one from {} is on top, page "
+                           "1 up; the next lies below it, and so on.",
+                           of->folding.steps.empty() ? "sheet" : "folded sheet", of->sheets,
+                           sheets_from(*of, true)));
+    return true;
+  }
   if (!of || !of->together())
     return false;
   writer.say(fmt::format(
@@ -127,14 +148,45 @@ bool tell_gathering(GuideWriter &writer) {
   return true;
 }
 
+void tell_slits(GuideWriter &writer) {
+  const auto of = folding_of(writer.making.parts.front());
+  if (!of || of->folding.slits.empty())
+    return;
+  writer.slit = true;
+  writer.say(fmt::format("Lay the sheet {} up, as it is drawn here, and cut along the thick lines, "
+                         "no further: {}.",
+                         of->folded.front_up ? "front" : "back", slits_in_words(of->folded)));
+  Pictures pictures = stages_of(*of, true);
+  pictures.shown.resize(1);
+  std::get<FoldStage>(pictures.shown.front().what).moving.reset();
+  pictures.shown.front().caption = fmt::format("{} up: dashed lines are folds, thick ones are cut.",
+                                               of->folded.front_up ? "Front" : "Back");
+  writer.leaflet.add(std::move(pictures));
+}
+
+void tell_strip(GuideWriter &writer) {
+  const CopyPart &book = writer.making.parts.front();
+  const auto of = folding_of(book);
+  if (!of)
+    return;
+  const std::string words = strip_in_words(*book.edition, of->folded, book.imposition);
+  writer.strip = !words.empty();
+  if (writer.strip)
+    writer.say(words);
+}
+
 void tell_folding(GuideWriter &writer, const CopyPart &part) {
   const auto of = folding_of(part);
   if (!of || of->folding.steps.empty())
     return;
   if (!part.piece && !gathered_before(writer))
     tell_gathering(writer);
-  writer.leaflet.add(stages_of(*of));
-  std::string text = folding_in_words(*part.edition, of->folded, part.imposition);
+  writer.leaflet.add(stages_of(*of, !part.piece && writer.slit));
+  if (of->folding.tab && of->sheets > 1)
+    writer.leaflet.add(Passage{
+        {}, "Only the strip's first sheet is drawn; the others go on behind it.", true, true});
+  const FoldingTold told{!part.piece && writer.slit, !part.piece && writer.strip};
+  std::string text = folding_in_words(*part.edition, of->folded, part.imposition, told);
   if (of->together())
     text.clear(); // told above, pile by pile
   for (std::size_t begin = 0; begin < text.size();) {

@@ -49,34 +49,6 @@ FromEdge down(const PageEdges &edges, const Box &box) {
                 {"foot", edges.foot, edges.foot - box.foot(), true});
 }
 
-Shown place_shown(const GuideWriter &writer, const HandPlace &hand, const FromEdge &x,
-                  const FromEdge &y, const PageEdges &edges) {
-  const Box &box = hand.box;
-  Measured picture;
-  picture.ground = PageGround{hand.page};
-  picture.size = writer.making.imposition.size_of(hand.page);
-  picture.strokes.push_back(
-      {StrokeKind::outline, {edges.left, edges.top}, {edges.right, edges.foot}, {}});
-  picture.strokes.push_back(
-      {StrokeKind::place, {box.x, box.y}, {box.right(), box.foot()}, hand.turn});
-  picture.dimensions.push_back({{x.at, y.at},
-                                {x.from_end ? box.right() : box.x, y.from_end ? box.foot() : box.y},
-                                writer.ruled(x.distance),
-                                y.from_end ? Beside::below : Beside::above});
-  picture.dimensions.push_back({{x.at, y.at},
-                                {x.from_end ? box.right() : box.x, y.from_end ? box.foot() : box.y},
-                                writer.ruled(y.distance),
-                                x.from_end ? Beside::right : Beside::left});
-  return {picture,
-          fmt::format("On {}: its {} edge {} from the {}, its {} edge {} from the {}; {} wide, {} "
-                      "high{}.",
-                      page_words(writer.making, hand.page), x.from_end ? "right" : "left",
-                      writer.ruled(x.distance), x.name, y.from_end ? "lower" : "upper",
-                      writer.ruled(y.distance), y.name, writer.ruled(box.width),
-                      writer.ruled(box.height),
-                      hand.turn == Angle{} ? "" : "; then turned about its middle")};
-}
-
 std::string heading_of(const Element &element) {
   const auto *hand = std::get_if<Hand>(&element.what);
   if (hand == nullptr)
@@ -164,15 +136,12 @@ bool same_line(const Edition &edition, ElementId one, ElementId other) {
 
 void show_places(GuideWriter &writer, const MakingTask &task, const CutBefore &cut) {
   constexpr std::size_t most = 12;
-  Pictures pictures{{}, Length::inches(2)};
+  Pictures pictures{{}, Length::inches(3, 2)};
   std::size_t all = 0;
   for (const HandPlace &hand : writer.making.hands) {
     if (!same_line(writer.edition(), hand.element, task.element) || ++all > most)
       continue;
-    const Place &place = writer.making.imposition.place_of(hand.page);
-    const PageEdges edges = edges_of(place, writer.making.imposition.size_of(hand.page), cut);
-    pictures.shown.push_back(
-        place_shown(writer, hand, across(place, edges, hand.box), down(edges, hand.box), edges));
+    pictures.shown.push_back(place_shown(writer, hand, cut));
   }
   writer.leaflet.add(std::move(pictures));
   if (all > most)
@@ -192,6 +161,11 @@ void tell_time(GuideWriter &writer, const WorkOfTask &work) {
       (work.drying == Drying::ink ? fmt::format(" Then {} to dry.", written(ink_dries)) : ""));
 }
 
+std::string numbers_words(const Edition &edition, const Hand &hand) {
+  return fmt::format("{} to {}", hand.counts ? (*hand.counts)->first : 1,
+                     hand.counts ? (*hand.counts)->last : edition.run->copies);
+}
+
 bool binds(StepKind kind) {
   return kind == StepKind::staple || kind == StepKind::sew || kind == StepKind::glue;
 }
@@ -208,13 +182,53 @@ bool comes_last(StepKind kind) {
   return kind == StepKind::add || kind == StepKind::tie || kind == StepKind::pack;
 }
 
+// What is glued that is neither the binding nor the sheets' own: pieces, which have to be there.
+bool needs_pieces(const FinishStep &step) {
+  return comes_last(step.kind) ||
+         (step.kind == StepKind::glue && (step.on == StepOn::other || step.on == StepOn::unsaid));
+}
+
 } // namespace
+
+Shown place_shown(const GuideWriter &writer, const HandPlace &hand, const CutBefore &cut) {
+  const Box &box = hand.box;
+  const Place &place = writer.making.imposition.place_of(hand.page);
+  const PageEdges edges = edges_of(place, writer.making.imposition.size_of(hand.page), cut);
+  const FromEdge x = across(place, edges, box), y = down(edges, box);
+  Measured picture;
+  picture.ground = PageGround{hand.page};
+  picture.size = writer.making.imposition.size_of(hand.page);
+  picture.strokes.push_back(
+      {StrokeKind::outline, {edges.left, edges.top}, {edges.right, edges.foot}, {}});
+  picture.strokes.push_back(
+      {StrokeKind::place, {box.x, box.y}, {box.right(), box.foot()}, hand.turn});
+  picture.dimensions.push_back({{x.at, y.at},
+                                {x.from_end ? box.right() : box.x, y.from_end ? box.foot() : box.y},
+                                writer.ruled(x.distance),
+                                y.from_end ? Beside::below : Beside::above});
+  picture.dimensions.push_back({{x.at, y.at},
+                                {x.from_end ? box.right() : box.x, y.from_end ? box.foot() : box.y},
+                                writer.ruled(y.distance),
+                                x.from_end ? Beside::right : Beside::left});
+  return {picture,
+          fmt::format("On {}: its {} edge {} from the {}, its {} edge {} from the {}; {} wide, {} "
+                      "high{}.",
+                      page_words(writer.making, hand.page), x.from_end ? "right" : "left",
+                      writer.ruled(x.distance), x.name, y.from_end ? "lower" : "upper",
+                      writer.ruled(y.distance), y.name, writer.ruled(box.width),
+                      writer.ruled(box.height),
+                      hand.turn == Angle{} ? "" : "; then turned about its middle")};
+}
 
 void tell_hand(GuideWriter &writer, const MakingTask &task) {
   const Element &element = writer.edition()[task.element];
   const When when = element.work.when ? **element.work.when : When::unsaid;
   writer.step(heading_of(element));
   writer.say(fmt::format("Done {}, {}.", when_words(when), count_words(writer, element, when)));
+  if (const auto *hand = std::get_if<Hand>(&element.what); hand && hand->kind == HandKind::number)
+    writer.say(fmt::format("Each copy gets one of the numbers {}, and no two the same; the list in "
+                           "the end is there to tick them off.",
+                           numbers_words(writer.edition(), *hand)));
   const CutBefore cut = cut_before(writer.making, writer.tasks, task);
   show_places(writer, task, cut);
   if (const std::string_view dry = drying(element); !dry.empty())
@@ -243,13 +257,14 @@ void tell_tasks(GuideWriter &writer) {
   bool bound_told = false, others_told = false;
   for (std::size_t i = 0; i < writer.tasks.size(); ++i) {
     const MakingTask &task = writer.tasks[i];
+    const CutBefore cut = cut_before(writer.making, writer.tasks, task);
     if (!bound_told && task.step && binds(finish[*task.step].kind))
-      tell_pieces(writer, bound_told = true);
-    if (!others_told && task.step && comes_last(finish[*task.step].kind)) {
+      tell_pieces(writer, bound_told = true, cut);
+    if (!others_told && task.step && needs_pieces(finish[*task.step])) {
       if (!bound_told)
-        tell_pieces(writer, bound_told = true);
+        tell_pieces(writer, bound_told = true, cut);
       others_told = true;
-      tell_pieces(writer, false);
+      tell_pieces(writer, false, cut);
     }
     if (chooses_before(writer.edition(), task) ||
         (task.step && comes_last(finish[*task.step].kind)))
@@ -260,10 +275,11 @@ void tell_tasks(GuideWriter &writer) {
       tell_hand(writer, task);
     tell_time(writer, all[i]);
   }
+  const CutBefore cut = all_cuts(writer.making);
   if (!bound_told)
-    tell_pieces(writer, true);
+    tell_pieces(writer, true, cut);
   if (!others_told)
-    tell_pieces(writer, false);
+    tell_pieces(writer, false, cut);
 }
 
 } // namespace bodkin::paperwork

@@ -87,8 +87,10 @@ Shown side_shown(const Making &making, const Pile &pile, int side) {
           {near_foot(place),
            place.page == sheet.reverse ? "poster" : std::to_string(place.page - sheet.pages_before),
            place.turn});
-  return {picture, side == 0 ? fmt::format("Pile {}, front: {}", sheet.number, pages_on(sheet, 0))
-                             : fmt::format("Pile {}, back: {}", sheet.number, pages_on(sheet, 1))};
+  return {picture,
+          fmt::format("Pile {}, {}: {}", sheet.number, side == 0 ? "front" : "back",
+                      pages_on(sheet, side)),
+          true};
 }
 
 Table piles_table(const GuideWriter &writer, const std::vector<Pile> &all) {
@@ -139,13 +141,15 @@ void tell_spares(GuideWriter &writer) {
                            counted(run.copies, "copy", "copies")));
 }
 
-// Front and back beside each other; of many sheets, two to a row.
+// Front and back beside each other; of many sheets, two to a row, and one alone as large as it can.
 void show_sheets(GuideWriter &writer, const std::vector<Pile> &all) {
   constexpr std::size_t few = 4;
   const std::size_t to_a_row = all.size() > few ? 2 : 1;
   const std::size_t end = std::min(all.size(), most_sheets_shown);
   for (std::size_t first = 0; first < end; first += to_a_row) {
-    Pictures row{{}, Length::inches(9, 5), to_a_row == 1 ? 0 : 2 * to_a_row};
+    Pictures row{{},
+                 all.size() == 1 ? Length::inches(13, 5) : Length::inches(9, 5),
+                 to_a_row == 1 ? 0 : 2 * to_a_row};
     for (std::size_t i = first; i < std::min(first + to_a_row, end); ++i)
       for (const int side : {0, 1})
         row.shown.push_back(side_shown(writer.making, all[i], side));
@@ -196,7 +200,8 @@ void tell_piles(GuideWriter &writer) {
                         lying_words(writer.making)));
   tell_spares(writer);
   writer.leaflet.add(piles_table(writer, all));
-  writer.remark("The large numbers in the pictures name pages; they are not printed.");
+  writer.leaflet.add(Passage{
+      {}, "The large numbers in the pictures name pages; they are not printed.", true, true});
   show_sheets(writer, all);
   if (all.size() > most_sheets_shown)
     writer.remark(fmt::format("The other {} sheets are to be seen in sheets.pdf.",

@@ -16,6 +16,7 @@ struct GuideWriter {
   Leaflet leaflet{};
   int steps = 0;
   bool chosen = false;               // the good copies, from all
+  bool slit = false, strip = false;  // told by steps of their own, before the folding
   std::set<std::string> cautioned{}; // each usual caution is said once
 
   const Edition &edition() const { return making.edition; }
@@ -42,12 +43,18 @@ bool fronts_lie_up(const CopyPart &part);
 // How flat sheets are laid on each other; false where they are folded one by one.
 bool tell_gathering(GuideWriter &writer);
 void tell_folding(GuideWriter &writer, const CopyPart &part);
+// Where the book's sheet is slit, with a picture; how its strip is glued. Nothing of other
+// foldings.
+void tell_slits(GuideWriter &writer);
+void tell_strip(GuideWriter &writer);
 void tell_step(GuideWriter &writer, std::size_t step);
 void tell_hand(GuideWriter &writer, const MakingTask &task);
 // Where several are laid on one sheet; false where they are not.
 bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part);
-// Those that are bound with the book, or the others.
-void tell_pieces(GuideWriter &writer, bool bound);
+// Those that are bound with the book, or the others; the knife has taken so much of the book.
+void tell_pieces(GuideWriter &writer, bool bound, const CutBefore &cut);
+// A place on a page, measured from two edges of what the knife has left of it.
+Shown place_shown(const GuideWriter &writer, const HandPlace &hand, const CutBefore &cut);
 // Once, before numbers and signatures go on; else in the end.
 void tell_counts(GuideWriter &writer);
 void tell_rest(GuideWriter &writer);    // what to do with spares

@@ -4,6 +4,7 @@
 #include "problems/characters.hpp"
 #include "problems/wrap.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace bodkin::paperwork {
@@ -27,6 +28,8 @@ struct Telling {
     line(head.number.empty() ? head.text : fmt::format("{}. {}", head.number, head.text));
   }
   void operator()(const Passage &passage) {
+    if (passage.only_seen)
+      return;
     indented(
         passage.lead.empty() ? passage.text : fmt::format("{}: {}", passage.lead, passage.text), 2);
   }
@@ -34,14 +37,22 @@ struct Telling {
   void operator()(const Table &table) { out += table_as_text(table, columns, 2); }
   void operator()(const Pictures &pictures) {
     for (const Shown &shown : pictures.shown)
-      if (!shown.caption.empty())
+      if (!shown.caption.empty() && !shown.only_seen)
         indented(shown.caption, 4);
   }
   void operator()(const Ticks &ticks) {
-    std::string text;
+    int wide = 0;
     for (const std::string &label : ticks.labels)
-      text += fmt::format("{}[ ] {}", text.empty() ? "" : " ", label);
-    indented(text, 2);
+      wide = std::max(wide, columns_of(label));
+    const int room = std::max((columns - 2) / (wide + 6), 1); // "[ ] 12  "
+    std::string text;
+    for (std::size_t i = 0; i < ticks.labels.size(); ++i) {
+      if (i > 0 && i % static_cast<std::size_t>(room) == 0)
+        text.erase(text.find_last_not_of(' ') + 1) += '\n';
+      text += fmt::format("  [ ] {:<{}}", ticks.labels[i], wide);
+    }
+    text.erase(text.find_last_not_of(' ') + 1);
+    out += text + '\n';
   }
   void operator()(const Checklist &list) {
     for (const std::string &item : list.items) {

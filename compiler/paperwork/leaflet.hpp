@@ -68,17 +68,20 @@ struct FoldStage {
 struct Shown {
   std::variant<Measured, FoldStage> what;
   std::string caption;
+  bool only_seen = false; // says nothing to who does not see it
 };
 
 struct Headline {
   std::string text;
   int level = 1;      // 1 to 3
   std::string number; // of a step, set beside it
+  bool whole = false; // what stands below it keeps to one page, where one holds it
 };
 struct Passage {
   std::string lead; // strong, before the rest
   std::string text;
   bool small = false;
+  bool only_seen = false; // speaks of pictures, and says nothing without them
 };
 struct Care { // what to take care of
   std::string text;

@@ -124,8 +124,11 @@ private:
     }
     pen_.page_number({(a.x + b.x) / 2, (a.y + b.y) / 2}, panel.label, panel.turn,
                      needs_foot(panel.label));
-    if (panel.layers > 1)
-      pen_.note({a.x + 5, b.y - 13}, std::to_string(panel.layers) + " layers");
+    // Where there is room; else the edges below it tell.
+    if (const std::string layers = std::to_string(panel.layers) + " layers";
+        panel.layers > 1 && letter * static_cast<double>(layers.size()) + 6 < b.x - a.x &&
+        b.y - a.y > 40)
+      pen_.note({a.x + 5, b.y - 13}, layers);
   }
 
   void draw(const DrawnLine &line) {

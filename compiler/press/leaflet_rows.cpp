@@ -26,6 +26,38 @@ struct Columns {
   std::vector<double> lefts, widths;
 };
 
+// No word is broken, nor the name of a file at its hyphen.
+std::vector<double> least_widths(const Table &table, std::size_t columns, LeafletType &type) {
+  std::vector<double> least(columns, 24);
+  const auto widen = [&](const std::vector<std::string> &row, LeafletRole role) {
+    for (std::size_t i = 0; i < row.size(); ++i)
+      for (std::size_t begin = 0; begin < row[i].size();) {
+        const std::size_t end = std::min(row[i].find(' ', begin), row[i].size());
+        least[i] = std::max(
+            least[i], type.width(std::string_view(row[i]).substr(begin, end - begin), role) + 0.5);
+        begin = end + 1;
+      }
+  };
+  widen(table.heads, LeafletRole::column);
+  for (const auto &row : table.rows)
+    widen(row, LeafletRole::cell);
+  return least;
+}
+
+// The widest that can give way does.
+void narrow_down(std::vector<double> &widths, const std::vector<double> &least, double room) {
+  constexpr double step = 0.97;
+  while (std::accumulate(widths.begin(), widths.end(), 0.0) > room) {
+    std::size_t widest = widths.size();
+    for (std::size_t i = 0; i < widths.size(); ++i)
+      if (widths[i] * step >= least[i] && (widest == widths.size() || widths[i] > widths[widest]))
+        widest = i;
+    if (widest == widths.size())
+      return;
+    widths[widest] *= step;
+  }
+}
+
 // As wide as their words; where that is more than there is, the widest ones give way.
 Columns columns_of(const Table &table, double left, double right, LeafletType &type) {
   Columns columns;
@@ -44,13 +76,8 @@ Columns columns_of(const Table &table, double left, double right, LeafletType &t
     for (std::size_t i = 0; i < table.rows.back().size(); ++i)
       columns.widths[i] =
           std::max(columns.widths[i], bold * type.width(table.rows.back()[i], LeafletRole::cell));
-  const double room = right - left - column_gap * static_cast<double>(columns.widths.size() - 1);
-  while (std::accumulate(columns.widths.begin(), columns.widths.end(), 0.0) > room) {
-    const auto widest = std::max_element(columns.widths.begin(), columns.widths.end());
-    if (*widest < 24)
-      break;
-    *widest *= 0.94;
-  }
+  narrow_down(columns.widths, least_widths(table, columns.widths.size(), type),
+              right - left - column_gap * static_cast<double>(columns.widths.size() - 1));
   for (const double width : columns.widths) {
     columns.lefts.push_back(left);
     left += width + column_gap;
@@ -120,6 +147,7 @@ struct RowsSet {
   const Pictures &pictures;
   double room, gap;
   LeafletType &type;
+  double share_of_height = 1;
   double scale = 1;
 
   // Where a row holds so many: an even share of it each.
@@ -128,9 +156,13 @@ struct RowsSet {
     return (room - gap * (across - 1)) / across;
   }
 
-  // A narrow picture has room below it for what is said of it.
+  bool narrow() const { return room < 300; }
+
+  // A narrow picture has room below it for what is said of it; one alone has all there is.
   double slot(const Shown &shown) const {
-    constexpr double narrowest_caption = 120;
+    const double narrowest_caption = narrow() ? 76 : 120;
+    if (pictures.shown.size() == 1)
+      return room;
     if (pictures.across > 0)
       return share();
     const PictureRoom need = room_of(shown, scale);
@@ -163,7 +195,7 @@ struct RowsSet {
     const double wide = pictures.across > 0 ? share() : room;
     for (const Shown &shown : pictures.shown) {
       const PictureRoom real = room_of(shown, 1);
-      most = std::min({most, pictures.most_height.in_points() / real.height,
+      most = std::min({most, share_of_height * pictures.most_height.in_points() / real.height,
                        (wide - real.left - real.right) / real.width});
     }
     return most;
@@ -171,7 +203,8 @@ struct RowsSet {
 
   // A little smaller where that saves a row.
   double suited() {
-    constexpr double least = 0.7, step = 0.97;
+    constexpr double step = 0.97;
+    const double least = narrow() ? 0.55 : 0.7;
     const double most = scale = largest();
     const std::size_t rows_at_most = rows().size();
     if (rows_at_most == 1)
@@ -268,12 +301,12 @@ std::vector<Slice> table_slices(const Table &table, double left, double right, L
 }
 
 std::vector<Slice> picture_slices(const Pictures &pictures, double left, double right,
-                                  LeafletType &type) {
+                                  LeafletType &type, double share) {
   std::vector<Slice> slices;
   if (pictures.shown.empty())
     return slices;
-  const double gap = pictures.across > 2 ? 14 : 26;
-  RowsSet set{pictures, right - left, gap, type};
+  const double gap = pictures.across > 2 || right - left < 300 ? 14 : 26;
+  RowsSet set{pictures, right - left, gap, type, share};
   const double scale = set.suited();
   const std::vector<Row> rows = set.rows();
   constexpr double narrowest = 130, widest = 230;

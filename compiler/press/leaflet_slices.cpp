@@ -31,7 +31,7 @@ struct Cutter {
     const LeafletRole role = head.level == 1   ? LeafletRole::head
                              : head.level == 2 ? LeafletRole::subhead
                                                : LeafletRole::minor;
-    const double before = head.level == 1 ? 26 : head.level == 2 ? 16 : 10;
+    const double before = head.level == 1 ? 22 : head.level == 2 ? 16 : 10;
     std::vector<Line> lines = type.broken({}, head.text, role, band.right - left());
     if (head.level > 1)
       return {words(std::move(lines), left(), before, true)};

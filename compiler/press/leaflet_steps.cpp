@@ -11,7 +11,7 @@ namespace {
 using namespace paperwork;
 
 constexpr double gutter = 24;
-constexpr double highest = 330; // of what stands beside words; points
+constexpr double highest = 360; // of what stands beside words; points
 
 bool is_words(const LeafletBlock &block) {
   return std::holds_alternative<Passage>(block) || std::holds_alternative<Care>(block);
@@ -51,32 +51,57 @@ struct Column {
 
 } // namespace
 
+namespace {
+
+// Words and pictures of a step in their columns, and below both what to take care of.
+struct StepColumns {
+  Column words, pictures, cares;
+  double height() const {
+    return std::max(words.height, pictures.height) +
+           (cares.slices.empty() ? 0 : cares.slices.front().before + cares.height);
+  }
+};
+
+StepColumns columns_of(std::span<const LeafletBlock> body, const Band &band, double share,
+                       LeafletType &type) {
+  const double left = band.left + band.hanging;
+  const double wide = (band.right - left - gutter) / 2;
+  const Band half{band.left, left + wide, band.hanging};
+  StepColumns columns;
+  for (const LeafletBlock &block : body)
+    if (const auto *shown = std::get_if<Pictures>(&block))
+      columns.pictures.add(picture_slices(*shown, left + wide + gutter, band.right, type, share));
+    else if (std::holds_alternative<Care>(block))
+      columns.cares.add(slices_of(block, band, type));
+    else
+      columns.words.add(slices_of(block, half, type));
+  return columns;
+}
+
+} // namespace
+
 std::optional<Slice> step_beside(std::span<const LeafletBlock> step, const Band &band,
                                  LeafletType &type) {
   if (!is_step_with_pictures(step))
     return std::nullopt;
   constexpr double below_head = 4;
-  const double left = band.left + band.hanging;
-  const double wide = (band.right - left - gutter) / 2;
-  const Band half{band.left, left + wide, band.hanging};
-  Column words, pictures;
-  for (const LeafletBlock &block : step.subspan(1))
-    if (const auto *shown = std::get_if<Pictures>(&block))
-      pictures.add(picture_slices(*shown, left + wide + gutter, band.right, type));
-    else
-      words.add(slices_of(block, half, type));
-  if (pictures.height > highest)
+  StepColumns columns = columns_of(step.subspan(1), band, 1, type);
+  for (const double smaller : {0.8, 0.65})
+    if (columns.pictures.height > highest)
+      columns = columns_of(step.subspan(1), band, smaller, type);
+  if (columns.pictures.height > highest)
     return std::nullopt;
   Slice head = std::move(slices_of(step.front(), band, type).front());
   const double before = head.before, under = head.height + below_head;
-  const double height = under + std::max(words.height, pictures.height);
-  return Slice{before, height, false, false,
-               [head = std::move(head), words = std::move(words), pictures = std::move(pictures),
-                under](LeafletPage &page, double y) {
-                 head.put(page, y);
-                 words.put(page, y + under);
-                 pictures.put(page, y + under);
-               }};
+  const double height = under + columns.height();
+  return Slice{
+      before, height, false, false,
+      [head = std::move(head), columns = std::move(columns), under](LeafletPage &page, double y) {
+        head.put(page, y);
+        columns.words.put(page, y + under);
+        columns.pictures.put(page, y + under);
+        columns.cares.put(page, y + under + columns.height() - columns.cares.height);
+      }};
 }
 
 } // namespace bodkin::press

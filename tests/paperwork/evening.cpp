@@ -99,6 +99,19 @@ TEST_CASE("batches that go through the same steps are one turn of a pair of hand
   CHECK(turns_of(evening, 1).empty());
 }
 
+TEST_CASE("what is done to one batch step after step is one turn, to all copies a turn each") {
+  Evening evening;
+  evening.stretches = {{0, 0, 0, minute, 40},
+                       {0, 1, minute, 2 * minute, 40},
+                       {0, 2, 2 * minute, 3 * minute, 11},
+                       {0, 3, 3 * minute, 4 * minute, 11}};
+  const std::vector<Turn> turns = turns_of(evening, 0);
+  REQUIRE(turns.size() == 3);
+  CHECK(turns[2].tasks == std::vector<std::size_t>{2, 3});
+  CHECK(turns[2].copies == 11);
+  CHECK(turns[2].at_once == 0);
+}
+
 // Bounds of any schedule: neither under the work divided by hands nor under one task's own work,
 // and never over the sum of work and waiting.
 TEST_CASE("a hundred evenings keep to what any plan must") {

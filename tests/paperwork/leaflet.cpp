@@ -22,7 +22,7 @@ TEST_CASE("a leaflet is told as text, its figures set to the right") {
                                 "  card       53\n"
                                 "  cream     159\n"
                                 "  Take care: Cut away from your hand.\n"
-                                "  [ ] 1 [ ] 2\n");
+                                "  [ ] 1  [ ] 2\n");
 }
 
 TEST_CASE("a table that is too wide breaks its widest cells between words") {
@@ -35,6 +35,18 @@ TEST_CASE("a table that is too wide breaks its widest cells between words") {
                                        "  passes/01-board.pdf  White card,      53\n"
                                        "                       grain short\n"
                                        "  passes/02-rose.pdf   Rose           1060\n");
+}
+
+TEST_CASE(
+    "what only eyes have use for is left out of the text, and no box is parted from its number") {
+  Leaflet leaflet;
+  leaflet.add(Passage{{}, "The large numbers name pages.", true, true});
+  leaflet.add(Pictures{{{Measured{}, "Pile 1, front: 24 and 1", true}, {Measured{}, "Cut here."}},
+                       Length::inches(1)});
+  leaflet.add(Ticks{{"8", "9", "10"}});
+  CHECK(blocks_as_text(leaflet, 20) == "    Cut here.\n"
+                                       "  [ ] 8   [ ] 9\n"
+                                       "  [ ] 10\n");
 }
 
 TEST_CASE("no word of a table is broken, even where there is no room for it") {

@@ -148,16 +148,9 @@ TEST_CASE("with a rate of exchange, postage and envelopes are counted in the edi
 
 TEST_CASE("a mailing as JSON: what weighs, how it goes, what is missed, what it costs") {
   const Posted it = posted("posts 30 copies in kraft", 24);
-  CHECK(
-      post_as_json(it.read.edition(), it.mailings) ==
-      "[\n    {\"copies\": 30, \"together\": 1, \"envelope\": \"kraft\", \"pieces\": [{\"pieces\": "
-      "30, \"copies\": 1, \"width\": 648, \"height\": 432, \"thickness\": 3.2832, \"grams\": "
-      "\"37.216\", \"class\": \"letter\", \"up_to\": \"56.699\", \"price\": \"1.10\", \"room\": "
-      "\"19.483\", \"room_sheets\": 4, \"missed\": {\"up_to\": \"28.35\", \"price\": \"0.80\", "
-      "\"by\": "
-      "\"8.866\", \"by_sheets\": 2}, \"classes\": [{\"class\": \"us-letter\", \"price\": null, "
-      "\"refused\": []}]}], \"postage\": \"33.00\", \"envelopes\": \"3.60\", \"total\": \"36.60\", "
-      "\"per_copy\": \"1.22\"}\n  ]");
+  CHECK(post_as_json(it.read.edition(), it.mailings) == R"([
+    {"copies": 30, "together": 1, "envelope": "kraft", "pieces": [{"pieces": 30, "copies": 1, "width": 648, "height": 432, "thickness": 3.2832, "grams": "37.216", "class": "letter", "up_to": "56.699", "price": "1.10", "room": "19.483", "room_sheets": 4, "missed": {"up_to": "28.35", "price": "0.80", "by": "8.866", "by_sheets": 2}, "classes": [{"class": "letter", "price": "1.10", "refused": []}, {"class": "flat", "price": "2.50", "refused": []}, {"class": "us-letter", "price": null, "refused": []}, {"class": "us-large-envelope", "price": null, "refused": []}]}], "postage": "33.00", "envelopes": "3.60", "total": "36.60", "per_copy": "1.22"}
+  ])");
 }
 
 TEST_CASE("nothing is sent, weighed or stepped below nothing") {
