@@ -187,7 +187,8 @@ std::vector<WorkOfTask> works(const Making &making) {
     work.drying = drying_after(making, tasks, task);
     work.waits = work.drying == Drying::ink ? ink_dries.milliseconds : 0;
     work.name = task_name(making, task);
-    work.copies = good_copies_only(making, task) ? making.edition.run->copies : making.printed();
+    const Run run = making.run_of(task.only);
+    work.copies = run.copies + (good_copies_only(making, task) ? 0 : run.spare);
     if (task.step)
       work.waits = making.edition.finish[*task.step].waits.milliseconds;
     if (const Takes *takes = takes_of(work_of(making, task))) {

@@ -94,11 +94,13 @@ std::string with_capital(std::string text) {
 // "stamp a lino moon" of "stamp a lino moon, in the blank destination blind", where nothing else
 // begins so.
 std::string short_name(const std::vector<WorkOfTask> &all, std::size_t task) {
-  const std::string begins = all[task].name.substr(0, all[task].name.find(','));
+  const std::string &name = all[task].name;
+  const std::string begins = name.substr(0, name.find(','));
+  const std::string alone = name.ends_with(" alone") ? name.substr(name.rfind(", ")) : "";
   const auto alike = std::count_if(all.begin(), all.end(), [&](const WorkOfTask &work) {
     return work.name.starts_with(begins);
   });
-  return alike == 1 ? begins : all[task].name;
+  return alike == 1 ? begins + alone : name;
 }
 
 std::string turn_words(const Turn &turn, const std::vector<WorkOfTask> &all) {

@@ -60,7 +60,7 @@ std::vector<PaperNeed> papers(const Making &making) {
   for (const Pile &pile : piles(making)) {
     const Sheet &sheet = making.imposition.sheets[static_cast<std::size_t>(pile.sheet)];
     auto need = std::find_if(needs.begin(), needs.end(), [&](const PaperNeed &other) {
-      return other.stock == sheet.stock && other.size == sheet.size;
+      return other.stock == sheet.stock && other.size.upright() == sheet.size.upright();
     });
     if (need == needs.end())
       need = needs.insert(needs.end(), PaperNeed{sheet.stock, sheet.size, 0, {}});

@@ -61,9 +61,7 @@ void tell_counts(GuideWriter &writer) {
   writer.say(fmt::format(
       "Leaf through each copy: every page there, in order, the right way up, nothing smudged.{} "
       "Count {}.",
-      run.spare == 0
-          ? ""
-          : " Make spoilt ones again from loose sheets, by every step till here.",
+      run.spare == 0 ? "" : " Make spoilt ones again from loose sheets, by every step till here.",
       counted(run.copies, "good copy", "good copies")));
 }
 

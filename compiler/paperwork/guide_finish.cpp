@@ -214,11 +214,14 @@ void tell_places(GuideWriter &writer, std::size_t step, const FinishTold &told) 
 
 } // namespace
 
-void tell_step(GuideWriter &writer, std::size_t step) {
+void tell_step(GuideWriter &writer, const MakingTask &task) {
+  const std::size_t step = *task.step;
   const Edition &edition = writer.edition();
   const FinishStep &of = edition.finish[step];
   const FinishTold told = finish_told(edition, writer.making.imposition)[step];
   writer.step(heading_of(of));
+  if (task.only)
+    writer.say(fmt::format("This is done on {} alone.", copies_words(writer.making, task.only)));
   if (of.kind == StepKind::fold)
     tell_folding(writer, writer.making.parts.front());
   if (of.kind == StepKind::collate && !tell_gathering(writer))

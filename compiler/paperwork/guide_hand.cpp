@@ -118,14 +118,17 @@ std::string_view drying(const Element &element) {
 
 // Spare sheets are still loose when a copy is folded; on flat sheets they are worked on with the
 // others.
-std::string count_words(const GuideWriter &writer, const Element &element, When when) {
-  const Run &run = *writer.edition().run;
+std::string count_words(const GuideWriter &writer, const MakingTask &task, const Element &element,
+                        When when) {
+  const Run run = writer.making.run_of(task.only);
+  const std::string copies = copies_words(writer.making, task.only);
   if (on_good_copies_only(element))
-    return fmt::format("on the {}", counted(run.copies, "good copy", "good copies"));
+    return task.only ? "on " + copies + ", good ones"
+                     : fmt::format("on the {}", counted(run.copies, "good copy", "good copies"));
   if (when == When::flat && run.spare > 0)
-    return fmt::format("on all {}, spares too", run.copies + run.spare);
-  return fmt::format("on {}",
-                     run.copies == 1 ? "the copy" : fmt::format("all {} copies", run.copies));
+    return task.only ? fmt::format("on {} and {} spare", copies, run.spare)
+                     : fmt::format("on all {}, spares too", run.copies + run.spare);
+  return "on " + copies;
 }
 
 // Work that one line of the manuscript puts on several pages stands on each of them.
@@ -224,7 +227,8 @@ void tell_hand(GuideWriter &writer, const MakingTask &task) {
   const Element &element = writer.edition()[task.element];
   const When when = element.work.when ? **element.work.when : When::unsaid;
   writer.step(heading_of(element));
-  writer.say(fmt::format("Done {}, {}.", when_words(when), count_words(writer, element, when)));
+  writer.say(
+      fmt::format("Done {}, {}.", when_words(when), count_words(writer, task, element, when)));
   if (const auto *hand = std::get_if<Hand>(&element.what); hand && hand->kind == HandKind::number)
     writer.say(fmt::format("Each copy gets one of the numbers {}, and no two the same; the list in "
                            "the end is there to tick them off.",
@@ -270,7 +274,7 @@ void tell_tasks(GuideWriter &writer) {
         (task.step && comes_last(finish[*task.step].kind)))
       tell_counts(writer);
     if (task.step)
-      tell_step(writer, *task.step);
+      tell_step(writer, task);
     else
       tell_hand(writer, task);
     tell_time(writer, all[i]);

@@ -187,6 +187,9 @@ void tell_piece(GuideWriter &writer, const CopyPart &part, const CutBefore &cut)
   writer.say(fmt::format("From pile {}. It {}.{}", piles_of(part), goes_in_words(piece),
                          part.in_a_copy() > 1 ? fmt::format(" Each copy gets {}.", part.in_a_copy())
                                               : std::string()));
+  if (piece.only)
+    writer.say(fmt::format("Only {} {} it.", copies_words(writer.making, **piece.only),
+                           writer.making.run_of(**piece.only).copies == 1 ? "has" : "have"));
   tell_cutting_apart(writer, part);
   tell_folding(writer, part);
   if (piece.is_band())

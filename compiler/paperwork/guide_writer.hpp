@@ -47,7 +47,7 @@ void tell_folding(GuideWriter &writer, const CopyPart &part);
 // foldings.
 void tell_slits(GuideWriter &writer);
 void tell_strip(GuideWriter &writer);
-void tell_step(GuideWriter &writer, std::size_t step);
+void tell_step(GuideWriter &writer, const MakingTask &task); // of finish
 void tell_hand(GuideWriter &writer, const MakingTask &task);
 // Where several are laid on one sheet; false where they are not.
 bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part);

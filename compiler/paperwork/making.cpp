@@ -34,10 +34,19 @@ std::vector<Pile> piles(const Making &making) {
     const auto needed = [&](std::int64_t copies) {
       return divided_up(copies * sheets[i].in_a_copy, sheets[i].up);
     };
-    const std::int64_t total = needed(making.printed());
-    all.push_back({static_cast<int>(i), total, total - needed(making.edition.run->copies)});
+    const Run run = making.run_of(sheets[i].only);
+    const std::int64_t total = needed(run.copies + run.spare);
+    all.push_back({static_cast<int>(i), total, total - needed(run.copies)});
   }
   return all;
+}
+
+std::string copies_words(const Making &making, std::optional<std::uint32_t> only) {
+  const std::int64_t copies = making.run_of(only).copies;
+  const std::string kind = only ? making.edition.runs[*only].name + " " : "";
+  if (copies == 1)
+    return fmt::format("the {}copy", kind);
+  return fmt::format("{} {} {}copies", only ? "the" : "all", copies, kind);
 }
 
 int outer_sheet(const Making &making) {

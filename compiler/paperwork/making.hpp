@@ -8,6 +8,8 @@
 #include "sheet/parts.hpp"
 #include "sheet/passes.hpp"
 
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -32,6 +34,10 @@ struct Making {
   std::vector<HandPlace> hands; // in order of pages
 
   std::int64_t printed() const { return edition.run->copies + edition.run->spare; }
+  // Of one of several runs; of all copies where none is named.
+  Run run_of(std::optional<std::uint32_t> only) const {
+    return only ? edition.runs[*only].run : *edition.run;
+  }
 };
 
 // The sheets of one number, all copies and spares of them.
@@ -43,6 +49,9 @@ struct Pile {
 std::vector<Pile> piles(const Making &making);
 // What is wrapped round the book; else its own outermost sheet.
 int outer_sheet(const Making &making);
+
+// "the 10 de-luxe copies", "all 50 copies", "the copy"
+std::string copies_words(const Making &making, std::optional<std::uint32_t> only);
 
 // "White card", as the stock is called; "paper" where there is none.
 std::string paper_words(const Edition &edition, StockId stock);

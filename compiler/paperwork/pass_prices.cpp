@@ -32,7 +32,8 @@ const Charge *charge_of(const Printing &run, const Edition &edition, const SideC
   const std::string name =
       fmt::format("{} sides at {}", spoken::mode_name(count.mode), edition[count.machine].name);
   const std::string sized = name + " on " + written(count.size, edition.ruler);
-  for (const std::string &what : {sized, name})
+  const std::string alone = alone_in(edition, count.only);
+  for (const std::string &what : {sized + alone, name + alone})
     for (const Charge &charge : run.charges)
       if (charge.what == what)
         return &charge;
@@ -66,7 +67,7 @@ std::vector<PassPrice> prices_of(const Making &making, const Pass &pass) {
   const auto add = [&](const SideCount &count, const Charge *charge) {
     if (charge == nullptr)
       return false;
-    const std::int64_t number = (count.sides * Exact(making.printed())).ceiling();
+    const std::int64_t number = (count.sides * Exact(making.printed()) + count.once).ceiling();
     prices.push_back({count.mode, number, charge->rate, charge->rate * Exact(number)});
     return true;
   };

@@ -1,5 +1,6 @@
 #include "paperwork/tasks.hpp"
 
+#include "money/charge.hpp"
 #include "money/standing.hpp"
 #include "problems/characters.hpp"
 
@@ -97,6 +98,10 @@ bool follows(const Making &making, const std::vector<MakingTask> &tasks, const M
   return false;
 }
 
+std::optional<std::uint32_t> run_of(const std::optional<Known<std::uint32_t>> &only) {
+  return only ? std::optional(**only) : std::nullopt;
+}
+
 int rank_of(const Element &element) {
   return (has_to_dry(element) ? 2 : 0) + (on_good_copies_only(element) ? 1 : 0);
 }
@@ -155,21 +160,23 @@ std::vector<MakingTask> tasks_in_order(const Making &making) {
     for (const StandingCharge &stand : stands) {
       const Element &element = making.edition[stand.element];
       if (by_hand_on_copies(element) && steps_before(finish, element) == step)
-        tasks.push_back({std::nullopt, stand.element, stand.pages});
+        tasks.push_back({std::nullopt, stand.element, stand.pages,
+                         run_of(element.work.only ? element.work.only : stand.only)});
     }
     if (step < finish.size())
-      tasks.push_back({step, ElementId::none, {}});
+      tasks.push_back({step, ElementId::none, {}, run_of(finish[step].work.only)});
   }
   return tasks;
 }
 
 std::string task_name(const Making &making, const MakingTask &task) {
+  const std::string alone = alone_in(making.edition, task.only);
   if (task.step)
-    return name_of(making.edition.finish[*task.step]);
+    return name_of(making.edition.finish[*task.step]) + alone;
   const Element &element = making.edition[task.element];
   if (const auto *hand = std::get_if<Hand>(&element.what))
-    return harmless(fmt::format("{} {}", name_of(hand->kind), hand->text));
-  return fmt::format("work on the {}", name_of(element));
+    return harmless(fmt::format("{} {}{}", name_of(hand->kind), hand->text, alone));
+  return fmt::format("work on the {}{}", name_of(element), alone);
 }
 
 const Work &work_of(const Making &making, const MakingTask &task) {

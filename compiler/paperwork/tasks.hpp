@@ -11,7 +11,8 @@ namespace bodkin::paperwork {
 struct MakingTask {
   std::optional<std::size_t> step; // of Edition::finish; else work on pages
   ElementId element = ElementId::none;
-  std::vector<int> pages; // that it stands on, numbered on
+  std::vector<int> pages;              // that it stands on, numbered on
+  std::optional<std::uint32_t> only{}; // the run whose copies alone have it
 };
 
 // Of work of one time, what has to dry comes last, so that no copy is opened while it is wet; and

@@ -71,11 +71,8 @@ Columns columns_of(const Table &table, double left, double right, LeafletType &t
     widen(row, LeafletRole::cell);
   if (columns.widths.empty())
     return columns;
-  constexpr double bold = 1.12; // about as much wider as a bold cut is
   if (table.summed)
-    for (std::size_t i = 0; i < table.rows.back().size(); ++i)
-      columns.widths[i] =
-          std::max(columns.widths[i], bold * type.width(table.rows.back()[i], LeafletRole::cell));
+    widen(table.rows.back(), LeafletRole::text);
   narrow_down(columns.widths, least_widths(table, columns.widths.size(), type),
               right - left - column_gap * static_cast<double>(columns.widths.size() - 1));
   for (const double width : columns.widths) {
@@ -94,7 +91,6 @@ std::size_t begins_at(const std::vector<std::string> &row) {
 
 struct RowLook {
   LeafletRole role = LeafletRole::cell;
-  bool strong = false;
   std::size_t ruled_from = 0; // the column where the line below it begins
   double line = line_width;
 };
@@ -105,9 +101,7 @@ Slice table_row(const Table &table, const std::vector<std::string> &row, const R
   std::vector<double> at;
   double high = type.leading(look.role);
   for (std::size_t i = 0; i < row.size(); ++i) {
-    cells.push_back(type.broken(look.strong ? row[i] : std::string(),
-                                look.strong ? std::string() : row[i], look.role,
-                                columns.widths[i]));
+    cells.push_back(type.broken({}, row[i], look.role, columns.widths[i]));
     high = std::max(high, foot_of(cells.back()));
     const bool to_the_right = i < table.figures.size() && table.figures[i];
     at.push_back(columns.lefts[i] +
@@ -128,11 +122,12 @@ Slice table_row(const Table &table, const std::vector<std::string> &row, const R
 RowLook look_of_row(const Table &table, std::size_t row) {
   RowLook look;
   const std::size_t last = table.rows.size() - 1;
-  look.strong = table.summed && row == last;
+  if (table.summed && row == last)
+    look.role = LeafletRole::text; // bold figures are not the lining ones that columns have
   if (row < last)
     look.ruled_from = begins_at(table.rows[row + 1]);
   if (table.summed && row + 1 == last)
-    look.line = 1;
+    look.line = 1.4;
   return look;
 }
 
