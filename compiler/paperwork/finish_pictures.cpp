@@ -16,7 +16,7 @@ struct Drawer {
 
   const Edition &edition() const { return making.edition; }
   const FinishStep &step() const { return edition().finish[index]; }
-  std::string says(Length length) const { return written(length, edition().ruler); }
+  std::string says(Length length) const { return measured(length, edition().ruler); }
   CutBefore cut() const { return cut_before(making, tasks, {index, ElementId::none, {}}); }
 
   std::vector<Length> places_down() const {

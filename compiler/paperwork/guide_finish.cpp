@@ -191,6 +191,17 @@ std::string cuts_in_order(const Edition &edition, std::size_t step, const CutBef
   return text + ".";
 }
 
+// Places that no ruler shows are told as near as one does.
+std::string as_measured(std::string text, const std::vector<Length> &places, Ruler ruler) {
+  for (const Length place : places) {
+    const std::string told = written(place, ruler), shown = measured(place, ruler);
+    for (std::size_t at = text.find(told); told != shown && at != std::string::npos;
+         at = text.find(told, at + shown.size()))
+      text.replace(at, told.size(), shown);
+  }
+  return text;
+}
+
 // What a ruler finds; creep and margins are the compiler's care, not the hand's.
 bool for_hands(const std::string &fact) {
   return fact.find("Creep") == std::string::npos && fact.find("margin") == std::string::npos;
@@ -204,7 +215,8 @@ void tell_places(GuideWriter &writer, std::size_t step, const FinishTold &told) 
       of.kind == StepKind::trim
           ? cuts_in_order(writer.edition(), step,
                           cut_before(writer.making, writer.tasks, {step, ElementId::none, {}}))
-          : what_of(of, told, writer.edition().ruler);
+          : as_measured(what_of(of, told, writer.edition().ruler), told.down,
+                        writer.edition().ruler);
   for (const std::string &fact : told.facts)
     if (for_hands(fact))
       text += (text.empty() ? "" : " ") + fact;

@@ -62,19 +62,19 @@ std::string in_words(const GuideWriter &writer, const CutLines &lines) {
   return text;
 }
 
-// From one line to the next, where there is room to say how far that is.
+// From one line to the next, where there is room to say how far that is; the caption says all.
 void chain(const GuideWriter &writer, const std::set<Length> &at, Length whole, bool across,
            Measured &picture) {
-  constexpr int least_share = 8; // of the whole: what is shorter has its measure in the caption
+  const int room = across ? 150 : 100; // points, about, of the whole in the picture
   Length last;
   std::vector<Length> ends(at.begin(), at.end());
   ends.push_back(whole);
   for (const Length end : ends) {
     const Spot from = across ? Spot{last, {}} : Spot{{}, last};
     const Spot to = across ? Spot{end, {}} : Spot{{}, end};
-    if ((end - last) * least_share >= whole)
-      picture.dimensions.push_back(
-          {from, to, writer.ruled(end - last), across ? Beside::above : Beside::left});
+    const std::string says = writer.ruled(end - last);
+    if ((end - last) * room >= whole * (5 * static_cast<std::int64_t>(says.size()) + 4))
+      picture.dimensions.push_back({from, to, says, across ? Beside::above : Beside::left});
     last = end;
   }
 }
@@ -184,7 +184,8 @@ void tell_piece(GuideWriter &writer, const CopyPart &part, const CutBefore &cut)
     writer.say("It is printed on the back of the book's own sheet: there is nothing to add.");
     return;
   }
-  writer.say(fmt::format("From pile {}. It {}.{}", piles_of(part), goes_in_words(piece),
+  writer.say(fmt::format("From pile {}. {} {}.{}", piles_of(part),
+                         piece.is_boards() ? "They" : "It", goes_in_words(piece),
                          part.in_a_copy() > 1 ? fmt::format(" Each copy gets {}.", part.in_a_copy())
                                               : std::string()));
   if (piece.only)

@@ -199,9 +199,9 @@ void tell_piles(GuideWriter &writer) {
                         "see them when you turn the sheet like a leaf of a book.",
                         lying_words(writer.making)));
   tell_spares(writer);
-  writer.leaflet.add(piles_table(writer, all));
   writer.leaflet.add(Passage{
       {}, "The large numbers in the pictures name pages; they are not printed.", true, true});
+  writer.leaflet.add(piles_table(writer, all));
   show_sheets(writer, all);
   if (all.size() > most_sheets_shown)
     writer.remark(fmt::format("The other {} sheets are to be seen in sheets.pdf.",

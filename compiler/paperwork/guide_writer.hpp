@@ -21,8 +21,8 @@ struct GuideWriter {
 
   const Edition &edition() const { return making.edition; }
   std::string ruled(Length length) const { return paperwork::ruled(length, edition().ruler); }
-  // As it is written in the manuscript, where it was written there.
-  std::string exact(Length length) const { return written(length, edition().ruler); }
+  // As it is written in the manuscript, where a ruler shows it.
+  std::string exact(Length length) const { return measured(length, edition().ruler); }
 
   void step(std::string text);
   void head(std::string text) { leaflet.add(Headline{std::move(text), 2, {}}); }

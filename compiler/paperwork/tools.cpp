@@ -47,8 +47,10 @@ std::string tool_of(const FinishStep &step, Ruler ruler) {
   case StepKind::press:
     return "two clean boards and a weight";
   case StepKind::add:
+    return step.text.empty() ? "what is laid in" : "to lay in: " + harmless(step.text);
   case StepKind::pack:
-    return step.text.empty() ? "something to pack the copies in" : harmless(step.text);
+    return step.text.empty() ? "something to pack the copies in"
+                             : "for packing: " + harmless(step.text);
   case StepKind::collate:
     break;
   }
