@@ -105,10 +105,11 @@ private:
     for (const Capture &capture : tree_.captured(statement)) {
       if (!std::holds_alternative<Pages>(capture.value))
         continue;
-      const std::string taken = half(capture, false), left_out = half(capture, true);
+      std::string text = half(capture, false);
+      if (const std::string left_out = half(capture, true); !left_out.empty())
+        text.append(" but ").append(left_out);
       if (changed_)
-        edits_.push_back(
-            {tree_.range(capture), left_out.empty() ? taken : taken + " but " + left_out});
+        edits_.push_back({tree_.range(capture), std::move(text)});
       changed_ = false;
     }
   }

@@ -122,6 +122,27 @@ bool gathered_before(const GuideWriter &writer) {
                      [](const FinishStep &step) { return step.kind == StepKind::collate; });
 }
 
+// What is seen of a sheet that lies so in the heap: "pile 6: 12 and 13".
+std::string name_in_heap(const GuideWriter &writer, const PartFolding &of, int sheet) {
+  const Sheet &paper = of.part.imposition.sheets[static_cast<std::size_t>(sheet)];
+  const int side = of.folding.steps.empty() || of.folded.front_up ? 0 : 1;
+  return fmt::format(
+      "pile {}: {}",
+      writer.making.imposition.sheets[static_cast<std::size_t>(sheet + of.part.sheets_before)]
+          .number,
+      pages_on(paper, side));
+}
+
+// Of sheets, or of folded ones.
+void show_heap(GuideWriter &writer, const PartFolding &of, bool first_on_top, const Size &size) {
+  Heap heap{size, {}};
+  for (int i = 0; i < of.sheets; ++i)
+    heap.names.push_back(name_in_heap(writer, of, first_on_top ? of.sheets - 1 - i : i));
+  writer.leaflet.add(
+      Pictures{{{heap, "Fanned out here, so that each is seen; they lie edge on edge.", true}},
+               Length::inches(11, 10)});
+}
+
 } // namespace
 
 bool fronts_lie_up(const CopyPart &part) {
@@ -136,6 +157,8 @@ bool tell_gathering(GuideWriter &writer) {
                            "1 up; the next lies below it, and so on.",
                            of->folding.steps.empty() ? "sheet" : "folded sheet", of->sheets,
                            sheets_from(*of, true)));
+    if (of->folding.steps.empty())
+      show_heap(writer, *of, true, of->part.imposition.sheets.front().size);
     return true;
   }
   if (!of || !of->together())
@@ -145,6 +168,7 @@ bool tell_gathering(GuideWriter &writer) {
       "next lies on it, the same way round, and so on; the one from {} is on top.",
       of->sheets, sheets_from(*of, true), of->folded.front_up ? "front" : "back",
       sheets_from(*of, false)));
+  show_heap(writer, *of, false, of->part.imposition.sheets.front().size);
   return true;
 }
 

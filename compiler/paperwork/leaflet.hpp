@@ -65,8 +65,15 @@ struct FoldStage {
   std::optional<Part> moving;
 };
 
+// Sheets on each other as they are gathered, each a little further down than the one below it, so
+// that all their names are seen.
+struct Heap {
+  Size sheet;
+  std::vector<std::string> names; // from the bottom up
+};
+
 struct Shown {
-  std::variant<Measured, FoldStage> what;
+  std::variant<Measured, FoldStage, Heap> what;
   std::string caption;
   bool only_seen = false; // says nothing to who does not see it
 };

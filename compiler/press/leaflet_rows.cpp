@@ -113,7 +113,7 @@ Slice picture_alone(const Shown &shown, double scale, double left, double measur
 }
 
 Slice picture_row(const Row &row, const RowsSet &set, double left) {
-  constexpr double above_caption = 5;
+  constexpr double above_caption = 5, widest_caption = 300;
   const double scale = set.scale;
   std::vector<PlacedPicture> placed;
   std::vector<Item> captions;
@@ -129,8 +129,9 @@ Slice picture_row(const Row &row, const RowsSet &set, double left) {
     const PictureRoom need = room_of(*shown, scale);
     placed.push_back({shown, left + need.left, above, scale});
     if (!shown->caption.empty()) {
-      std::vector<Line> lines =
-          set.type.broken({}, shown->caption, LeafletRole::caption, set.slot(*shown));
+      std::vector<Line> lines = set.type.broken(
+          {}, shown->caption, LeafletRole::caption,
+          row.shown.size() == 1 ? std::min(set.room, widest_caption) : set.slot(*shown));
       high = std::max(high, foot_of(lines));
       captions.push_back(words_at(std::move(lines), left, captions_at));
     }

@@ -95,12 +95,12 @@ TEST_CASE("an edition in another language, and credits of nothing, are noted") {
 }
 
 TEST_CASE("a capital that may be a name's stays in the colophon's sentence") {
-  const Written it = written_words("cover on laid",
-                                   "machine press \"Gutenberg's old press\" like copier\n"
-                                   "stock laid \"Ferrier wove paper\" like plain\n"
-                                   "stock sky \"Pale blue paper\" like plain\n"
-                                   "page 1-2, 4-8 by press\n  colophon in label\n"
-                                   "page 3 on sky by press\n");
+  const Written it =
+      written_words("cover on laid", "machine press \"Gutenberg's old press\" like copier\n"
+                                     "stock laid \"Ferrier wove paper\" like plain\n"
+                                     "stock sky \"Pale blue paper\" like plain\n"
+                                     "page 1-2, 4-8 by press\n  colophon in label\n"
+                                     "page 3 on sky by press\n");
   CHECK(it.says("colophon") ==
         "Test, in 10 copies. Printed in black on the Gutenberg's old press, the papers: Ferrier "
         "wove paper and pale blue paper. Set in EB Garamond.");
