@@ -133,8 +133,10 @@ std::string name_in_heap(const GuideWriter &writer, const PartFolding &of, int s
       pages_on(paper, side));
 }
 
-// Of sheets, or of folded ones.
 void show_heap(GuideWriter &writer, const PartFolding &of, bool first_on_top, const Size &size) {
+  constexpr int most = 20; // more are a block of lines
+  if (of.sheets > most)
+    return;
   Heap heap{size, {}};
   for (int i = 0; i < of.sheets; ++i)
     heap.names.push_back(name_in_heap(writer, of, first_on_top ? of.sheets - 1 - i : i));

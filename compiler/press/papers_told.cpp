@@ -87,6 +87,17 @@ Problem lacking_on_paper(const PapersAsked &asked, const std::string &character,
           .type = {{"", "write it otherwise, or let that text be in a face that has it"}}};
 }
 
+Problem more_lacking(const PapersAsked &asked, std::size_t more) {
+  return {.kind = Kind::warning,
+          .check = "missing-glyph",
+          .range = asked.edition.title.from,
+          .message = fmt::format("{} more character{} of {} {} in no face that these can be set in",
+                                 more, more == 1 ? "" : "s", in_a_row(files_of(asked)),
+                                 more == 1 ? "is" : "are"),
+          .why = "so many are a script that the faces of papers do not draw",
+          .type = {{"", "read this edition's own words in a face that does"}}};
+}
+
 // By character, so that what several papers lack is told once.
 Problems lacking_on_papers(const PapersAsked &asked, LeafletType &type) {
   std::vector<std::pair<std::string, std::vector<std::string>>> lacking;
@@ -102,9 +113,12 @@ Problems lacking_on_papers(const PapersAsked &asked, LeafletType &type) {
         known->second.push_back(paper.file);
     }
   }
+  constexpr std::size_t most_told = 12;
   Problems problems;
-  for (const auto &[character, files] : lacking)
-    problems.push_back(lacking_on_paper(asked, character, files));
+  for (std::size_t i = 0; i < std::min(lacking.size(), most_told); ++i)
+    problems.push_back(lacking_on_paper(asked, lacking[i].first, lacking[i].second));
+  if (lacking.size() > most_told)
+    problems.push_back(more_lacking(asked, lacking.size() - most_told));
   return problems;
 }
 

@@ -2,6 +2,7 @@
 #include "press/papers_told.hpp"
 
 #include "page/composing.hpp"
+#include "problems/characters.hpp"
 
 #include <doctest/doctest.h>
 
@@ -65,6 +66,18 @@ TEST_CASE("a character that no face of the papers has is told where the maker ty
   CHECK(told[0].kind == Kind::warning);
   CHECK(told[0].message == "no face that assembly.pdf can be set in has “\u6708” (U+6708)");
   CHECK(pages->read.sources->text(told[0].range) == "\u6708");
+}
+
+TEST_CASE("of many characters that no face has twelve are told, and how many more there are") {
+  const auto pages = composed("", "page 1\n");
+  press::LeafletType type(pages->read.files, *pages->system, pages->edition(), pages->faces->faces);
+  std::string words;
+  for (char32_t code = 0x6708; code < 0x6708 + 15; ++code)
+    append_utf8(words, code);
+  const Problems told = told_of(*pages, guide_saying(words), type);
+  REQUIRE(told.size() == 13);
+  CHECK(told.back().message ==
+        "3 more characters of assembly.pdf are in no face that these can be set in");
 }
 
 TEST_CASE("what one of the faces has is not told") {
