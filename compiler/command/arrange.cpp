@@ -49,8 +49,10 @@ int arrange(const Options &options, const Desk &desk) {
   const Arrangement made = arrange(edition, as_written, draws, way->sources);
   for (Problem &problem : arranging_problems(edition, as_written, draws, made, way->sources))
     way->problems.push_back(std::move(problem));
-  sort_problems(way->problems);
   const std::vector<int> order = order_of(*way, made);
+  for (Problem &problem : borrowed_numbers(edition, way->reading.files, way->sources, order))
+    way->problems.push_back(std::move(problem));
+  sort_problems(way->problems);
   const ColourRoom room = colour_room(arranging::in_order(edition, order),
                                       arranging::in_order(draws, order), way->sources);
   if (options.write && made.cheapest)

@@ -6,11 +6,13 @@
 #include "money/report.hpp"
 #include "money/table.hpp"
 #include "paperwork/evening.hpp"
+#include "problems/render.hpp"
 
 #include <algorithm>
 #include <cstdio>
 #include <filesystem>
 #include <fmt/format.h>
+#include <optional>
 
 namespace bodkin {
 namespace {
@@ -18,8 +20,9 @@ namespace {
 namespace fs = std::filesystem;
 
 bool of_sheets(const std::string &name) {
-  return name == "sheets.pdf" || name == "originals.pdf" || name == "assembly.pdf" ||
-         name == "prices.pdf" || name.starts_with("ticket.") || name.starts_with("passes/");
+  return name == "sheets.pdf" || name == "originals.pdf" || name == "prices.pdf" ||
+         name.starts_with("assembly.") || name.starts_with("ticket.") ||
+         name.starts_with("passes/");
 }
 
 Problem sheets_taken_away() {
@@ -97,6 +100,9 @@ int compile(const Options &options, const Desk &desk) {
     return 1;
   }
   const std::string folder = output_folder(options);
+  std::optional<Papers> papers;
+  if (!any_errors(way->problems))
+    tell_papers(*way, papers.emplace(*way));
   const bool stop = stopped(*way, options);
   const std::vector<InputFile> inputs = inputs_of(*way, desk.shelf_root);
   Delivery delivery(folder);
@@ -109,12 +115,14 @@ int compile(const Options &options, const Desk &desk) {
     }
     printing.proof(delivery);
     if (!stop)
-      printing.papers(delivery);
+      printing.papers(delivery, *papers);
   }
   delivery.write("estimate.txt", estimate_as_text(way->edition(), way->estimate, way->sources,
                                                   over_and_anyway(*way, options)) +
                                      paperwork::evening_as_text(making_of(*way), estimate_columns));
-  delivery.write("estimate.json", estimate_as_json(way->estimate, way->sources));
+  delivery.write("estimate.json",
+                 estimate_as_json(way->estimate, way->sources,
+                                  paperwork::post_as_json(way->edition(), way->mailings)));
   delivery.write("rights.txt", paperwork::ledger_as_text(way->edition(), way->rights));
   delivery.write("rights.csv", paperwork::ledger_as_csv(way->edition(), way->rights));
   if (!way->mailings.empty())

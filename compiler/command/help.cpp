@@ -35,10 +35,12 @@ constexpr About abouts[] = {
     {"compile", R"(bodkin compile FILE
 
 Checks the edition, then writes sheets.pdf (every sheet, front then back), passes/ (one PDF for
-each trip through the machine), proof.pdf, estimate.txt, estimate.json and made-from.json into
-the folder NAME/ beside NAME.bodkin. Where the edition has errors only the proof and the
-estimate are made, and sheets of an earlier compile are taken away. Where something is glued
-by hand on a page's original (`paste-up`), originals.pdf is written as well.
+each trip through the machine), proof.pdf, assembly.pdf and ticket.pdf (how to make a copy, and
+what to ask at the counter; as assembly.txt and ticket.txt too), estimate.txt, estimate.json,
+rights.txt, rights.csv and made-from.json into the folder NAME/ beside NAME.bodkin. Where the
+edition has errors only the proof and the estimate are made, and sheets of an earlier compile are
+taken away. Where something is glued by hand on a page's original (`paste-up`), originals.pdf is
+written as well; with `cards`, prices.pdf; with `posts`, post.txt; with a bid, costs.svg.
 
   --into FOLDER     write there instead
   --anyway          make the sheets although the edition is over budget
@@ -61,7 +63,7 @@ Reads the edition and says everything that is wrong with it; writes nothing.
 Prints what the edition costs, line by line, so that you can check it with a pencil; what a
 copy and the run come to; and the bids beside it. Ends with 1 when it is over budget.
 
-  --json            print it as JSON
+  --json            print it as JSON; `post` in it is what mailing copies costs
   --svg             print a chart: what a copy costs, over how many are made, each way to make it
   --pdf             print the chart as PDF
   --ods             print a spreadsheet in which every total is a formula

@@ -2,13 +2,10 @@
 
 #include "command/help.hpp"
 #include "command/made_from.hpp"
-#include "command/making.hpp"
-#include "paperwork/guide.hpp"
-#include "paperwork/ticket.hpp"
 #include "press/leaflet.hpp"
 #include "press/originals.hpp"
 #include "press/png.hpp"
-#include "problems/wrap.hpp"
+#include "press/price_cards.hpp"
 
 #include <algorithm>
 #include <filesystem>
@@ -73,33 +70,23 @@ void PrintRoom::originals(Delivery &delivery) {
   delivery.end();
 }
 
-void PrintRoom::cards(Delivery &delivery, const paperwork::PriceCards &asked,
-                      const press::LeafletType &type) {
-  for (Problem &lacking : press::lacking_on_cards(asked, type, way_.edition().cards->from))
-    way_.problems.push_back(std::move(lacking));
-  delivery.begin("prices.pdf");
-  press::write_price_cards(asked, type, imprint_,
-                           [&](std::string_view bytes) { delivery.add(bytes); });
-  delivery.end();
-}
-
-void PrintRoom::papers(Delivery &delivery) {
+void PrintRoom::papers(Delivery &delivery, Papers &papers) {
   progress_.say("writing papers");
-  const paperwork::Making making = making_of(way_);
-  const paperwork::Leaflet ticket = paperwork::job_ticket(making);
-  delivery.write("ticket.txt", paperwork::as_text(ticket, report_columns));
-  press::LeafletType type(*way_.disk.files, *way_.system, way_.edition(), way_.faces->faces);
-  if (!type.usable())
+  delivery.write("ticket.txt", paperwork::as_text(papers.ticket, paper_columns));
+  delivery.write("assembly.txt", paperwork::as_text(papers.guide, paper_columns));
+  if (!papers.type.usable())
     return;
   const press::Sink sink = [&](std::string_view bytes) { delivery.add(bytes); };
   delivery.begin("ticket.pdf");
-  press::write_leaflet(ticket, type, imprint_, "ticket", sink);
+  press::write_leaflet(papers.ticket, papers.type, imprint_, "ticket", sink);
   delivery.end();
-  if (way_.edition().cards)
-    cards(delivery, paperwork::price_cards(making, way_.sources), type);
+  if (papers.cards) {
+    delivery.begin("prices.pdf");
+    press::write_price_cards(*papers.cards, papers.type, imprint_, sink);
+    delivery.end();
+  }
   delivery.begin("assembly.pdf");
-  press::write_leaflet(paperwork::assembly_guide(making), type, plates_, imprint_, "assembly",
-                       sink);
+  press::write_leaflet(papers.guide, papers.type, plates_, imprint_, "assembly", sink);
   delivery.end();
 }
 

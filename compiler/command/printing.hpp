@@ -3,9 +3,9 @@
 
 #include "command/delivery.hpp"
 #include "command/options.hpp"
+#include "command/papers.hpp"
 #include "command/way.hpp"
 #include "press/output.hpp"
-#include "press/price_cards.hpp"
 
 #include <memory>
 
@@ -21,17 +21,13 @@ public:
   void proof(Delivery &delivery);
   // Where something is glued on a page's original; else nothing is written.
   void originals(Delivery &delivery);
-  // Papers for the table and the counter. The last of all: the plates are grey afterwards. Nothing
-  // is written where no face is there to set them in.
-  void papers(Delivery &delivery);
+  // Papers for the table and the counter. The last of all: the plates are grey afterwards. Where no
+  // face is there to set them in, their words alone.
+  void papers(Delivery &delivery, Papers &papers);
   // Pictures of the proof and of the sheets.
   void pictures(Delivery &delivery, int dpi);
 
 private:
-  // Tells what their faces lack beside the problems of the way.
-  void cards(Delivery &delivery, const paperwork::PriceCards &asked,
-             const press::LeafletType &type);
-
   press::Imprint imprint_;
   WayThrough &way_;
   Progress &progress_;

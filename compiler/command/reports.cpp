@@ -1,4 +1,5 @@
 #include "command/making.hpp"
+#include "command/papers.hpp"
 #include "command/printing.hpp"
 #include "command/telling.hpp"
 #include "measure/paper.hpp"
@@ -8,6 +9,7 @@
 #include "money/table.hpp"
 #include "paperwork/evening.hpp"
 #include "press/figures.hpp"
+#include "problems/render.hpp"
 #include "sheet/report.hpp"
 
 namespace bodkin {
@@ -35,7 +37,8 @@ std::string as_pdf(std::span<const Figure> figures, WayThrough &way, const Desk 
 
 std::string estimate_told(WayThrough &way, const Options &options, const Desk &desk) {
   if (options.json)
-    return estimate_as_json(way.estimate, way.sources);
+    return estimate_as_json(way.estimate, way.sources,
+                            paperwork::post_as_json(way.edition(), way.mailings));
   if (options.ods)
     return estimate_as_spreadsheet(way.edition(), way.estimate);
   if (!options.svg && !options.pdf)
@@ -50,6 +53,10 @@ std::string estimate_told(WayThrough &way, const Options &options, const Desk &d
 int preflight(const Options &options, const Desk &desk) {
   Progress progress(desk.progress_shown);
   const auto way = walk(options.subject, desk.shelf_root, options.anyway, progress);
+  if (way->reading.has_edition && !any_errors(way->problems)) {
+    Papers papers(*way);
+    tell_papers(*way, papers);
+  }
   progress.clear();
   tell_problems(*way, options, desk);
   if (!options.json && !options.sarif) {

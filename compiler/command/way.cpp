@@ -174,7 +174,7 @@ void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   way.rights = paperwork::ledger_of(way.edition());
   paperwork::check_rights(way.edition(), way.rights, way.sources, way.problems);
   way.mailings = paperwork::mailings_of(way.edition(), way.parts);
-  paperwork::check_post(way.edition(), way.mailings, way.problems);
+  paperwork::check_post(way.edition(), way.mailings, way.sources, way.problems);
 }
 
 } // namespace

@@ -105,10 +105,11 @@ private:
     for (const Capture &capture : tree_.captured(statement)) {
       if (!std::holds_alternative<Pages>(capture.value))
         continue;
-      const std::string taken = half(capture, false), left_out = half(capture, true);
+      std::string text = half(capture, false);
+      if (const std::string left_out = half(capture, true); !left_out.empty())
+        text.append(" but ").append(left_out);
       if (changed_)
-        edits_.push_back(
-            {tree_.range(capture), left_out.empty() ? taken : taken + " but " + left_out});
+        edits_.push_back({tree_.range(capture), std::move(text)});
       changed_ = false;
     }
   }
@@ -151,21 +152,67 @@ private:
   bool changed_ = false;
 };
 
+bool one_page(std::string_view pages) {
+  return pages.find_first_of(",- ") == std::string_view::npos;
+}
+
+std::vector<Edit> renumbering(const Edition &edition, FileId file, const Sources &sources,
+                              const std::vector<int> &order) {
+  Problems told_before;
+  const Tree tree = language::read(file, sources, told_before);
+  return Renumbering(edition, tree, order).edits();
+}
+
+std::string with_edits(std::string_view text, const std::vector<Edit> &edits, std::size_t begin) {
+  std::string out;
+  std::size_t at = 0;
+  for (const Edit &edit : edits) {
+    out += text.substr(at, bytes(edit.range.begin) - begin - at);
+    out += edit.text;
+    at = bytes(edit.range.end) - begin;
+  }
+  return out.append(text.substr(at));
+}
+
+Problem borrowed_numbers(const Edit &edit, const Sources &sources) {
+  const std::string_view file = sources.name(edit.range.file);
+  const std::string_view line = sources.line(edit.range.file, sources.line_number(edit.range));
+  const auto begin = static_cast<std::size_t>(line.data() - sources.text(edit.range.file).data());
+  std::string typed = with_edits(line, {edit}, begin);
+  typed.erase(0, typed.find_first_not_of(" \t"));
+  return {.kind = Kind::warning,
+          .check = "borrowed-numbers",
+          .range = edit.range,
+          .message = fmt::format("{} is borrowed and keeps these numbers: page{} {}, in this order "
+                                 "{}",
+                                 file, one_page(sources.text(edit.range)) ? "" : "s",
+                                 sources.text(edit.range), edit.text),
+          .why = "`arrange` writes the edition's own file alone, since others may borrow this one; "
+                 "left so, what stands there comes on other pages than before",
+          .type = {{typed, fmt::format("in {}, once the new order is taken", file)}}};
+}
+
 } // namespace
 
 std::string renumbered(const Edition &edition, FileId manuscript, const Sources &sources,
                        const std::vector<int> &order) {
-  Problems told_before;
-  const Tree tree = language::read(manuscript, sources, told_before);
-  const std::string_view text = sources.text(manuscript);
-  std::string out;
-  std::size_t at = 0;
-  for (const Edit &edit : Renumbering(edition, tree, order).edits()) {
-    out += text.substr(at, bytes(edit.range.begin) - at);
-    out += edit.text;
-    at = bytes(edit.range.end);
+  return with_edits(sources.text(manuscript), renumbering(edition, manuscript, sources, order), 0);
+}
+
+Problems borrowed_numbers(const Edition &edition, const std::vector<FileRead> &files,
+                          const Sources &sources, const std::vector<int> &order) {
+  Problems problems;
+  for (std::size_t i = 0; i < sources.count(); ++i) {
+    const auto file = static_cast<FileId>(i);
+    const bool borrowed = std::ranges::any_of(files, [&](const FileRead &read) {
+      return (read.role == FileRole::borrowed || read.role == FileRole::shelf) &&
+             read.path == sources.name(file);
+    });
+    if (borrowed)
+      for (const Edit &edit : renumbering(edition, file, sources, order))
+        problems.push_back(borrowed_numbers(edit, sources));
   }
-  return out.append(text.substr(at));
+  return problems;
 }
 
 } // namespace bodkin

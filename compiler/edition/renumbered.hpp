@@ -1,7 +1,7 @@
 // A manuscript with its pages in another order: every page number in it changed, and nothing else.
 #pragma once
 
-#include "edition/edition.hpp"
+#include "edition/read.hpp"
 #include "problems/sources.hpp"
 
 #include <string>
@@ -15,5 +15,10 @@ namespace bodkin {
 // what they said.
 std::string renumbered(const Edition &edition, FileId manuscript, const Sources &sources,
                        const std::vector<int> &order);
+
+// Where a file that the edition borrows names pages that get another number: warnings with the line
+// as it has to be there, since only the edition's own file is written.
+Problems borrowed_numbers(const Edition &edition, const std::vector<FileRead> &files,
+                          const Sources &sources, const std::vector<int> &order);
 
 } // namespace bodkin

@@ -69,8 +69,8 @@ std::vector<SheetWork> work_by_sheet(const Edition &edition) {
     adding.labour(element.work);
     if (is_priced(work))
       found.push_back(std::move(work));
-    if (element.source && **element.source != SourceId::none) {
-      std::vector<int> &pages = pages_of_sources[at(**element.source)];
+    if (const SourceId source = source_of(edition, element); source != SourceId::none) {
+      std::vector<int> &pages = pages_of_sources[at(source)];
       pages.insert(pages.end(), stands.pages.begin(), stands.pages.end());
     }
   }

@@ -13,6 +13,10 @@ Problems price_problems(const Edition &edition, const Imposition &imposition,
                         const ChargedSides &sides, const Estimate &estimate,
                         const Sources &sources);
 
+// A price in another money than the edition counts in, with no rate of exchange for it.
+Problem two_currencies(const Edition &edition, const Price &price, Range from,
+                       const Sources &sources);
+
 // The over-budget problem, or nothing where the budget is met. Each way out that it names was
 // applied to a copy of the edition, laid on its sheets and estimated anew: the figures are those of
 // that edition. `draws` says of each page (index 1..page_count) whether it draws anything. `anyway`

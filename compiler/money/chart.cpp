@@ -29,6 +29,11 @@ struct Axes {
   double y(double cost) const { return foot - (foot - top) * std::min(cost / most, 1.0); }
 };
 
+// What one way costs: a point on the way's line, before it is cut off at the top.
+struct CostPoint {
+  double x, cost;
+};
+
 double a_copy(const Stretch &stretch, std::int64_t copies) {
   return (stretch.at(copies) / Exact(copies)).value();
 }
@@ -42,11 +47,17 @@ double round_step(double least) {
   return 10 * power;
 }
 
+struct Said {
+  double x = 0, y = 0;
+  std::string text;
+};
+
 struct Charting {
   const Estimate &estimate;
   const std::vector<Way> &ways;
   Axes axes{};
   Figure figure{height, {}};
+  std::vector<Said> marks{};
 
   std::int64_t last_crossing() const {
     return estimate.crossings.empty() ? 1 : estimate.crossings.back().copies;
@@ -105,9 +116,9 @@ struct Charting {
   }
 
   // The points of one way, each whole number of copies once at the most.
-  std::vector<FigurePoint> points_of(const Way &way) const {
+  std::vector<CostPoint> points_of(const Way &way) const {
     constexpr double dots_apart = 3;
-    std::vector<FigurePoint> points;
+    std::vector<CostPoint> points;
     const double grows =
         std::exp(dots_apart / (right - left) *
                  std::log(static_cast<double>(axes.last) / static_cast<double>(axes.first)));
@@ -116,7 +127,7 @@ struct Charting {
       const std::int64_t until = std::min(stretch.last, axes.last);
       for (;;) {
         if (stretch.offered)
-          points.push_back({axes.x(static_cast<double>(copies)), axes.y(a_copy(stretch, copies))});
+          points.push_back({axes.x(static_cast<double>(copies)), a_copy(stretch, copies)});
         if (copies == until)
           break;
         const auto next = static_cast<std::int64_t>(static_cast<double>(copies) * grows);
@@ -125,6 +136,26 @@ struct Charting {
       copies = until + 1;
     }
     return points;
+  }
+
+  // What costs more than the axis shows is not drawn: along its top it would look like a price.
+  std::vector<std::vector<FigurePoint>> shown_of(const std::vector<CostPoint> &points) const {
+    std::vector<std::vector<FigurePoint>> parts(1);
+    for (std::size_t i = 0; i < points.size(); ++i) {
+      const CostPoint &point = points[i];
+      const bool above = point.cost > axes.most;
+      if (i > 0 && above != (points[i - 1].cost > axes.most)) {
+        const CostPoint &last = points[i - 1];
+        const double way = (axes.most - last.cost) / (point.cost - last.cost);
+        parts.back().push_back({last.x + (point.x - last.x) * way, top});
+      }
+      if (!above)
+        parts.back().push_back({point.x, axes.y(point.cost)});
+      else if (!parts.back().empty())
+        parts.emplace_back();
+    }
+    std::erase_if(parts, [](const auto &part) { return part.size() < 2; });
+    return parts;
   }
 
   struct Name {
@@ -137,11 +168,12 @@ struct Charting {
                                CurveLook::dash_dotted};
     std::vector<Name> names;
     for (std::size_t i = 0; i < ways.size(); ++i) {
-      std::vector<FigurePoint> points = points_of(ways[i]);
+      const std::vector<CostPoint> points = points_of(ways[i]);
       if (points.empty())
         continue;
-      names.push_back({points.back().y + 3, words_for(ways[i].name)});
-      curve(std::move(points), looks[i % looks.size()]);
+      names.push_back({axes.y(points.back().cost) + 3, words_for(ways[i].name)});
+      for (std::vector<FigurePoint> &part : shown_of(points))
+        curve(std::move(part), looks[i % looks.size()]);
     }
     std::ranges::stable_sort(names, {}, &Name::y);
     spread(names);
@@ -174,16 +206,30 @@ struct Charting {
     const double height_of_words = foot - 7 - 11 * static_cast<double>(number % 3);
     const std::string said =
         fmt::format("from {} on {}", crossing.copies, harmless(words_for(crossing.to)));
-    if (x > (left + right) / 2)
-      words_before(x - 5, height_of_words, said);
-    else
-      words(x + 5, height_of_words, said);
+    const double wide = letter * static_cast<double>(said.size());
+    marks.push_back({x + 5 + wide > right ? x - 5 - wide : x + 5, height_of_words, said});
+  }
+
+  // Last, so that no line runs through them.
+  void words_of_marks() {
+    for (const Said &said : marks)
+      words(said.x, said.y, said.text, WordLook::over_lines);
   }
 
   void run() {
     const double x = axes.x(static_cast<double>(estimate.copies));
     curve({{x, top}, {x, foot}}, CurveLook::hair);
-    words_at(x, top - 4, fmt::format("this run: {}", estimate.copies));
+    std::string text = fmt::format("this run: {}", estimate.copies);
+    if (!estimate.currency.empty())
+      text += fmt::format(", {} a copy", shown(estimate.per_copy, estimate.currency));
+    words_at(x, top - 4, text);
+  }
+
+  // On the line of one's own making.
+  void mark_run() {
+    const double x = axes.x(static_cast<double>(estimate.copies));
+    const double y = axes.y(estimate.per_copy.value());
+    figure.items.push_back(FigureBox{x - 3, y - 3, 6, 6, BoxLook::paper});
   }
 };
 
@@ -204,6 +250,8 @@ Figure draw_costs(const Edition &edition, const Imposition &imposition, const Ch
   chart.lines();
   for (std::size_t i = 0; i < estimate.crossings.size(); ++i)
     chart.mark(estimate.crossings[i], i);
+  chart.mark_run();
+  chart.words_of_marks();
   if (!estimate.unpriced.empty())
     chart.words(figure_margin, height - 4, "Not everything has a price: the true cost is higher.");
   return std::move(chart.figure);

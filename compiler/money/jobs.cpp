@@ -213,12 +213,12 @@ std::vector<Job> jobs(const Edition &edition, const Imposition &imposition) {
   std::vector<std::size_t> used;
   for (const StandingCharge &stands : where_work_stands_in_all(edition)) {
     making.matter(stands);
-    const auto &source = edition[stands.element].source;
-    if (!source || **source == SourceId::none || !edition.sources[at(**source)].costs)
+    const SourceId source = source_of(edition, edition[stands.element]);
+    if (source == SourceId::none || !edition.sources[at(source)].costs)
       continue;
-    auto &pages = pages_of_sources[at(**source)];
+    auto &pages = pages_of_sources[at(source)];
     if (pages.empty())
-      used.push_back(at(**source));
+      used.push_back(at(source));
     pages.insert(pages.end(), stands.pages.begin(), stands.pages.end());
   }
   for (const FinishStep &step : edition.finish)

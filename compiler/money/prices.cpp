@@ -86,29 +86,6 @@ std::string written_one(Currency currency) {
   return text.replace(text.find("…"), std::string_view("…").size(), "1");
 }
 
-Problem two_currencies(const Edition &edition, const Price &price, Range from,
-                       const Sources &sources) {
-  const Currency own = *edition.currency;
-  const std::string word = first_word(sources, edition.currency.from);
-  const std::string counted =
-      edition.currency.from.somewhere()
-          ? fmt::format(" ({}, line {})", word, sources.line_number(edition.currency.from))
-          : std::string{};
-  Problem problem;
-  problem.check = "two-currencies";
-  problem.range = from;
-  problem.message = fmt::format("this edition counts in {}{} and this is in {}", money_sign(own),
-                                counted, money_sign(price.currency));
-  problem.why = "no rate of exchange is ever assumed";
-  problem.type = {
-      {with_money_in(sources, from, own), only_the_sign(own)},
-      {fmt::format("exchange   {} is {}", written_one(price.currency), money_to_fill_in(own)),
-       "or this under edition, with the rate that you would pay"}};
-  if (edition.currency.from.somewhere())
-    problem.related = {{edition.currency.from, fmt::format("counts in {}", money_sign(own))}};
-  return problem;
-}
-
 struct Money {
   const Price *price;
   Range from;
@@ -280,6 +257,29 @@ void too_many(Problems &problems, const Edition &edition) {
 }
 
 } // namespace
+
+Problem two_currencies(const Edition &edition, const Price &price, Range from,
+                       const Sources &sources) {
+  const Currency own = *edition.currency;
+  const std::string word = first_word(sources, edition.currency.from);
+  const std::string counted =
+      edition.currency.from.somewhere()
+          ? fmt::format(" ({}, line {})", word, sources.line_number(edition.currency.from))
+          : std::string{};
+  Problem problem;
+  problem.check = "two-currencies";
+  problem.range = from;
+  problem.message = fmt::format("this edition counts in {}{} and this is in {}", money_sign(own),
+                                counted, money_sign(price.currency));
+  problem.why = "no rate of exchange is ever assumed";
+  problem.type = {
+      {with_money_in(sources, from, own), only_the_sign(own)},
+      {fmt::format("exchange   {} is {}", written_one(price.currency), money_to_fill_in(own)),
+       "or this under edition, with the rate that you would pay"}};
+  if (edition.currency.from.somewhere())
+    problem.related = {{edition.currency.from, fmt::format("counts in {}", money_sign(own))}};
+  return problem;
+}
 
 Problems price_problems(const Edition &edition, const Imposition &imposition,
                         const ChargedSides &sides, const Estimate &estimate,

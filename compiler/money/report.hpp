@@ -13,7 +13,9 @@ namespace bodkin {
 std::string estimate_as_text(const Edition &edition, const Estimate &estimate,
                              const Sources &sources, bool anyway);
 
-// One JSON document with a line's end: money as decimal strings in the edition's currency.
-std::string estimate_as_json(const Estimate &estimate, const Sources &sources);
+// One JSON document with a line's end: money as decimal strings in the edition's currency. `post`
+// is the value of its last key, a list of mailings: post is reckoned by a room below this one.
+std::string estimate_as_json(const Estimate &estimate, const Sources &sources,
+                             const std::string &post = "[]");
 
 } // namespace bodkin

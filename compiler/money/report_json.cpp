@@ -1,37 +1,17 @@
-// Written by hand, since quantities are exact decimals that a JSON library would pass through a
-// double.
 #include "money/report.hpp"
 
 #include "edition/read.hpp"
+#include "money/json.hpp"
 
 #include <fmt/format.h>
 
 namespace bodkin {
 namespace {
 
-std::string quoted(std::string_view text) {
-  std::string out = "\"";
-  for (const char c : text) {
-    if (c == '"' || c == '\\')
-      out.append("\\").append(1, c);
-    else if (static_cast<unsigned char>(c) < 0x20)
-      out += fmt::format("\\u{:04x}", static_cast<int>(c));
-    else
-      out += c;
-  }
-  return out + "\"";
-}
-
-std::string money(const Exact &amount) { return quoted(amount.rounded(2)); }
-std::string money(const std::optional<Exact> &amount) { return amount ? money(*amount) : "null"; }
-
-template <typename Things, typename Write>
-std::string list(const Things &things, Write write) {
-  std::string out;
-  for (const auto &thing : things)
-    out += (out.empty() ? "" : ", ") + write(thing);
-  return "[" + out + "]";
-}
+using json::list;
+using json::money;
+using json::quoted;
+using json::tall_list;
 
 std::string line(const EstimateLine &of, const Sources &sources) {
   return fmt::format("{{\"what\": {}, \"group\": {}, \"quantity\": {}, \"rate\": {}, \"total\": "
@@ -69,15 +49,6 @@ std::string bid(const BidFigures &of) {
 std::string crossing(const Crossing &of) {
   return fmt::format("{{\"copies\": {}, \"from\": {}, \"to\": {}}}", of.copies, quoted(of.from),
                      quoted(of.to));
-}
-
-// One thing a line within a list, so that a change of the edition is a short difference.
-template <typename Things, typename Write>
-std::string tall_list(const Things &things, Write write) {
-  std::string out;
-  for (const auto &thing : things)
-    out += (out.empty() ? "\n    " : ",\n    ") + write(thing);
-  return out.empty() ? "[]" : "[" + out + "\n  ]";
 }
 
 std::string run(const RunFigures &of) {
@@ -120,7 +91,8 @@ std::string paid(const PaidFigures &of) {
 
 } // namespace
 
-std::string estimate_as_json(const Estimate &estimate, const Sources &sources) {
+std::string estimate_as_json(const Estimate &estimate, const Sources &sources,
+                             const std::string &post) {
   std::string out = "{\n";
   const auto key = [&](std::string_view name, const std::string &value, bool last = false) {
     out += fmt::format("  \"{}\": {}{}\n", name, value, last ? "" : ",");
@@ -142,7 +114,8 @@ std::string estimate_as_json(const Estimate &estimate, const Sources &sources) {
   key("machine_times", tall_list(estimate.machines, machine_time));
   key("kept", list(estimate.kept, quoted));
   key("sales", sales(estimate.sales));
-  key("paid", tall_list(estimate.paid, paid), true);
+  key("paid", tall_list(estimate.paid, paid));
+  key("post", post, true);
   return out + "}\n";
 }
 

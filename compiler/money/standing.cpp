@@ -19,20 +19,31 @@ Line line_of(const Element &element, ElementId id) {
   return {static_cast<std::uint32_t>(element.range.file), bytes(element.range.begin), 0};
 }
 
-bool concerns_money(const Element &element) {
+bool concerns_money(const Edition &edition, const Element &element) {
   return std::holds_alternative<Hand>(element.what) ||
          std::holds_alternative<PasteUp>(element.what) || element.work.takes ||
-         !element.work.costs.empty() || element.source;
+         !element.work.costs.empty() || source_of(edition, element) != SourceId::none;
 }
 
 } // namespace
+
+SourceId source_of(const Edition &edition, const Element &element) {
+  if (element.source)
+    return **element.source;
+  const auto *words = std::get_if<Words>(&element.what);
+  const auto *text = words != nullptr ? std::get_if<TextId>(&words->words) : nullptr;
+  if (text == nullptr || *text == TextId::none)
+    return SourceId::none;
+  const auto &source = edition.texts[at(*text)].source;
+  return source ? **source : SourceId::none;
+}
 
 std::vector<StandingCharge> where_work_stands(const Edition &edition) {
   std::vector<StandingCharge> found;
   std::map<Line, std::size_t> index;
   each_laid(edition, [&](ElementId id, int page) {
     const Element &element = edition[id];
-    if (!concerns_money(element))
+    if (!concerns_money(edition, element))
       return;
     const auto [entry, is_new] = index.try_emplace(line_of(element, id), found.size());
     if (is_new)

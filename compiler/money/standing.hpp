@@ -15,6 +15,10 @@ struct StandingCharge {
   std::optional<Known<std::uint32_t>> only{}; // the run whose copies alone hold the piece
 };
 
+// Where an element comes from: what itself says, else the text that runs through it; `none` where
+// neither says anything.
+SourceId source_of(const Edition &edition, const Element &element);
+
 // In order of first appearance. Only hand matter, elements that take time or cost money, and
 // elements with a source: nothing else concerns the estimate.
 std::vector<StandingCharge> where_work_stands(const Edition &edition);

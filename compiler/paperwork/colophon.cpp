@@ -1,3 +1,4 @@
+#include "paperwork/in_a_sentence.hpp"
 #include "paperwork/own_words.hpp"
 
 #include <algorithm>
@@ -12,30 +13,6 @@ constexpr std::array<const char *, 12> months{"January",   "February", "March", 
                                               "September", "October",  "November", "December"};
 
 bool is_american(const Edition &edition) { return **edition.languages.begin() == "en-US"; }
-
-bool is_capital(char c) { return c >= 'A' && c <= 'Z'; }
-
-// "Cream writing paper" goes into the sentence with a small letter; "Cream Laid", with another
-// capital, is a name and stays.
-std::string in_a_sentence(const std::string &title, const std::string &name) {
-  std::string text = title.empty() ? name : title;
-  if (title.empty()) {
-    std::replace(text.begin(), text.end(), '-', ' ');
-    return text;
-  }
-  const bool phrase = is_capital(text[0]) && text.find(' ') != std::string::npos &&
-                      std::none_of(text.begin() + 1, text.end(), is_capital);
-  if (phrase)
-    text[0] = static_cast<char>(text[0] - 'A' + 'a');
-  return text;
-}
-
-std::string with_the(const std::string &thing) {
-  for (const std::string_view word : {"the ", "a ", "an ", "my ", "our ", "The ", "A ", "Our "})
-    if (thing.starts_with(word))
-      return thing;
-  return "the " + thing;
-}
 
 void add_new(std::vector<std::string> &names, std::string name) {
   if (std::find(names.begin(), names.end(), name) == names.end())
@@ -69,7 +46,7 @@ Printing printing_of(const std::vector<CopyPart> &parts) {
       (*of.mode == Mode::black ? printing.black : printing.colour) = true;
       if (*of.machine != MachineId::none)
         add_new(printing.machines,
-                with_the(in_a_sentence(edition[*of.machine].title, edition[*of.machine].name)));
+                machine_in_a_sentence(edition[*of.machine].title, edition[*of.machine].name));
     }
   }
   return printing;
@@ -177,7 +154,7 @@ std::vector<std::string> paper_names(const std::vector<CopyPart> &parts) {
     for (const Sheet &sheet : part.imposition.sheets)
       if (sheet.stock != StockId::none) {
         const Stock &stock = (*part.edition)[sheet.stock];
-        add_new(papers, in_a_sentence(stock.title, stock.name));
+        add_new(papers, paper_in_a_sentence(stock.title, stock.name));
       }
   return papers;
 }

@@ -46,6 +46,8 @@ public:
               [](const Stretch &a, const Stretch &b) {
                 return std::pair{a.begin, a.hand} < std::pair{b.begin, b.hand};
               });
+    std::sort(evening_.waits.begin(), evening_.waits.end(),
+              [](const Waiting &a, const Waiting &b) { return a.task < b.task; });
     return std::move(evening_);
   }
 
@@ -117,10 +119,25 @@ private:
       ready_[job.task] = end;
     } else {
       done_[job.task][static_cast<std::size_t>(job.batch)] = end + job.waits;
+      wait(job, end);
       tool_free_[job.task] = end;
       ++next_[job.task];
     }
+    if (job.takes > 0)
+      evening_.hands_free = std::max(evening_.hands_free, end);
     evening_.ends = std::max(evening_.ends, end + (job.batch < 0 ? 0 : job.waits));
+  }
+
+  void wait(const Job &job, std::int64_t from) {
+    if (job.waits == 0)
+      return;
+    const auto known =
+        std::find_if(evening_.waits.begin(), evening_.waits.end(),
+                     [&](const Waiting &waiting) { return waiting.task == job.task; });
+    if (known == evening_.waits.end())
+      evening_.waits.push_back({job.task, from, from + job.waits});
+    else
+      known->end = std::max(known->end, from + job.waits);
   }
 
   // One batch after another is one stretch.
@@ -169,8 +186,11 @@ bool good_copies_only(const Making &making, const MakingTask &task) {
 
 std::vector<WorkOfTask> works(const Making &making) {
   std::vector<WorkOfTask> all;
-  for (const MakingTask &task : tasks_in_order(making)) {
+  const std::vector<MakingTask> tasks = tasks_in_order(making);
+  for (const MakingTask &task : tasks) {
     WorkOfTask work;
+    work.drying = drying_after(making, tasks, task);
+    work.waits = work.drying == Drying::ink ? ink_dries.milliseconds : 0;
     work.name = task_name(making, task);
     const CopiesCounted copies = copies_of(making.edition, task.only);
     work.copies = good_copies_only(making, task) ? copies.good : copies.all();

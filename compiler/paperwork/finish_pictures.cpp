@@ -1,5 +1,6 @@
 #include "paperwork/finish_pictures.hpp"
 
+#include "paperwork/own_words.hpp"
 #include "sheet/finish_text.hpp"
 
 #include <algorithm>
@@ -15,7 +16,7 @@ struct Drawer {
 
   const Edition &edition() const { return making.edition; }
   const FinishStep &step() const { return edition().finish[index]; }
-  std::string says(Length length) const { return written(length, edition().ruler); }
+  std::string says(Length length) const { return measured(length, edition().ruler); }
   CutBefore cut() const { return cut_before(making, tasks, {index, ElementId::none, {}}); }
 
   std::vector<Length> places_down() const {
@@ -36,15 +37,19 @@ struct Drawer {
     picture.ground = SideGround{sheet, 0};
     picture.size = paper.size;
     outline(picture);
+    std::vector<std::string> at;
     for (const Sheet::FoldLine &line : paper.folds) {
+      const bool upright = line.start.x == line.end.x;
+      const Length from = upright ? line.start.x : line.start.y;
       picture.strokes.push_back({StrokeKind::crease, line.start, line.end, {}});
-      if (line.start.x == line.end.x)
-        picture.dimensions.push_back({{}, {line.start.x, {}}, says(line.start.x), Beside::above});
+      if (upright)
+        picture.dimensions.push_back({{}, {from, {}}, says(from), Beside::above});
       else
-        picture.dimensions.push_back({{}, {{}, line.start.y}, says(line.start.y), Beside::left});
+        picture.dimensions.push_back({{}, {{}, from}, says(from), Beside::left});
+      at.push_back(fmt::format("{} from its {}", says(from), upright ? "left edge" : "head"));
     }
-    return {{picture,
-             fmt::format("The sheet of pile {} from outside: the line to crease.", paper.number)}};
+    return {{picture, fmt::format("The sheet of pile {} from outside: the {} to crease, {}.",
+                                  paper.number, at.size() == 1 ? "line" : "lines", in_a_row(at))}};
   }
 
   // The open copy from outside: two pages and the fold between them.

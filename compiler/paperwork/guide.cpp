@@ -29,6 +29,12 @@ std::string pages_words(const Making &making) {
                                  : fmt::format(", and {}", counted(pieces, "piece", "pieces")));
 }
 
+// "5 3/8in x 8 1/4in"
+std::string measures_words(const GuideWriter &writer) {
+  const Size copy = trimmed_size(writer.edition());
+  return fmt::format("{} x {}", writer.exact(copy.width), writer.exact(copy.height));
+}
+
 } // namespace
 
 void GuideWriter::step(std::string text) {
@@ -44,7 +50,9 @@ Leaflet assembly_guide(const Making &making) {
   GuideWriter writer{making, tasks_in_order(making)};
   writer.leaflet.kind = "How to make a copy";
   writer.leaflet.title = harmless(*making.edition.title);
-  writer.leaflet.aside = fmt::format("{}. {}.", run_words(making), pages_words(making));
+  writer.leaflet.aside = fmt::format("{}. {}. A finished copy is {}.", run_words(making),
+                                     pages_words(making), measures_words(writer));
+  writer.leaflet.in_text = "Its pictures are in assembly.pdf.";
   writer.leaflet.paper = home_paper(making.edition.ruler);
   writer.leaflet.ruler = making.edition.ruler;
   tell_copy(writer);

@@ -23,16 +23,29 @@ Measured trimmed_page(const Making &making, int page) {
   return picture;
 }
 
+// The outermost pages of a copy, numbered on: those of the last wrap where there is one.
+struct Outside {
+  int front = 1, back = 1;
+};
+
+Outside outside_of(const Making &making) {
+  Outside outside{1, *making.edition.page_count};
+  for (const CopyPart &part : making.parts)
+    if (part.piece && part.piece->is_wrap())
+      outside = {part.pages_before + 1, part.pages_before + part.imposition.page_count};
+  return outside;
+}
+
 Shown first_page(const GuideWriter &writer) {
-  Measured picture = trimmed_page(writer.making, 1);
+  Measured picture = trimmed_page(writer.making, outside_of(writer.making).front);
   const Size copy = picture.size;
   picture.dimensions.push_back({{}, {copy.width, {}}, writer.exact(copy.width), Beside::above});
   picture.dimensions.push_back({{}, {{}, copy.height}, writer.exact(copy.height), Beside::left});
-  return {picture, "The front of a finished copy."};
+  return {picture, "The front of a finished copy.", true};
 }
 
 Shown last_page(const GuideWriter &writer) {
-  return {trimmed_page(writer.making, *writer.edition().page_count), "Its back."};
+  return {trimmed_page(writer.making, outside_of(writer.making).back), "Its back.", true};
 }
 
 struct PaperNeed {
@@ -47,7 +60,7 @@ std::vector<PaperNeed> papers(const Making &making) {
   for (const Pile &pile : piles(making)) {
     const Sheet &sheet = making.imposition.sheets[static_cast<std::size_t>(pile.sheet)];
     auto need = std::find_if(needs.begin(), needs.end(), [&](const PaperNeed &other) {
-      return other.stock == sheet.stock && other.size == sheet.size;
+      return other.stock == sheet.stock && other.size.upright() == sheet.size.upright();
     });
     if (need == needs.end())
       need = needs.insert(needs.end(), PaperNeed{sheet.stock, sheet.size, 0, {}});
@@ -87,8 +100,10 @@ void tell_copy(GuideWriter &writer) {
       "only then the rest, one step at a time for all of them.");
   writer.head("What you need");
   writer.leaflet.add(papers_table(writer));
-  for (const std::string &tool : tools_words(writer.edition()))
-    writer.say(tool);
+  if (auto tools = tools_words(writer.edition()); !tools.empty()) {
+    writer.say("On the table:");
+    writer.leaflet.add(Checklist{std::move(tools)});
+  }
 }
 
 void tell_originals(GuideWriter &writer) {

@@ -1,121 +1,14 @@
-// Pieces beside the book, and what must be there in the end.
+// What must be there in the end, and the plan of the evening.
 #include "paperwork/guide_writer.hpp"
 
 #include "paperwork/evening.hpp"
 #include "problems/characters.hpp"
 #include "sheet/numbered.hpp"
-#include "sheet/speech.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
 
 namespace bodkin::paperwork {
-namespace {
-
-std::string name_words(const Piece &piece) {
-  return piece.title.empty() ? fmt::format("The {}", piece.name)
-                             : fmt::format("The {}: {}", piece.name, harmless(piece.title));
-}
-
-std::string piles_of(const CopyPart &part) {
-  std::vector<int> numbers;
-  for (const Sheet &sheet : part.imposition.sheets)
-    numbers.push_back(sheet.number + part.sheets_before);
-  return spoken::listed(numbers);
-}
-
-// How many are cut from a sheet, and where.
-std::optional<Shown> cut_apart(const GuideWriter &writer, const CopyPart &part) {
-  const auto index = static_cast<std::size_t>(part.sheets_before);
-  const Sheet &sheet = writer.making.imposition.sheets[index];
-  if (sheet.up <= 1)
-    return std::nullopt;
-  Measured picture;
-  picture.ground = SideGround{static_cast<int>(index), 0};
-  picture.size = sheet.size;
-  picture.strokes.push_back({StrokeKind::outline, {}, {sheet.size.width, sheet.size.height}, {}});
-  for (const Sheet::FoldLine &cut : sheet.cuts) {
-    picture.strokes.push_back({StrokeKind::cut, cut.start, cut.end, {}});
-    if (cut.start.x == cut.end.x)
-      picture.dimensions.push_back(
-          {{}, {cut.start.x, {}}, writer.exact(cut.start.x), Beside::above});
-    else
-      picture.dimensions.push_back(
-          {{}, {{}, cut.start.y}, writer.exact(cut.start.y), Beside::left});
-  }
-  return Shown{picture, fmt::format("Cut {} out of each sheet of pile {}, along these lines.",
-                                    sheet.up, piles_of(part))};
-}
-
-// Goes through the binding, or is a side of the book itself.
-bool is_bound(const Piece &piece) {
-  return piece.is_wrap() || piece.is_reverse() || *piece.goes == Goes::centre;
-}
-
-void tell_piece(GuideWriter &writer, const CopyPart &part) {
-  const Piece &piece = *part.piece;
-  writer.head(name_words(piece));
-  if (piece.is_reverse()) {
-    writer.say("It is printed on the back of the book's own sheet: there is nothing to add.");
-    return;
-  }
-  std::string text = fmt::format("From pile {}. It {}.", piles_of(part), goes_in_words(piece));
-  if (piece.only)
-    text += fmt::format(" Only {} get it.", copies_words(writer.edition(), **piece.only));
-  if (part.in_a_copy() > 1)
-    text += fmt::format(" Each copy gets {}.", part.in_a_copy());
-  writer.say(std::move(text));
-  tell_cutting_apart(writer, part);
-  tell_folding(writer, part);
-}
-
-// What the knife makes of sheets with numbers.
-void tell_stacks(GuideWriter &writer, const CopyPart &part) {
-  const Sheet &sheet =
-      writer.making.imposition.sheets[static_cast<std::size_t>(part.sheets_before)];
-  if (is_numbered(sheet))
-    writer.say("The numbers run down each of the piles that the knife makes. Do not mix them: lay "
-               "them on one another in the order of the picture, row by row from the upper left, "
-               "the first on top, and the numbers run through from first to last.");
-}
-
-} // namespace
-
-bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part) {
-  auto cut = cut_apart(writer, part);
-  if (!cut)
-    return false;
-  writer.leaflet.add(Pictures{{std::move(*cut)}, Length::inches(2)});
-  tell_stacks(writer, part);
-  writer.care(
-      "Cut with a sharp blade along a steel edge, on a mat, fingers behind the edge and off "
-      "the line; several light cuts, a few sheets at a time; the blade is covered when it is "
-      "laid down.");
-  return true;
-}
-
-void tell_pieces(GuideWriter &writer, bool bound) {
-  std::vector<const CopyPart *> these;
-  for (const CopyPart &part : writer.making.parts)
-    if (part.piece && !part.piece->is_other_book() && is_bound(*part.piece) == bound)
-      these.push_back(&part);
-  if (these.empty())
-    return;
-  writer.step(bound ? "Add what is bound with it" : "Add the pieces");
-  for (const CopyPart *part : these)
-    tell_piece(writer, *part);
-}
-
-void tell_plan(GuideWriter &writer) {
-  Leaflet plan;
-  tell_evening(writer.making, plan);
-  if (plan.blocks.empty())
-    return;
-  writer.leaflet.add(Headline{"The evening, planned", 1, {}});
-  for (LeafletBlock &block : plan.blocks)
-    writer.leaflet.blocks.push_back(std::move(block));
-}
-
 namespace {
 
 const Hand *numbering(const GuideWriter &writer) {
@@ -140,6 +33,16 @@ Counts counts_of(const Edition &edition, const Hand *hand) {
 }
 
 } // namespace
+
+void tell_plan(GuideWriter &writer) {
+  Leaflet plan;
+  tell_evening(writer.making, plan);
+  if (plan.blocks.empty())
+    return;
+  writer.leaflet.add(Headline{"The evening, planned", 1, {}, true});
+  for (LeafletBlock &block : plan.blocks)
+    writer.leaflet.blocks.push_back(std::move(block));
+}
 
 // Each number of a numbered edition, to be ticked when its copy is done.
 void tell_numbers(GuideWriter &writer) {
@@ -176,17 +79,17 @@ void tell_counts(GuideWriter &writer) {
       "Leaf through each copy: every page there, in order, the right way up, nothing smudged{}.{} "
       "Count {}{}.",
       prints_numbers(writer.making) ? ", its number the same wherever it stands" : "",
-      run.spare == 0
-          ? ""
-          : " Make what is spoilt again from loose sheets, through every step till here.",
+      run.spare == 0 ? "" : " Make spoilt ones again from loose sheets, by every step till here.",
       counted(run.copies, "good copy", "good copies"),
       writer.edition().runs.empty() ? "" : ": " + runs_words(writer.edition())));
 }
 
 void tell_rest(GuideWriter &writer) {
-  if (writer.edition().run->spare > 0)
-    writer.say("Keep the loose sheets that are left for whoever asks for a missing page.",
-               "In the end.");
+  const bool spares = writer.edition().run->spare > 0;
+  if (spares || !writer.cautioned.empty())
+    writer.leaflet.add(Headline{"In the end", 1, {}});
+  if (spares)
+    writer.say("Keep the loose sheets that are left for whoever asks for a missing page.");
   if (!writer.cautioned.empty())
     writer.remark(
         "Rules of the place where you work, and what labels say, come before this paper.");

@@ -55,6 +55,25 @@ std::string heading_of(const FinishStep &step) {
   return "";
 }
 
+// Likewise: what is glued, and how.
+std::string gluing_of(const FinishStep &step) {
+  switch (step.on) {
+  case StepOn::spine:
+    return "Knock the pile square at its spine and hold it between two boards, the spine just "
+           "showing. Brush glue along it, thin, and once more when the first coat is dry.";
+  case StepOn::cover:
+    return "Brush glue on the spine of the book, lay it into the open cover, fold the cover round "
+           "it and press it on along the spine.";
+  default:
+    return "";
+  }
+}
+
+// Thread that goes through the side of a pile, not through its fold.
+constexpr std::string_view sewing_at_side =
+    "Clamp the pile square and prick the holes through all of it, from the front. Sew out and in "
+    "from hole to hole, round the spine at each, and back again; knot the ends at the back.";
+
 // How it is done; common practice, no source.
 std::string way_of(const FinishStep &step) {
   switch (step.kind) {
@@ -87,6 +106,8 @@ std::string way_of(const FinishStep &step) {
     return "Lay it loosely into each copy, where it does not slip out.";
   case StepKind::pack:
     return "Look each good copy over once more.";
+  case StepKind::glue:
+    return gluing_of(step);
   case StepKind::round:
     return "Hold the closed copy against both walls of the corner cutter.";
   default:
@@ -123,6 +144,17 @@ std::string piles_like(const Imposition &imposition, const Sheet &of) {
   return fmt::format("{} {}", numbers.size() == 1 ? "pile" : "piles", spoken::listed(numbers));
 }
 
+// Wraps lie in piles of their own while the book is grooved.
+std::string wraps_too(const Making &making) {
+  std::vector<int> piles;
+  for (const CopyPart &part : making.parts)
+    if (part.piece && part.piece->is_wrap())
+      piles.push_back(part.sheets_before + 1);
+  return piles.empty() ? ""
+                       : fmt::format(" Groove the sheets of pile {} likewise, front up.",
+                                     spoken::listed(piles));
+}
+
 std::string creasing_words(const GuideWriter &writer, std::size_t step) {
   const Edition &edition = writer.edition();
   const bool fronts = fronts_lie_up(writer.making.parts.front());
@@ -133,11 +165,12 @@ std::string creasing_words(const GuideWriter &writer, std::size_t step) {
   const bool wrapped = !edition.finish[step].all && !cover.piece.empty();
   const bool out = gathered_before(edition, step) && !wrapped;
   if (edition.finish[step].all)
-    return out ? "Take the sheets of a copy apart, groove one after the other, and gather them "
-                 "again as they lay."
-               : fmt::format("Take one sheet at a time from its pile, groove it, and lay it back, "
-                             "{} up.",
-                             lies);
+    return (out ? "Take the sheets of a copy apart, groove one after the other, and gather them "
+                  "again as they lay."
+                : fmt::format("Take one sheet at a time from its pile, groove it, and lay it back, "
+                              "{} up.",
+                              lies)) +
+           wraps_too(writer.making);
   if (out)
     return fmt::format("Take the cover out of the gathered sheets, lay it front up, groove it, and "
                        "put it back where it was, {} up.",
@@ -167,6 +200,17 @@ std::string cuts_in_order(const Edition &edition, std::size_t step, const CutBef
   return text + ".";
 }
 
+// Places that no ruler shows are told as near as one does.
+std::string as_measured(std::string text, const std::vector<Length> &places, Ruler ruler) {
+  for (const Length place : places) {
+    const std::string told = written(place, ruler), shown = measured(place, ruler);
+    for (std::size_t at = text.find(told); told != shown && at != std::string::npos;
+         at = text.find(told, at + shown.size()))
+      text.replace(at, told.size(), shown);
+  }
+  return text;
+}
+
 // What a ruler finds; creep and margins are the compiler's care, not the hand's.
 bool for_hands(const std::string &fact) {
   return fact.find("Creep") == std::string::npos && fact.find("margin") == std::string::npos;
@@ -180,7 +224,8 @@ void tell_places(GuideWriter &writer, std::size_t step, const FinishTold &told) 
       of.kind == StepKind::trim
           ? cuts_in_order(writer.edition(), step,
                           cut_before(writer.making, writer.tasks, {step, ElementId::none, {}}))
-          : what_of(of, told, writer.edition().ruler);
+          : as_measured(what_of(of, told, writer.edition().ruler), told.down,
+                        writer.edition().ruler);
   for (const std::string &fact : told.facts)
     if (for_hands(fact))
       text += (text.empty() ? "" : " ") + fact;
@@ -190,24 +235,31 @@ void tell_places(GuideWriter &writer, std::size_t step, const FinishTold &told) 
 
 } // namespace
 
-void tell_step(GuideWriter &writer, std::size_t step) {
+void tell_step(GuideWriter &writer, const MakingTask &task) {
+  const std::size_t step = *task.step;
   const Edition &edition = writer.edition();
   const FinishStep &of = edition.finish[step];
   const FinishTold told = finish_told(edition, writer.making.imposition)[step];
   writer.step(heading_of(of));
-  if (of.work.only)
-    writer.say(fmt::format("For {} alone.", copies_words(edition, **of.work.only)));
+  if (task.only)
+    writer.say(fmt::format("This is done on {} alone.", copies_words(edition, task.only)));
   if (of.kind == StepKind::fold)
     tell_folding(writer, writer.making.parts.front());
   if (of.kind == StepKind::collate && !tell_gathering(writer))
     writer.say(what_of(of, told, edition.ruler));
   if (of.kind == StepKind::crease)
     writer.say(creasing_words(writer, step));
-  if (const std::string way = way_of(of); !way.empty())
+  if (of.kind == StepKind::cut && of.on == StepOn::slit)
+    tell_slits(writer);
+  if (of.kind == StepKind::glue && of.on == StepOn::tabs)
+    tell_strip(writer);
+  if (of.kind == StepKind::sew && edition.folding->holes)
+    writer.say(std::string(sewing_at_side));
+  else if (const std::string way = way_of(of); !way.empty())
     writer.say(way);
   tell_places(writer, step, told);
   if (auto picture = picture_of_step(writer.making, writer.tasks, step))
-    writer.leaflet.add(Pictures{std::move(*picture), Length::inches(2)});
+    writer.leaflet.add(Pictures{std::move(*picture), Length::inches(9, 5)});
   for (const std::string &caution : told.cautions)
     writer.care(caution);
 }

@@ -50,23 +50,51 @@ Size cell_of(const PartFolding &of) {
   // Pages that lie on their side make panels that do.
   const bool lying =
       !sheet.sides[0].places.empty() && sheet.sides[0].places.front().turn % 180 != 0;
-  return lying ? page.turned() : page;
+  const Shares shares = shares_of(of.folding, of.part.imposition, of.part.edition->ruler);
+  const Size cell = lying ? page.turned() : page;
+  return {shares.across.value_or(cell.width), shares.down.value_or(cell.height)};
 }
 
-std::string caption_of(const PartFolding &of, const FoldingDrawing &drawing, std::size_t stage) {
+// What lies up, where that is a page or two: "pages 12 and 13 to be seen".
+std::string seen_in(const DrawnStage &stage) {
+  std::vector<std::string> pages;
+  for (const DrawnPanel &panel : stage.panels)
+    if (!panel.label.empty() && panel.label.find_first_not_of("0123456789") == std::string::npos)
+      pages.push_back(panel.label);
+  return pages.size() == 1   ? fmt::format("page {} to be seen", pages[0])
+         : pages.size() == 2 ? fmt::format("pages {} and {} to be seen", pages[0], pages[1])
+                             : "";
+}
+
+// What is done to the flat sheet before its first fold.
+std::string first_words(const PartFolding &of, bool slit_before) {
+  const bool pushed =
+      std::any_of(of.folded.steps.begin(), of.folded.steps.end(),
+                  [](const FoldStep &step) { return step.kind == FoldKind::ends_together; });
+  return std::string(pushed ? "Crease every dashed line, forth and back, and lay the sheet flat "
+                              "again. "
+                            : "") +
+         (of.folding.slits.empty() || slit_before ? "" : "Cut along the thick line, no further. ");
+}
+
+std::string caption_of(const PartFolding &of, const FoldingDrawing &drawing, std::size_t stage,
+                       const DrawnStage &drawn, bool slit_before) {
   const bool last = stage + 1 == drawing.stages.size();
+  const std::string seen = seen_in(drawn);
   const std::string next =
       last || stage >= of.folded.steps.size()
           ? ""
-          : fmt::format("Now {}{}.",
-                        of.folded.steps[stage].kind == FoldKind::ends_together ? "" : "fold ",
-                        step_in_words(of.folded.steps[stage]));
+          : fmt::format(
+                "Now {}{}.", of.folded.steps[stage].kind == FoldKind::ends_together ? "" : "fold ",
+                step_in_words(of.folded.steps[stage],
+                              shares_of(of.folding, of.part.imposition, of.part.edition->ruler)));
   if (stage == 0)
-    return fmt::format("{} up. {}", of.folded.front_up ? "Front" : "Back", next);
-  return last ? "Done." : next;
+    return fmt::format("{} up{}{}. {}{}", of.folded.front_up ? "Front" : "Back",
+                       seen.empty() ? "" : ", ", seen, first_words(of, slit_before), next);
+  return !last ? next : seen.empty() ? "Done." : fmt::format("Done: {}.", seen);
 }
 
-Pictures stages_of(const PartFolding &of) {
+Pictures stages_of(const PartFolding &of, bool slit_before) {
   FoldingDrawing drawing = draw_folding(of.folding);
   Pictures pictures{{}, Length::inches(8, 5)};
   for (std::size_t i = 0; i < drawing.stages.size(); ++i) {
@@ -78,7 +106,7 @@ Pictures stages_of(const PartFolding &of) {
     if (i < of.folded.steps.size() && i + 1 < drawing.stages.size() &&
         of.folded.steps[i].kind == FoldKind::over_a_line)
       stage.moving = of.folded.steps[i].moving;
-    pictures.shown.push_back({stage, caption_of(of, drawing, i)});
+    pictures.shown.push_back({stage, caption_of(of, drawing, i, stage.drawn, slit_before)});
   }
   return pictures;
 }
@@ -106,6 +134,29 @@ std::string instead_of(const GuideWriter &writer, const Sheet &book) {
   return text + ".";
 }
 
+// What is seen of a sheet that lies so in the heap: "pile 6: 12 and 13".
+std::string name_in_heap(const GuideWriter &writer, const PartFolding &of, int sheet) {
+  const Sheet &paper = of.part.imposition.sheets[static_cast<std::size_t>(sheet)];
+  const int side = of.folding.steps.empty() || of.folded.front_up ? 0 : 1;
+  return fmt::format(
+      "pile {}: {}",
+      writer.making.imposition.sheets[static_cast<std::size_t>(sheet + of.part.sheets_before)]
+          .number,
+      pages_on(paper, side));
+}
+
+void show_heap(GuideWriter &writer, const PartFolding &of, bool first_on_top, const Size &size) {
+  constexpr int most = 20; // more are a block of lines
+  if (of.sheets > most)
+    return;
+  Heap heap{size, {}};
+  for (int i = 0; i < of.sheets; ++i)
+    heap.names.push_back(name_in_heap(writer, of, first_on_top ? of.sheets - 1 - i : i));
+  writer.leaflet.add(
+      Pictures{{{heap, "Fanned out here, so that each is seen; they lie edge on edge.", true}},
+               Length::inches(11, 10)});
+}
+
 } // namespace
 
 void tell_other_piles(GuideWriter &writer) {
@@ -121,6 +172,15 @@ bool fronts_lie_up(const CopyPart &part) {
 
 bool tell_gathering(GuideWriter &writer) {
   const auto of = folding_of(writer.making.parts.front());
+  if (of && of->sheets > 1 && *of->folding.gather != Gather::nested && !of->folding.tab) {
+    writer.say(fmt::format("Take one {} from each pile, {} in all. The one from {} is on top, page "
+                           "1 up; the next lies below it, and so on.",
+                           of->folding.steps.empty() ? "sheet" : "folded sheet", of->sheets,
+                           sheets_from(*of, true)));
+    if (of->folding.steps.empty())
+      show_heap(writer, *of, true, of->part.imposition.sheets.front().size);
+    return true;
+  }
   if (!of || !of->together())
     return false;
   writer.say(fmt::format(
@@ -128,8 +188,36 @@ bool tell_gathering(GuideWriter &writer) {
       "next lies on it, the same way round, and so on; the one from {} is on top.",
       of->sheets, sheets_from(*of, true), of->folded.front_up ? "front" : "back",
       sheets_from(*of, false)));
+  show_heap(writer, *of, false, of->part.imposition.sheets.front().size);
   tell_other_piles(writer);
   return true;
+}
+
+void tell_slits(GuideWriter &writer) {
+  const auto of = folding_of(writer.making.parts.front());
+  if (!of || of->folding.slits.empty())
+    return;
+  writer.slit = true;
+  writer.say(fmt::format("Lay the sheet {} up, as it is drawn here, and cut along the thick lines, "
+                         "no further: {}.",
+                         of->folded.front_up ? "front" : "back", slits_in_words(of->folded)));
+  Pictures pictures = stages_of(*of, true);
+  pictures.shown.resize(1);
+  std::get<FoldStage>(pictures.shown.front().what).moving.reset();
+  pictures.shown.front().caption = fmt::format("{} up: dashed lines are folds, thick ones are cut.",
+                                               of->folded.front_up ? "Front" : "Back");
+  writer.leaflet.add(std::move(pictures));
+}
+
+void tell_strip(GuideWriter &writer) {
+  const CopyPart &book = writer.making.parts.front();
+  const auto of = folding_of(book);
+  if (!of)
+    return;
+  const std::string words = strip_in_words(*book.edition, of->folded, book.imposition);
+  writer.strip = !words.empty();
+  if (writer.strip)
+    writer.say(words);
 }
 
 void tell_folding(GuideWriter &writer, const CopyPart &part) {
@@ -138,8 +226,12 @@ void tell_folding(GuideWriter &writer, const CopyPart &part) {
     return;
   if (!part.piece && !gathered_before(writer) && !tell_gathering(writer))
     tell_other_piles(writer);
-  writer.leaflet.add(stages_of(*of));
-  std::string text = folding_in_words(*part.edition, of->folded, part.imposition);
+  writer.leaflet.add(stages_of(*of, !part.piece && writer.slit));
+  if (of->folding.tab && of->sheets > 1)
+    writer.leaflet.add(Passage{
+        {}, "Only the strip's first sheet is drawn; the others go on behind it.", true, true});
+  const FoldingTold told{!part.piece && writer.slit, !part.piece && writer.strip};
+  std::string text = folding_in_words(*part.edition, of->folded, part.imposition, told);
   if (of->together())
     text.clear(); // told above, pile by pile
   for (std::size_t begin = 0; begin < text.size();) {

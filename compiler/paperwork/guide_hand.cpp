@@ -1,8 +1,7 @@
-// Work by hand on pages, its place measured from two edges of the page, and all tasks in order.
+// Work by hand on pages, its place measured from two edges of the page.
 #include "paperwork/guide_writer.hpp"
 
 #include "edition/copy_numbers.hpp"
-#include "paperwork/evening.hpp"
 #include "paperwork/tools.hpp"
 #include "problems/characters.hpp"
 #include "sheet/speech.hpp"
@@ -48,34 +47,6 @@ FromEdge across(const Place &place, const PageEdges &edges, const Box &box) {
 FromEdge down(const PageEdges &edges, const Box &box) {
   return nearer({"head", edges.top, box.y - edges.top, false},
                 {"foot", edges.foot, edges.foot - box.foot(), true});
-}
-
-Shown place_shown(const GuideWriter &writer, const HandPlace &hand, const FromEdge &x,
-                  const FromEdge &y, const PageEdges &edges) {
-  const Box &box = hand.box;
-  Measured picture;
-  picture.ground = PageGround{hand.page};
-  picture.size = writer.making.imposition.size_of(hand.page);
-  picture.strokes.push_back(
-      {StrokeKind::outline, {edges.left, edges.top}, {edges.right, edges.foot}, {}});
-  picture.strokes.push_back(
-      {StrokeKind::place, {box.x, box.y}, {box.right(), box.foot()}, hand.turn});
-  picture.dimensions.push_back({{x.at, y.at},
-                                {x.from_end ? box.right() : box.x, y.from_end ? box.foot() : box.y},
-                                writer.ruled(x.distance),
-                                y.from_end ? Beside::below : Beside::above});
-  picture.dimensions.push_back({{x.at, y.at},
-                                {x.from_end ? box.right() : box.x, y.from_end ? box.foot() : box.y},
-                                writer.ruled(y.distance),
-                                x.from_end ? Beside::right : Beside::left});
-  return {picture,
-          fmt::format("On {}: its {} edge {} from the {}, its {} edge {} from the {}; {} wide, {} "
-                      "high{}.",
-                      page_words(writer.making, hand.page), x.from_end ? "right" : "left",
-                      writer.ruled(x.distance), x.name, y.from_end ? "lower" : "upper",
-                      writer.ruled(y.distance), y.name, writer.ruled(box.width),
-                      writer.ruled(box.height),
-                      hand.turn == Angle{} ? "" : "; then turned about its middle")};
 }
 
 std::string heading_of(const Element &element) {
@@ -147,15 +118,17 @@ std::string_view drying(const Element &element) {
 
 // Spare sheets are still loose when a copy is folded; on flat sheets they are worked on with the
 // others.
-std::string count_words(const GuideWriter &writer, const Element &element, When when,
-                        std::optional<std::uint32_t> only) {
-  const CopiesCounted run = copies_of(writer.edition(), only);
-  const std::string alone = only ? " " + harmless(writer.edition().runs[*only].name) : "";
+std::string count_words(const GuideWriter &writer, const MakingTask &task, const Element &element,
+                        When when) {
+  const CopiesCounted run = copies_of(writer.edition(), task.only);
+  const std::string copies = copies_words(writer.edition(), task.only);
   if (on_good_copies_only(element))
-    return fmt::format("on the {}{}", counted(run.good, "good copy", "good copies"), alone);
+    return task.only ? "on " + copies + ", good ones"
+                     : fmt::format("on the {}", counted(run.good, "good copy", "good copies"));
   if (when == When::flat && run.spare > 0)
-    return fmt::format("on all {}{}, spares too", run.all(), alone);
-  return fmt::format("on {}", copies_words(writer.edition(), only));
+    return task.only ? fmt::format("on {} and {} spare", copies, run.spare)
+                     : fmt::format("on all {}, spares too", run.all());
+  return "on " + copies;
 }
 
 // Work that one line of the manuscript puts on several pages stands on each of them.
@@ -166,56 +139,65 @@ bool same_line(const Edition &edition, ElementId one, ElementId other) {
 
 void show_places(GuideWriter &writer, const MakingTask &task, const CutBefore &cut) {
   constexpr std::size_t most = 12;
-  Pictures pictures{{}, Length::inches(2)};
+  Pictures pictures{{}, Length::inches(3, 2)};
   std::size_t all = 0;
   for (const HandPlace &hand : writer.making.hands) {
     if (!same_line(writer.edition(), hand.element, task.element) || ++all > most)
       continue;
-    const Place &place = writer.making.imposition.place_of(hand.page);
-    const PageEdges edges = edges_of(place, writer.making.imposition.size_of(hand.page), cut);
-    pictures.shown.push_back(
-        place_shown(writer, hand, across(place, edges, hand.box), down(edges, hand.box), edges));
+    pictures.shown.push_back(place_shown(writer, hand, cut));
   }
   writer.leaflet.add(std::move(pictures));
   if (all > most)
     writer.remark(fmt::format("On {} more pages likewise; proof.pdf shows them.", all - most));
 }
 
-void tell_time(GuideWriter &writer, const WorkOfTask &work) {
-  if (!work.timed)
-    return;
-  std::string text = fmt::format("Time: {} in all", written(Duration{work.total()}));
-  if (work.each > 0)
-    text += fmt::format(", {} a copy", written(Duration{work.each}));
-  if (work.once > 0)
-    text += fmt::format(", {} of it to make ready", written(Duration{work.once}));
-  writer.remark(text + ".");
-}
-
-bool binds(StepKind kind) {
-  return kind == StepKind::staple || kind == StepKind::sew || kind == StepKind::glue;
-}
-
-// On flat sheets there are no copies to choose from yet.
-bool chooses_before(const Edition &edition, const MakingTask &task) {
-  if (task.step)
-    return false;
-  const Element &element = edition[task.element];
-  return on_good_copies_only(element) && (!element.work.when || **element.work.when != When::flat);
-}
-
-bool comes_last(StepKind kind) {
-  return kind == StepKind::add || kind == StepKind::tie || kind == StepKind::pack;
+std::string numbers_words(const Edition &edition, const Hand &hand) {
+  return fmt::format("{} to {}", hand.counts ? (*hand.counts)->first : 1,
+                     hand.counts ? (*hand.counts)->last : edition.run->copies);
 }
 
 } // namespace
+
+Shown place_shown(const GuideWriter &writer, const HandPlace &hand, const CutBefore &cut) {
+  const Box &box = hand.box;
+  const Place &place = writer.making.imposition.place_of(hand.page);
+  const PageEdges edges = edges_of(place, writer.making.imposition.size_of(hand.page), cut);
+  const FromEdge x = across(place, edges, box), y = down(edges, box);
+  Measured picture;
+  picture.ground = PageGround{hand.page};
+  picture.size = writer.making.imposition.size_of(hand.page);
+  picture.strokes.push_back(
+      {StrokeKind::outline, {edges.left, edges.top}, {edges.right, edges.foot}, {}});
+  picture.strokes.push_back(
+      {StrokeKind::place, {box.x, box.y}, {box.right(), box.foot()}, hand.turn});
+  picture.dimensions.push_back({{x.at, y.at},
+                                {x.from_end ? box.right() : box.x, y.from_end ? box.foot() : box.y},
+                                writer.ruled(x.distance),
+                                y.from_end ? Beside::below : Beside::above});
+  picture.dimensions.push_back({{x.at, y.at},
+                                {x.from_end ? box.right() : box.x, y.from_end ? box.foot() : box.y},
+                                writer.ruled(y.distance),
+                                x.from_end ? Beside::right : Beside::left});
+  return {picture,
+          fmt::format("On {}: its {} edge {} from the {}, its {} edge {} from the {}; {} wide, {} "
+                      "high{}.",
+                      page_words(writer.making, hand.page), x.from_end ? "right" : "left",
+                      writer.ruled(x.distance), x.name, y.from_end ? "lower" : "upper",
+                      writer.ruled(y.distance), y.name, writer.ruled(box.width),
+                      writer.ruled(box.height),
+                      hand.turn == Angle{} ? "" : "; then turned about its middle")};
+}
 
 void tell_hand(GuideWriter &writer, const MakingTask &task) {
   const Element &element = writer.edition()[task.element];
   const When when = element.work.when ? **element.work.when : When::unsaid;
   writer.step(heading_of(element));
   writer.say(
-      fmt::format("Done {}, {}.", when_words(when), count_words(writer, element, when, task.only)));
+      fmt::format("Done {}, {}.", when_words(when), count_words(writer, task, element, when)));
+  if (const auto *hand = std::get_if<Hand>(&element.what); hand && hand->kind == HandKind::number)
+    writer.say(fmt::format("Each copy gets one of the numbers {}, and no two the same; the list in "
+                           "the end is there to tick them off.",
+                           numbers_words(writer.edition(), *hand)));
   const CutBefore cut = cut_before(writer.making, writer.tasks, task);
   show_places(writer, task, cut);
   if (const std::string_view dry = drying(element); !dry.empty())
@@ -224,47 +206,6 @@ void tell_hand(GuideWriter &writer, const MakingTask &task) {
     writer.care(harmless(**element.work.caution));
   if (const auto *hand = std::get_if<Hand>(&element.what))
     writer.care(std::string(usual_caution(hand->kind)));
-}
-
-void tell_tasks(GuideWriter &writer) {
-  const std::vector<FinishStep> &finish = writer.edition().finish;
-  const bool folds = std::any_of(finish.begin(), finish.end(), [](const FinishStep &step) {
-    return step.kind == StepKind::fold;
-  });
-  if (writer.making.imposition.sheets.front().up > 1) {
-    writer.step("Cut the sheets apart");
-    tell_cutting_apart(writer, writer.making.parts.front());
-  }
-  // An edition without steps of finish is folded all the same.
-  if (!folds && !writer.edition().folding->steps.empty()) {
-    writer.step("Fold");
-    tell_folding(writer, writer.making.parts.front());
-  }
-  const std::vector<WorkOfTask> all = works(writer.making);
-  bool bound_told = false, others_told = false;
-  for (std::size_t i = 0; i < writer.tasks.size(); ++i) {
-    const MakingTask &task = writer.tasks[i];
-    if (!bound_told && task.step && binds(finish[*task.step].kind))
-      tell_pieces(writer, bound_told = true);
-    if (!others_told && task.step && comes_last(finish[*task.step].kind)) {
-      if (!bound_told)
-        tell_pieces(writer, bound_told = true);
-      others_told = true;
-      tell_pieces(writer, false);
-    }
-    if (chooses_before(writer.edition(), task) ||
-        (task.step && comes_last(finish[*task.step].kind)))
-      tell_counts(writer);
-    if (task.step)
-      tell_step(writer, *task.step);
-    else
-      tell_hand(writer, task);
-    tell_time(writer, all[i]);
-  }
-  if (!bound_told)
-    tell_pieces(writer, true);
-  if (!others_told)
-    tell_pieces(writer, false);
 }
 
 } // namespace bodkin::paperwork

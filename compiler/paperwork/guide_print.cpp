@@ -89,8 +89,10 @@ Shown side_shown(const Making &making, const Pile &pile, int side) {
           {near_foot(place),
            place.page == sheet.reverse ? "poster" : std::to_string(place.page - sheet.pages_before),
            place.turn});
-  return {picture, side == 0 ? fmt::format("Pile {}, front: {}", sheet.number, pages_on(sheet, 0))
-                             : fmt::format("Pile {}, back: {}", sheet.number, pages_on(sheet, 1))};
+  return {picture,
+          fmt::format("Pile {}, {}: {}", sheet.number, side == 0 ? "front" : "back",
+                      pages_on(sheet, side)),
+          true};
 }
 
 // "the seeds, de-luxe alone"
@@ -177,6 +179,22 @@ void tell_order_of_numbers(GuideWriter &writer) {
           : " Where a numbered sheet is spoilt, write its number on the line of a spare one."));
 }
 
+// Front and back beside each other; of many sheets, two to a row, and one alone as large as it can.
+void show_sheets(GuideWriter &writer, const std::vector<Pile> &all) {
+  constexpr std::size_t few = 4;
+  const std::size_t to_a_row = all.size() > few ? 2 : 1;
+  const std::size_t end = std::min(all.size(), most_sheets_shown);
+  for (std::size_t first = 0; first < end; first += to_a_row) {
+    Pictures row{{},
+                 all.size() == 1 ? Length::inches(13, 5) : Length::inches(9, 5),
+                 to_a_row == 1 ? 0 : 2 * to_a_row};
+    for (std::size_t i = first; i < std::min(first + to_a_row, end); ++i)
+      for (const int side : {0, 1})
+        row.shown.push_back(side_shown(writer.making, all[i], side));
+    writer.leaflet.add(std::move(row));
+  }
+}
+
 bool all_of_one_sheet(const std::vector<Pass> &passes) {
   return std::all_of(passes.begin(), passes.end(),
                      [](const Pass &pass) { return pass.sheets.size() == 1; });
@@ -223,12 +241,10 @@ void tell_piles(GuideWriter &writer) {
                         lying_words(writer.making)));
   tell_spares(writer);
   tell_order_of_numbers(writer);
+  writer.leaflet.add(Passage{
+      {}, "The large numbers in the pictures name pages; they are not printed.", true, true});
   writer.leaflet.add(piles_table(writer, all));
-  for (std::size_t i = 0; i < std::min(all.size(), most_sheets_shown); ++i)
-    writer.leaflet.add(
-        Pictures{{side_shown(writer.making, all[i], 0), side_shown(writer.making, all[i], 1)},
-                 Length::inches(9, 5)});
-  writer.remark("The large numbers in the pictures name pages; they are not printed.");
+  show_sheets(writer, all);
   if (all.size() > most_sheets_shown)
     writer.remark(fmt::format("The other {} sheets are to be seen in sheets.pdf.",
                               all.size() - most_sheets_shown));

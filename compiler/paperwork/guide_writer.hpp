@@ -16,12 +16,13 @@ struct GuideWriter {
   Leaflet leaflet{};
   int steps = 0;
   bool chosen = false;               // the good copies, from all
+  bool slit = false, strip = false;  // told by steps of their own, before the folding
   std::set<std::string> cautioned{}; // each usual caution is said once
 
   const Edition &edition() const { return making.edition; }
   std::string ruled(Length length) const { return paperwork::ruled(length, edition().ruler); }
-  // As it is written in the manuscript, where it was written there.
-  std::string exact(Length length) const { return written(length, edition().ruler); }
+  // As it is written in the manuscript, where a ruler shows it.
+  std::string exact(Length length) const { return measured(length, edition().ruler); }
 
   void step(std::string text);
   void head(std::string text) { leaflet.add(Headline{std::move(text), 2, {}}); }
@@ -44,12 +45,18 @@ bool tell_gathering(GuideWriter &writer);
 // Where the copies of one run have another sheet than those of another.
 void tell_other_piles(GuideWriter &writer);
 void tell_folding(GuideWriter &writer, const CopyPart &part);
-void tell_step(GuideWriter &writer, std::size_t step);
+// Where the book's sheet is slit, with a picture; how its strip is glued. Nothing of other
+// foldings.
+void tell_slits(GuideWriter &writer);
+void tell_strip(GuideWriter &writer);
+void tell_step(GuideWriter &writer, const MakingTask &task); // of finish
 void tell_hand(GuideWriter &writer, const MakingTask &task);
 // Where several are laid on one sheet; false where they are not.
 bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part);
-// Those that are bound with the book, or the others.
-void tell_pieces(GuideWriter &writer, bool bound);
+// Those that are bound with the book, or the others; the knife has taken so much of the book.
+void tell_pieces(GuideWriter &writer, bool bound, const CutBefore &cut);
+// A place on a page, measured from two edges of what the knife has left of it.
+Shown place_shown(const GuideWriter &writer, const HandPlace &hand, const CutBefore &cut);
 // Once, before numbers and signatures go on; else in the end.
 void tell_counts(GuideWriter &writer);
 void tell_rest(GuideWriter &writer);    // what to do with spares

@@ -1,5 +1,6 @@
 #include "paperwork/leaflet.hpp"
 
+#include "paperwork/table_text.hpp"
 #include "problems/characters.hpp"
 #include "problems/wrap.hpp"
 
@@ -8,15 +9,6 @@
 
 namespace bodkin::paperwork {
 namespace {
-
-std::string spaces(std::size_t count) { return std::string(count, ' '); }
-
-// Terminals count characters, not bytes.
-std::size_t width_of(std::string_view text) {
-  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
-    return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
-  }));
-}
 
 struct Telling {
   int columns;
@@ -27,7 +19,7 @@ struct Telling {
     out += '\n';
   }
   void indented(std::string_view text, int indent) {
-    out += spaces(static_cast<std::size_t>(indent));
+    out.append(static_cast<std::size_t>(indent), ' ');
     line(text, indent);
   }
 
@@ -36,45 +28,37 @@ struct Telling {
     line(head.number.empty() ? head.text : fmt::format("{}. {}", head.number, head.text));
   }
   void operator()(const Passage &passage) {
+    if (passage.only_seen)
+      return;
     indented(
         passage.lead.empty() ? passage.text : fmt::format("{}: {}", passage.lead, passage.text), 2);
   }
   void operator()(const Care &care) { indented("Take care: " + care.text, 2); }
-  void operator()(const Table &table) {
-    std::vector<std::vector<std::string>> rows = table.rows;
-    if (!table.heads.empty())
-      rows.insert(rows.begin(), table.heads);
-    std::vector<std::size_t> widths;
-    for (const auto &row : rows)
-      for (std::size_t i = 0; i < row.size(); ++i) {
-        widths.resize(std::max(widths.size(), i + 1));
-        widths[i] = std::max(widths[i], width_of(row[i]));
-      }
-    for (const auto &row : rows)
-      table_row(table, row, widths);
-  }
-  void table_row(const Table &table, const std::vector<std::string> &row,
-                 const std::vector<std::size_t> &widths) {
-    std::string text = "  ";
-    for (std::size_t i = 0; i < row.size(); ++i) {
-      const std::string gap = spaces(widths[i] - width_of(row[i]));
-      const bool to_the_right = i < table.figures.size() && table.figures[i];
-      text += to_the_right ? gap + row[i] : row[i] + (i + 1 < row.size() ? gap : std::string());
-      text += i + 1 < row.size() ? "  " : "";
-    }
-    text.erase(text.find_last_not_of(' ') + 1);
-    out += harmless(text) + '\n';
-  }
+  void operator()(const Table &table) { out += table_as_text(table, columns, 2); }
   void operator()(const Pictures &pictures) {
     for (const Shown &shown : pictures.shown)
-      if (!shown.caption.empty())
+      if (!shown.caption.empty() && !shown.only_seen)
         indented(shown.caption, 4);
   }
   void operator()(const Ticks &ticks) {
-    std::string text;
+    int wide = 0;
     for (const std::string &label : ticks.labels)
-      text += fmt::format("{}[ ] {}", text.empty() ? "" : " ", label);
-    indented(text, 2);
+      wide = std::max(wide, columns_of(label));
+    const int room = std::max((columns - 2) / (wide + 6), 1); // "[ ] 12  "
+    std::string text;
+    for (std::size_t i = 0; i < ticks.labels.size(); ++i) {
+      if (i > 0 && i % static_cast<std::size_t>(room) == 0)
+        text.erase(text.find_last_not_of(' ') + 1) += '\n';
+      text += fmt::format("  [ ] {:<{}}", ticks.labels[i], wide);
+    }
+    text.erase(text.find_last_not_of(' ') + 1);
+    out += text + '\n';
+  }
+  void operator()(const Checklist &list) {
+    for (const std::string &item : list.items) {
+      out += "  [ ] ";
+      line(item, 6);
+    }
   }
   void operator()(const NewPage &) {}
 };
@@ -86,6 +70,8 @@ std::string as_text(const Leaflet &leaflet, int columns) {
   telling.line(fmt::format("{}: {}", leaflet.title, leaflet.kind));
   if (!leaflet.aside.empty())
     telling.line(leaflet.aside);
+  if (!leaflet.in_text.empty())
+    telling.line(leaflet.in_text);
   return telling.out + blocks_as_text(leaflet, columns);
 }
 

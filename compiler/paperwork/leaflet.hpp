@@ -65,20 +65,30 @@ struct FoldStage {
   std::optional<Part> moving;
 };
 
+// Sheets on each other as they are gathered, each a little further down than the one below it, so
+// that all their names are seen.
+struct Heap {
+  Size sheet;
+  std::vector<std::string> names; // from the bottom up
+};
+
 struct Shown {
-  std::variant<Measured, FoldStage> what;
+  std::variant<Measured, FoldStage, Heap> what;
   std::string caption;
+  bool only_seen = false; // says nothing to who does not see it
 };
 
 struct Headline {
   std::string text;
   int level = 1;      // 1 to 3
   std::string number; // of a step, set beside it
+  bool whole = false; // what stands below it keeps to one page, where one holds it
 };
 struct Passage {
   std::string lead; // strong, before the rest
   std::string text;
   bool small = false;
+  bool only_seen = false; // speaks of pictures, and says nothing without them
 };
 struct Care { // what to take care of
   std::string text;
@@ -87,22 +97,29 @@ struct Table {
   std::vector<std::string> heads; // empty: none
   std::vector<std::vector<std::string>> rows;
   std::vector<bool> figures; // columns that are set to the right
+  bool summed = false;       // the last row is what the others come to
 };
 // Side by side, in one scale, as many rows of them as they need.
 struct Pictures {
   std::vector<Shown> shown;
-  Length most_height; // of one
+  Length most_height;     // of one
+  std::size_t across = 0; // so many in each row; 0: as many as find room
 };
-struct Ticks { // boxes to tick
+struct Ticks { // boxes to tick, each with a line to write on
   std::vector<std::string> labels;
+};
+struct Checklist { // boxes to tick before whole phrases
+  std::vector<std::string> items;
 };
 struct NewPage {};
 
-using LeafletBlock = std::variant<Headline, Passage, Care, Table, Pictures, Ticks, NewPage>;
+using LeafletBlock =
+    std::variant<Headline, Passage, Care, Table, Pictures, Ticks, Checklist, NewPage>;
 
 struct Leaflet {
   std::string kind;         // "How to make a copy"
   std::string title, aside; // the edition's, and a line below it
+  std::string in_text{};    // said below these where there are no pictures
   Size paper;               // that it is printed on, upright
   Ruler ruler = Ruler::inches;
   bool hanging = true; // numbers of steps stand in a column of their own
@@ -114,7 +131,8 @@ struct Leaflet {
   }
 };
 
-// For a terminal or a file; pictures are told by their captions and measures.
+// For a terminal or a file; pictures are told by their captions. A table that is wider breaks its
+// cells into lines.
 std::string as_text(const Leaflet &leaflet, int columns);
 std::string blocks_as_text(const Leaflet &leaflet, int columns); // without its title
 

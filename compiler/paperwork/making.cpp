@@ -158,4 +158,9 @@ std::string ruled(Length length, Ruler ruler) {
   return fraction((length.units() * parts + Length::per_inch / 2) / Length::per_inch, parts);
 }
 
+std::string measured(Length length, Ruler ruler) {
+  const Length finest = ruler == Ruler::millimetres ? Length::mm(1) / 2 : Length::inches(1, 64);
+  return length.units() % finest.units() == 0 ? written(length, ruler) : ruled(length, ruler);
+}
+
 } // namespace bodkin::paperwork

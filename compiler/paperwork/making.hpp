@@ -8,6 +8,8 @@
 #include "sheet/parts.hpp"
 #include "sheet/passes.hpp"
 
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -60,5 +62,7 @@ std::string counted(std::int64_t number, std::string_view one, std::string_view 
 
 // As a ruler shows it: to the nearest 1/32in or half millimetre.
 std::string ruled(Length length, Ruler ruler);
+// As written where a fine ruler shows it (1/64in, half a millimetre); else as ruled.
+std::string measured(Length length, Ruler ruler);
 
 } // namespace bodkin::paperwork

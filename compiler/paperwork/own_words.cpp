@@ -23,6 +23,22 @@ Problem english_sentences(const Element &element, const Known<std::string> &lang
                     "and sentences of your own round the facts"}}};
 }
 
+Problem english_cards(const Edition &edition) {
+  return {.kind = Kind::note,
+          .check = "english-sentences",
+          .range = edition.cards->from,
+          .message = fmt::format("these cards are written in English; the edition's language is {}",
+                                 *edition.languages.front()),
+          .why = "pages, papers and copies stand on them in words that the compiler knows in one "
+                 "language",
+          .type = {{{}, "leave `cards` out, and write the cards by hand"}}};
+}
+
+bool in_english(const Edition &edition) {
+  const std::string &language = *edition.languages.front();
+  return language == "en" || language.starts_with("en-");
+}
+
 Problem nobody_to_name(const Element &element) {
   return {.kind = Kind::note,
           .check = "nobody-to-name",
@@ -68,9 +84,8 @@ public:
   }
 
   void look(const Element &element) {
-    const Known<std::string> &language = edition_.languages.front();
-    if (*language != "en" && !language->starts_with("en-"))
-      problems_.push_back(english_sentences(element, language));
+    if (!in_english(edition_))
+      problems_.push_back(english_sentences(element, edition_.languages.front()));
     if (std::get<Words>(element.what).by == WrittenBy::credits && credits_.blocks.empty())
       problems_.push_back(nobody_to_name(element));
   }
@@ -92,6 +107,8 @@ const Prose *prose_of(const Edition &part, const Words &words) {
 } // namespace
 
 void write_own_words(Edition &edition, const Sources &sources, Problems &problems) {
+  if (edition.cards && !in_english(edition))
+    problems.push_back(english_cards(edition));
   if (std::none_of(edition.elements.begin(), edition.elements.end(), is_written_here))
     return;
   Writing writing(edition, sources, problems);

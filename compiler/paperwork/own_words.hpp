@@ -15,7 +15,8 @@ Prose credits(const Edition &edition, const RightsLedger &ledger);
 Prose colophon(const Edition &edition, const RightsLedger &ledger,
                const std::vector<CopyPart> &parts, const Sources &sources);
 
-// Fills in every `credits` and `colophon` of the edition and its pieces, before pages are set.
+// Fills in every `credits` and `colophon` of the edition and its pieces, before pages are set;
+// tells where these, or its cards for the table, are in English and the edition is not.
 void write_own_words(Edition &edition, const Sources &sources, Problems &problems);
 
 // Who is named where readers see it.

@@ -1,5 +1,6 @@
 #include "paperwork/post.hpp"
 
+#include "money/charge.hpp"
 #include "sheet/copy_weight.hpp"
 #include "sheet/live.hpp"
 
@@ -59,10 +60,11 @@ MailFit fit_of(const MailPiece &piece, const MailClass &mail, Ruler ruler) {
 }
 
 // The cheapest with a price; of two that cost the same the one written first.
-const MailFit *cheapest(const std::vector<MailFit> &fits) {
+const MailFit *cheapest(const Edition &edition, const std::vector<MailFit> &fits) {
   const MailFit *best = nullptr;
   for (const MailFit &fit : fits)
-    if (fit.step && (!best || Exact(fit.step->price.amount) < Exact(best->step->price.amount)))
+    if (fit.step && (!best || in_own_money(edition, fit.step->price) <
+                                  in_own_money(edition, best->step->price)))
       best = &fit;
   return best;
 }
@@ -132,17 +134,17 @@ private:
       mailed.fits.push_back(fit_of(mailed.piece, mail, edition_.ruler));
     const auto &by = mailing.posting->by;
     if (!by)
-      mailed.chosen = cheapest(mailed.fits);
+      mailed.chosen = cheapest(edition_, mailed.fits);
     else if (const MailFit &asked = mailed.fits[at(**by)]; asked.step)
       mailed.chosen = &asked;
     mailed.cheaper = step_below(mailed.chosen);
     if (one_sheet_)
       mailed.one_sheet = Mass{one_sheet_->micrograms * copies};
     if (mailed.chosen)
-      mailing.postage += Exact(mailed.chosen->step->price.amount) * Exact(count);
+      mailing.postage += in_own_money(edition_, mailed.chosen->step->price) * Exact(count);
     mailing.priced = mailing.priced && mailed.chosen;
     if (mailing.envelope && mailing.envelope->costs)
-      mailing.envelopes += Exact((**mailing.envelope->costs).price.amount) * Exact(count);
+      mailing.envelopes += in_own_money(edition_, (**mailing.envelope->costs).price) * Exact(count);
     mailing.pieces.push_back(std::move(mailed));
   }
 
@@ -153,6 +155,23 @@ private:
 };
 
 } // namespace
+
+std::int64_t sheets_to_spare(const MailedPiece &mailed) {
+  return room_left(mailed).micrograms / std::max<std::int64_t>(mailed.one_sheet->micrograms, 1);
+}
+
+std::int64_t sheets_over(const MailedPiece &mailed) {
+  const std::int64_t one = std::max<std::int64_t>(mailed.one_sheet->micrograms, 1);
+  return (over_cheaper(mailed).micrograms + one - 1) / one;
+}
+
+Mass room_left(const MailedPiece &mailed) {
+  return {mailed.chosen->step->to.micrograms - mailed.piece.mass->micrograms};
+}
+
+Mass over_cheaper(const MailedPiece &mailed) {
+  return {mailed.piece.mass->micrograms - mailed.cheaper->to.micrograms};
+}
 
 Size finished_size(const Edition &edition) {
   const Trims trims = trims_of(edition);

@@ -47,14 +47,26 @@ struct Mailing {
   bool priced = true;              // else some piece has no price
 };
 
+// Of a piece that some class takes: what the step leaves, and what the step below is missed by; the
+// same in sheets more or fewer in each copy, where `one_sheet` is known.
+Mass room_left(const MailedPiece &mailed);
+Mass over_cheaper(const MailedPiece &mailed);
+std::int64_t sheets_to_spare(const MailedPiece &mailed);
+std::int64_t sheets_over(const MailedPiece &mailed);
+
 // Holds pointers into the edition; `fits` stay where they are once made.
 std::vector<Mailing> mailings_of(const Edition &edition, const std::vector<CopyPart> &parts);
 
-void check_post(const Edition &edition, const std::vector<Mailing> &mailings, Problems &problems);
+void check_post(const Edition &edition, const std::vector<Mailing> &mailings,
+                const Sources &sources, Problems &problems);
 
 // Empty where nothing is posted.
 std::string post_as_text(const Edition &edition, const std::vector<CopyPart> &parts,
                          const std::vector<Mailing> &mailings, const Sources &sources);
+
+// A list for the estimate's document: lengths in points, masses in grams and money as decimal
+// strings.
+std::string post_as_json(const Edition &edition, const std::vector<Mailing> &mailings);
 
 // The copy as the knife leaves it.
 Size finished_size(const Edition &edition);

@@ -1,5 +1,7 @@
 #include "paperwork/post.hpp"
 
+#include "money/budget.hpp"
+#include "money/charge.hpp"
 #include "sheet/speech.hpp"
 
 #include <algorithm>
@@ -82,37 +84,60 @@ Problem envelope_too_small(const Mailing &mailing, Size copy, const Edition &edi
           .related = {{envelope.size->from, "its size"}}};
 }
 
-Problem other_currency(const Edition &edition, const MailStep &step) {
-  return {.check = "two-currencies",
-          .range = step.range,
-          .message = fmt::format("this edition counts in {} and this is in {}",
-                                 edition.currency->code(), step.price.currency.code()),
-          .why = "no rate of exchange is ever assumed",
-          .type = {{fmt::format("step       1 oz at 0.80 {} each", edition.currency->code()),
-                    "with what it comes to"}}};
-}
+class PostJudge {
+public:
+  PostJudge(const Edition &edition, const Sources &sources, Problems &problems)
+      : edition_(edition), sources_(sources), problems_(problems) {
+    const Size one = finished_size(edition);
+    copy_ = one.width >= one.height ? one : one.turned();
+  }
+
+  void judge(const Mailing &mailing) {
+    if (mailing.envelope)
+      judge(mailing, *mailing.envelope);
+    if (edition_.mail.empty()) {
+      problems_.push_back(no_mail(mailing));
+      return;
+    }
+    for (const MailedPiece &mailed : mailing.pieces)
+      if (!mailed.chosen)
+        problems_.push_back(no_mail_takes_it(mailing, mailed, edition_));
+      else
+        judge(mailed.chosen->step->price, mailed.chosen->step->range);
+  }
+
+private:
+  void judge(const Mailing &mailing, const Envelope &envelope) {
+    if (envelope.size &&
+        (copy_.width > (*envelope.size)->width || copy_.height > (*envelope.size)->height))
+      problems_.push_back(envelope_too_small(mailing, copy_, edition_));
+    if (envelope.costs)
+      judge((*envelope.costs)->price, envelope.costs->from);
+  }
+
+  // A price that several mailings pay is told once.
+  void judge(const Price &price, Range from) {
+    if (counts(edition_, price.currency) ||
+        std::find(told_.begin(), told_.end(), from) != told_.end())
+      return;
+    told_.push_back(from);
+    problems_.push_back(two_currencies(edition_, price, from, sources_));
+  }
+
+  const Edition &edition_;
+  const Sources &sources_;
+  Problems &problems_;
+  Size copy_;
+  std::vector<Range> told_;
+};
 
 } // namespace
 
-void check_post(const Edition &edition, const std::vector<Mailing> &mailings, Problems &problems) {
-  const Size one = finished_size(edition);
-  const Size copy = one.width >= one.height ? one : one.turned();
-  for (const Mailing &mailing : mailings) {
-    if (edition.mail.empty()) {
-      problems.push_back(no_mail(mailing));
-      continue;
-    }
-    const Envelope *envelope = mailing.envelope;
-    if (envelope && envelope->size &&
-        (copy.width > (*envelope->size)->width || copy.height > (*envelope->size)->height))
-      problems.push_back(envelope_too_small(mailing, copy, edition));
-    for (const MailedPiece &mailed : mailing.pieces)
-      if (!mailed.chosen)
-        problems.push_back(no_mail_takes_it(mailing, mailed, edition));
-      else if (const MailStep &step = *mailed.chosen->step;
-               step.price.currency != edition.currency.value)
-        problems.push_back(other_currency(edition, step));
-  }
+void check_post(const Edition &edition, const std::vector<Mailing> &mailings,
+                const Sources &sources, Problems &problems) {
+  PostJudge judge(edition, sources, problems);
+  for (const Mailing &mailing : mailings)
+    judge.judge(mailing);
 }
 
 } // namespace bodkin::paperwork

@@ -1,4 +1,5 @@
 #include "edition/read.hpp"
+#include "money/charge.hpp"
 #include "paperwork/post.hpp"
 #include "problems/characters.hpp"
 #include "problems/wrap.hpp"
@@ -56,6 +57,7 @@ private:
                                            : fmt::format("{:.1f}mm", length.in_inches() * 25.4);
   }
   std::string money(const Exact &amount) const { return shown(amount, edition_.currency.value); }
+  std::string money(const Price &price) const { return money(in_own_money(edition_, price)); }
 
   void tell(const Mailing &mailing) {
     out_ += '\n';
@@ -88,18 +90,17 @@ private:
   void goes(const MailedPiece &mailed) {
     const MailStep &step = *mailed.chosen->step;
     fact("goes as", fmt::format("{}, up to {}, at {}", mail_words(*mailed.chosen->mail),
-                                in_grams_and_ounces(step.to), money(Exact(step.price.amount))));
-    const Mass spare{step.to.micrograms - mailed.piece.mass->micrograms};
-    fact("to spare", in_grams(spare) + sheets_in(spare, mailed));
+                                in_grams_and_ounces(step.to), money(step.price)));
+    fact("to spare", in_grams(room_left(mailed)) + sheets_in_room(mailed));
     if (mailed.cheaper)
       fact("missed", missed(mailed));
   }
 
   // Of the book's paper, in every copy.
-  static std::string sheets_in(Mass mass, const MailedPiece &mailed) {
+  static std::string sheets_in_room(const MailedPiece &mailed) {
     if (!mailed.one_sheet || mailed.one_sheet->micrograms <= 0)
       return {};
-    const std::int64_t sheets = mass.micrograms / mailed.one_sheet->micrograms;
+    const std::int64_t sheets = sheets_to_spare(mailed);
     return sheets == 0
                ? ", less than a sheet more in each copy"
                : fmt::format(", room for {} more in each copy", counted(sheets, "sheet", "sheets"));
@@ -107,23 +108,18 @@ private:
 
   std::string missed(const MailedPiece &mailed) const {
     const MailStep &step = *mailed.cheaper;
-    const Mass over{mailed.piece.mass->micrograms - step.to.micrograms};
     std::string text = fmt::format("the step up to {}, at {}, by {}", in_grams_and_ounces(step.to),
-                                   money(Exact(step.price.amount)), in_grams(over));
-    if (mailed.one_sheet && mailed.one_sheet->micrograms > 0) {
-      const std::int64_t one = mailed.one_sheet->micrograms;
-      text += fmt::format(": {} in each copy",
-                          counted((over.micrograms + one - 1) / one, "sheet", "sheets"));
-    }
+                                   money(step.price), in_grams(over_cheaper(mailed)));
+    if (mailed.one_sheet && mailed.one_sheet->micrograms > 0)
+      text += fmt::format(": {} in each copy", counted(sheets_over(mailed), "sheet", "sheets"));
     return text;
   }
 
   std::string not_chosen(const MailFit &fit) const {
     const std::string name = mail_words(*fit.mail);
     if (fit.fits())
-      return fit.step
-                 ? fmt::format("{} would take it at {}", name, money(Exact(fit.step->price.amount)))
-                 : fmt::format("{} would take it; the manuscript says no price", name);
+      return fit.step ? fmt::format("{} would take it at {}", name, money(fit.step->price))
+                      : fmt::format("{} would take it; the manuscript says no price", name);
     std::string text = name + " does not take it:";
     for (std::size_t i = 0; i < fit.refused.size(); ++i)
       text += (i == 0 ? " " : ", ") + fit.refused[i];

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <initializer_list>
 
 namespace bodkin::paperwork {
 namespace {
@@ -53,6 +54,20 @@ std::size_t steps_before(const std::vector<FinishStep> &finish, When when) {
                                   finish.begin());
 }
 
+// The first `dry` with no glue of finish before it, since the one before: it is there for ink.
+std::size_t drying_of_ink(const std::vector<FinishStep> &finish) {
+  bool glued = false;
+  for (std::size_t step = 0; step < finish.size(); ++step) {
+    if (finish[step].kind == StepKind::dry && !glued)
+      return step;
+    if (finish[step].kind == StepKind::glue)
+      glued = true;
+    else if (finish[step].kind == StepKind::dry)
+      glued = false;
+  }
+  return finish.size();
+}
+
 // Work on an original is done before anything is printed, and told there.
 bool by_hand_on_copies(const Element &element) {
   return std::holds_alternative<Hand>(element.what) ||
@@ -61,6 +76,26 @@ bool by_hand_on_copies(const Element &element) {
 
 When when_of(const Element &element) {
   return element.work.when ? **element.work.when : When::unsaid;
+}
+
+std::size_t steps_before(const std::vector<FinishStep> &finish, const Element &element) {
+  const When when = when_of(element);
+  const std::size_t steps = steps_before(finish, when);
+  return when == When::unsaid && has_to_dry(element) ? std::min(steps, drying_of_ink(finish))
+                                                     : steps;
+}
+
+bool follows(const Making &making, const std::vector<MakingTask> &tasks, const MakingTask &task,
+             std::initializer_list<StepKind> kinds) {
+  bool after = false;
+  for (const MakingTask &other : tasks) {
+    if (after && other.step &&
+        std::find(kinds.begin(), kinds.end(), making.edition.finish[*other.step].kind) !=
+            kinds.end())
+      return true;
+    after = after || (other.step == task.step && other.element == task.element);
+  }
+  return false;
 }
 
 std::optional<std::uint32_t> run_of(const std::optional<Known<std::uint32_t>> &only) {
@@ -93,6 +128,21 @@ bool has_to_dry(const Element &element) {
   }
 }
 
+Drying drying_after(const Making &making, const std::vector<MakingTask> &tasks,
+                    const MakingTask &task) {
+  const auto *hand = task.step ? nullptr : std::get_if<Hand>(&making.edition[task.element].what);
+  const bool glue = task.step ? making.edition.finish[*task.step].kind == StepKind::glue
+                              : hand != nullptr && hand->kind == HandKind::tip_in;
+  const bool coat =
+      hand != nullptr && (hand->kind == HandKind::spray || hand->kind == HandKind::colour);
+  if (glue)
+    return follows(making, tasks, task, {StepKind::dry, StepKind::press}) ? Drying::nothing
+                                                                          : Drying::label;
+  if (hand == nullptr || in_pencil(*hand) || follows(making, tasks, task, {StepKind::dry}))
+    return Drying::nothing;
+  return coat ? Drying::label : hand->kind == HandKind::stamp ? Drying::ink : Drying::nothing;
+}
+
 bool on_good_copies_only(const Element &element) {
   const auto *hand = std::get_if<Hand>(&element.what);
   return hand != nullptr && (hand->kind == HandKind::signature || hand->kind == HandKind::number);
@@ -109,7 +159,7 @@ std::vector<MakingTask> tasks_in_order(const Making &making) {
   for (std::size_t step = 0; step <= finish.size(); ++step) {
     for (const StandingCharge &stand : stands) {
       const Element &element = making.edition[stand.element];
-      if (by_hand_on_copies(element) && steps_before(finish, when_of(element)) == step)
+      if (by_hand_on_copies(element) && steps_before(finish, element) == step)
         tasks.push_back({std::nullopt, stand.element, stand.pages,
                          run_of(element.work.only ? element.work.only : stand.only)});
     }

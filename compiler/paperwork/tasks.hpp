@@ -15,11 +15,24 @@ struct MakingTask {
   std::optional<std::uint32_t> only{}; // the run whose copies alone have it
 };
 
-// Of work of one time, what has to dry comes last, so that no copy is opened while it is wet.
+// Of work of one time, what has to dry comes last, so that no copy is opened while it is wet; and
+// where finish has a `dry` with nothing of its own to dry, before that.
 std::vector<MakingTask> tasks_in_order(const Making &making);
 
 bool in_pencil(const Hand &hand); // by its own words; nothing of it dries
 bool has_to_dry(const Element &element);
+
+// What a task leaves wet that no later step of finish waits for.
+enum class Drying {
+  nothing,
+  ink,  // of a stamp: ink_dries
+  label // glue, spray, colours: as long as the label says
+};
+Drying drying_after(const Making &making, const std::vector<MakingTask> &tasks,
+                    const MakingTask &task);
+// A stamp pad's ink on uncoated paper; common practice, no source.
+inline constexpr Duration ink_dries{600'000};
+
 // Numbers and signatures are not put on spares.
 bool on_good_copies_only(const Element &element);
 

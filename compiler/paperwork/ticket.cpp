@@ -89,6 +89,7 @@ struct TicketWriter {
         table.rows.push_back({harmless(line.what), "", "", "", "", "", "", money(line.total)});
     }
     table.rows.push_back({"expected in all", "", "", "", "", "", "", money(total)});
+    table.summed = true;
   }
 
   std::string brought(const StockId stock, std::int64_t sheets) const {
@@ -111,13 +112,16 @@ struct TicketWriter {
     std::vector<std::pair<StockId, Size>> seen;
     for (const Pile &pile : all) {
       const Sheet &sheet = making.imposition.sheets[static_cast<std::size_t>(pile.sheet)];
-      if (std::find(seen.begin(), seen.end(), std::pair{sheet.stock, sheet.size}) != seen.end())
+      if (std::find(seen.begin(), seen.end(), std::pair{sheet.stock, sheet.size.upright()}) !=
+          seen.end())
         continue;
-      seen.emplace_back(sheet.stock, sheet.size);
+      seen.emplace_back(sheet.stock, sheet.size.upright());
       std::int64_t sheets = 0;
       for (const Pile &other : all) {
         const Sheet &its = making.imposition.sheets[static_cast<std::size_t>(other.sheet)];
-        sheets += its.stock == sheet.stock && its.size == sheet.size ? other.sheets : 0;
+        sheets += its.stock == sheet.stock && its.size.upright() == sheet.size.upright()
+                      ? other.sheets
+                      : 0;
       }
       const bool weighed = sheet.stock != StockId::none && edition()[sheet.stock].weight;
       table.rows.push_back({paper_words(edition(), sheet.stock),

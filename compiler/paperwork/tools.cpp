@@ -1,5 +1,6 @@
 #include "paperwork/tools.hpp"
 
+#include "edition/piece.hpp"
 #include "paperwork/tasks.hpp"
 #include "problems/characters.hpp"
 
@@ -8,6 +9,15 @@
 
 namespace bodkin::paperwork {
 namespace {
+
+constexpr std::string_view for_cuts =
+    "a sharp knife, a steel rule and a cutting mat, or a guillotine";
+
+// Several on a sheet, of the book or of what goes with it.
+bool is_cut_apart(const Edition &edition) {
+  return *edition.up > 1 || std::any_of(edition.pieces.begin(), edition.pieces.end(),
+                                        [](const auto &piece) { return piece->is_cut_out(); });
+}
 
 // Common practice, no source: what these steps are done with at a table.
 std::string tool_of(const FinishStep &step, Ruler ruler) {
@@ -21,7 +31,7 @@ std::string tool_of(const FinishStep &step, Ruler ruler) {
                        written(step.leg, ruler));
   case StepKind::trim:
   case StepKind::cut:
-    return "a sharp knife, a steel rule and a cutting mat, or a guillotine";
+    return std::string(for_cuts);
   case StepKind::sew:
     return "a needle, thread, an awl and a board to prick into";
   case StepKind::punch:
@@ -37,8 +47,10 @@ std::string tool_of(const FinishStep &step, Ruler ruler) {
   case StepKind::press:
     return "two clean boards and a weight";
   case StepKind::add:
+    return step.text.empty() ? "what is laid in" : "to lay in: " + harmless(step.text);
   case StepKind::pack:
-    return step.text.empty() ? "something to pack the copies in" : harmless(step.text);
+    return step.text.empty() ? "something to pack the copies in"
+                             : "for packing: " + harmless(step.text);
   case StepKind::collate:
     break;
   }
@@ -79,15 +91,14 @@ void add_new(std::vector<std::string> &tools, std::string tool) {
 
 std::vector<std::string> tools_words(const Edition &edition) {
   std::vector<std::string> tools;
+  if (is_cut_apart(edition) || !edition.folding->slits.empty())
+    add_new(tools, std::string(for_cuts));
   for (const FinishStep &step : edition.finish)
     add_new(tools, tool_of(step, edition.ruler));
   for (const Element &element : edition.elements)
     if (const auto *hand = std::get_if<Hand>(&element.what))
       add_new(tools, tool_of(*hand));
-  std::string text;
-  for (const std::string &tool : tools)
-    text += (text.empty() ? "On the table: " : "; ") + tool;
-  return text.empty() ? std::vector<std::string>{} : std::vector<std::string>{text + "."};
+  return tools;
 }
 
 std::string_view usual_caution(HandKind kind) {

@@ -8,7 +8,7 @@
 
 namespace bodkin::paperwork {
 
-// Whole sentences, told by the steps of finish and the kinds of work on pages.
+// A phrase each, once: told by the steps of finish and the kinds of work on pages.
 std::vector<std::string> tools_words(const Edition &edition);
 
 // The usual care with work on pages, as a whole sentence; empty where it needs none.

@@ -94,9 +94,16 @@ void draw(Strokes &drawn, const FigureNumber &number) {
 
 void draw(Strokes &drawn, const FigureWords &words) {
   const double room = figure_width - figure_margin - words.x;
-  const double high = words.look == WordLook::small ? small_letters : title_letters;
+  const bool small = words.look == WordLook::small || words.look == WordLook::over_lines;
+  const double high = small ? small_letters : title_letters;
   const double wide = letters_width(words.text, high);
   drawn.save();
+  if (words.look == WordLook::over_lines) {
+    constexpr double rim = 2;
+    drawn.fill_colour({0xff, 0xff, 0xff});
+    drawn.rectangle(words.x - rim, words.y - high - rim, wide + 2 * rim, high + 2 * rim);
+    drawn.fill();
+  }
   ink(drawn, words.look == WordLook::trouble ? Colour{0xb3, 0x26, 0x1e} : Colour{0x22, 0x22, 0x22});
   drawn.letters(words.text, words.x, words.y, wide > room ? high * room / wide : high);
   drawn.restore();

@@ -42,15 +42,11 @@ struct Collecting {
       words.push_back(shown.caption);
   }
   void operator()(const paperwork::Ticks &) {}
+  void operator()(const paperwork::Checklist &list) {
+    words.insert(words.end(), list.items.begin(), list.items.end());
+  }
   void operator()(const paperwork::NewPage &) {}
 };
-
-std::vector<std::string> words_of(const paperwork::Leaflet &leaflet) {
-  Collecting collecting{{leaflet.title, leaflet.kind, leaflet.aside}};
-  for (const paperwork::LeafletBlock &block : leaflet.blocks)
-    std::visit(collecting, block);
-  return std::move(collecting.words);
-}
 
 class LeafletMaker {
 public:
@@ -100,6 +96,13 @@ private:
 };
 
 } // namespace
+
+std::vector<std::string> words_of(const paperwork::Leaflet &leaflet) {
+  Collecting collecting{{leaflet.title, leaflet.kind, leaflet.aside}};
+  for (const paperwork::LeafletBlock &block : leaflet.blocks)
+    std::visit(collecting, block);
+  return std::move(collecting.words);
+}
 
 void write_leaflet(const paperwork::Leaflet &leaflet, LeafletType &type, const Imprint &imprint,
                    std::string_view kind, const Sink &sink) {

@@ -7,6 +7,9 @@
 
 namespace bodkin::press {
 
+// All that is set of it, to choose faces by.
+std::vector<std::string> words_of(const paperwork::Leaflet &leaflet);
+
 // Without pictures of pages or sheets. `type` must be usable.
 void write_leaflet(const paperwork::Leaflet &leaflet, LeafletType &type, const Imprint &imprint,
                    std::string_view kind, const Sink &sink);

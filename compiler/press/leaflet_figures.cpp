@@ -124,8 +124,11 @@ private:
     }
     pen_.page_number({(a.x + b.x) / 2, (a.y + b.y) / 2}, panel.label, panel.turn,
                      needs_foot(panel.label));
-    if (panel.layers > 1)
-      pen_.note({a.x + 5, b.y - 13}, std::to_string(panel.layers) + " layers");
+    // Where there is room; else the edges below it tell.
+    if (const std::string layers = std::to_string(panel.layers) + " layers";
+        panel.layers > 1 && letter * static_cast<double>(layers.size()) + 6 < b.x - a.x &&
+        b.y - a.y > 40)
+      pen_.note({a.x + 5, b.y - 13}, layers);
   }
 
   void draw(const DrawnLine &line) {
@@ -157,6 +160,26 @@ private:
   const FoldStage &stage_;
 };
 
+// So much of each sheet of a heap is seen beyond the one on it.
+double heap_step(const Heap &heap) {
+  constexpr double for_a_name = 12.5, narrow = 5;
+  constexpr std::size_t most_names = 9;
+  return heap.names.size() > most_names ? narrow : for_a_name;
+}
+
+void draw_heap(const LeafletPen &pen, const PlacedPicture &picture, const Heap &heap) {
+  const double wide = points(heap.sheet.width) * picture.scale;
+  const double high = points(heap.sheet.height) * picture.scale;
+  const double step = heap_step(heap);
+  for (std::size_t i = 0; i < heap.names.size(); ++i) {
+    const double off = step * static_cast<double>(i);
+    const Point corner{picture.x + off, picture.y + off};
+    pen.sheet(corner, {corner.x + wide, corner.y + high}, false);
+    if (step > 6 || i == 0 || i + 1 == heap.names.size())
+      pen.note({corner.x + 4, corner.y + 0.5}, heap.names[i]);
+  }
+}
+
 // A short upright line has its measure beside it, not along it.
 double room_beside(const Dimension &dimension, double scale) {
   const double along = letter * static_cast<double>(dimension.says.size());
@@ -187,6 +210,14 @@ PictureRoom room_of(const FoldStage &stage, double scale) {
   return room;
 }
 
+PictureRoom room_of(const Heap &heap, double scale) {
+  const double steps =
+      heap_step(heap) * (heap.names.empty() ? 0 : static_cast<double>(heap.names.size() - 1));
+  PictureRoom room{points(heap.sheet.width) * scale, points(heap.sheet.height) * scale};
+  room.right = room.below = steps;
+  return room;
+}
+
 } // namespace
 
 PictureRoom room_of(const Shown &shown, double scale) {
@@ -197,6 +228,8 @@ void draw_picture(cairo_t *cairo, const PlacedPicture &picture, LeafletType &typ
   const LeafletPen pen(cairo, type, fonts);
   if (const auto *measured = std::get_if<Measured>(&picture.shown->what))
     MeasuredDrawer(pen, picture, *measured).draw();
+  else if (const auto *heap = std::get_if<Heap>(&picture.shown->what))
+    draw_heap(pen, picture, *heap);
   else
     StageDrawer(pen, picture, std::get<FoldStage>(picture.shown->what)).draw();
 }

@@ -11,7 +11,7 @@ namespace {
 
 using namespace paperwork;
 
-constexpr double edge = 54, foot_room = 30;
+constexpr double edge = 54, foot_room = 21;
 
 class Paginator {
 public:
@@ -20,10 +20,24 @@ public:
         height_(leaflet.paper.height.in_points()) {}
 
   std::vector<LeafletPage> lay() {
+    std::size_t whole_to = 0; // past what is kept together
     for (std::size_t i = 0; i < leaflet_.blocks.size(); ++i) {
+      if (const auto *head = std::get_if<Headline>(&leaflet_.blocks[i]); head && head->whole)
+        whole_to = end_of_step(i);
+      const std::size_t end = end_of_step(i);
+      if (auto whole = step_beside(std::span(leaflet_.blocks).subspan(i, end - i), band(), type_);
+          whole && whole->height <= bottom() - edge) {
+        add({*std::move(whole)});
+        i = end - 1;
+        continue;
+      }
       std::vector<Slice> slices = slices_of(leaflet_.blocks[i], band(), type_);
       if (!slices.empty() && introduces(i))
         slices.back().keep = true;
+      for (Slice &slice : slices)
+        slice.keep = slice.keep || i < whole_to;
+      if (i + 1 == whole_to && !slices.empty())
+        slices.back().keep = false;
       add(std::move(slices));
     }
     place_kept();
@@ -47,14 +61,31 @@ public:
   }
 
 private:
-  // Words before more words, a table or a picture that they speak of.
+  // Past the last block of what a headline stands over.
+  std::size_t end_of_step(std::size_t begin) const {
+    const auto *over = std::get_if<Headline>(&leaflet_.blocks[begin]);
+    if (over == nullptr)
+      return begin + 1;
+    const auto ends = [&](const LeafletBlock &block) {
+      const auto *head = std::get_if<Headline>(&block);
+      return std::holds_alternative<NewPage>(block) ||
+             (head != nullptr && head->level <= over->level);
+    };
+    const auto from = leaflet_.blocks.begin() + static_cast<std::ptrdiff_t>(begin);
+    return static_cast<std::size_t>(std::find_if(from + 1, leaflet_.blocks.end(), ends) -
+                                    leaflet_.blocks.begin());
+  }
+
+  // Words before more words, a table or a picture that they speak of; anything before a remark.
   bool introduces(std::size_t block) const {
-    if (!std::holds_alternative<Passage>(leaflet_.blocks[block]) ||
-        block + 1 == leaflet_.blocks.size())
+    if (block + 1 == leaflet_.blocks.size())
       return false;
     const LeafletBlock &next = leaflet_.blocks[block + 1];
-    return std::holds_alternative<Passage>(next) || std::holds_alternative<Table>(next) ||
-           std::holds_alternative<Pictures>(next);
+    if (const auto *passage = std::get_if<Passage>(&next); passage && passage->small)
+      return true;
+    return std::holds_alternative<Passage>(leaflet_.blocks[block]) &&
+           (std::holds_alternative<Passage>(next) || std::holds_alternative<Table>(next) ||
+            std::holds_alternative<Pictures>(next) || std::holds_alternative<Checklist>(next));
   }
 
   Band band() const {

@@ -1,72 +1,16 @@
+// Pictures of a leaflet in rows, with what is said of them below or beside them.
 #include "press/leaflet_figures.hpp"
 #include "press/leaflet_slices.hpp"
 
 #include <algorithm>
-#include <numeric>
 
 namespace bodkin::press {
 namespace {
 
 using namespace paperwork;
 
-constexpr double column_gap = 14, row_room = 3, line_width = 0.4;
-
 double foot_of(const std::vector<Line> &lines) {
   return lines.empty() ? 0 : lines.back().foot.in_points();
-}
-
-struct Columns {
-  std::vector<double> lefts, widths;
-};
-
-// As wide as their words; where that is more than there is, the widest ones give way.
-Columns columns_of(const Table &table, double left, double right, LeafletType &type) {
-  Columns columns;
-  const auto widen = [&](const std::vector<std::string> &row, LeafletRole role) {
-    columns.widths.resize(std::max(columns.widths.size(), row.size()));
-    for (std::size_t i = 0; i < row.size(); ++i)
-      columns.widths[i] = std::max(columns.widths[i], type.width(row[i], role) + 0.5);
-  };
-  widen(table.heads, LeafletRole::column);
-  for (const auto &row : table.rows)
-    widen(row, LeafletRole::cell);
-  if (columns.widths.empty())
-    return columns;
-  const double room = right - left - column_gap * static_cast<double>(columns.widths.size() - 1);
-  while (std::accumulate(columns.widths.begin(), columns.widths.end(), 0.0) > room) {
-    const auto widest = std::max_element(columns.widths.begin(), columns.widths.end());
-    if (*widest < 24)
-      break;
-    *widest *= 0.94;
-  }
-  for (const double width : columns.widths) {
-    columns.lefts.push_back(left);
-    left += width + column_gap;
-  }
-  return columns;
-}
-
-Slice table_row(const Table &table, const std::vector<std::string> &row, LeafletRole role,
-                const Columns &columns, double right, LeafletType &type) {
-  std::vector<std::vector<Line>> cells;
-  std::vector<double> at;
-  double high = type.leading(role);
-  for (std::size_t i = 0; i < row.size(); ++i) {
-    cells.push_back(type.broken({}, row[i], role, columns.widths[i]));
-    high = std::max(high, foot_of(cells.back()));
-    const bool to_the_right = i < table.figures.size() && table.figures[i];
-    at.push_back(columns.lefts[i] +
-                 (to_the_right ? std::max(0.0, columns.widths[i] - type.width(row[i], role)) : 0));
-  }
-  const double height = high + 2 * row_room;
-  return {0, height, false, false,
-          [cells = std::move(cells), at = std::move(at), height, left = columns.lefts.front(),
-           right](LeafletPage &page, double y) {
-            for (std::size_t i = 0; i < cells.size(); ++i)
-              if (!cells[i].empty())
-                page.words.push_back(words_at(cells[i], at[i], y + row_room));
-            page.rules.push_back({left, y + height, right, y + height, line_width});
-          }};
 }
 
 // How pictures of one block stand: in rows, all in one scale.
@@ -75,38 +19,81 @@ struct Row {
   double width = 0;
 };
 
-// A narrow picture has room below it for what is said of it.
-double slot_of(const Shown &shown, double scale, LeafletType &type) {
-  constexpr double narrowest_caption = 140;
-  const PictureRoom need = room_of(shown, scale);
-  return std::max(need.left + need.width + need.right,
-                  std::min(narrowest_caption, type.width(shown.caption, LeafletRole::caption) + 1));
-}
-
-std::vector<Row> rows_of(const Pictures &pictures, double scale, double room, double gap,
-                         LeafletType &type) {
-  std::vector<Row> rows;
-  for (const Shown &shown : pictures.shown) {
-    const double width = slot_of(shown, scale, type);
-    if (rows.empty() ||
-        (!rows.back().shown.empty() && rows.back().width + gap + width > room + 0.01))
-      rows.emplace_back();
-    rows.back().width += (rows.back().shown.empty() ? 0 : gap) + width;
-    rows.back().shown.push_back(&shown);
-  }
-  return rows;
-}
-
-// The largest at which none is higher than asked or wider than the page.
-double scale_of(const Pictures &pictures, double room) {
+// What pictures of one block are set by.
+struct RowsSet {
+  const Pictures &pictures;
+  double room, gap;
+  LeafletType &type;
+  double share_of_height = 1;
   double scale = 1;
-  for (const Shown &shown : pictures.shown) {
-    const PictureRoom real = room_of(shown, 1);
-    scale = std::min({scale, pictures.most_height.in_points() / real.height,
-                      (room - real.left - real.right) / real.width});
+
+  // Where a row holds so many: an even share of it each.
+  double share() const {
+    const auto across = static_cast<double>(pictures.across);
+    return (room - gap * (across - 1)) / across;
   }
-  return scale;
-}
+
+  bool narrow() const { return room < 300; }
+
+  // A narrow picture has room below it for what is said of it; one alone has all there is.
+  double slot(const Shown &shown) const {
+    const double narrowest_caption = narrow() ? 76 : 120;
+    if (pictures.shown.size() == 1)
+      return room;
+    if (pictures.across > 0)
+      return share();
+    const PictureRoom need = room_of(shown, scale);
+    return std::max(
+        need.left + need.width + need.right,
+        std::min(narrowest_caption, type.width(shown.caption, LeafletRole::caption) + 1));
+  }
+
+  bool full(const Row &row, double width) const {
+    if (pictures.across > 0)
+      return row.shown.size() == pictures.across;
+    return !row.shown.empty() && row.width + gap + width > room + 0.01;
+  }
+
+  std::vector<Row> rows() const {
+    std::vector<Row> rows;
+    for (const Shown &shown : pictures.shown) {
+      const double width = slot(shown);
+      if (rows.empty() || full(rows.back(), width))
+        rows.emplace_back();
+      rows.back().width += (rows.back().shown.empty() ? 0 : gap) + width;
+      rows.back().shown.push_back(&shown);
+    }
+    return rows;
+  }
+
+  // The largest at which none is higher than asked or wider than its room.
+  double largest() const {
+    double most = 1;
+    const double wide = pictures.across > 0 ? share() : room;
+    for (const Shown &shown : pictures.shown) {
+      const PictureRoom real = room_of(shown, 1);
+      most = std::min({most, share_of_height * pictures.most_height.in_points() / real.height,
+                       (wide - real.left - real.right) / real.width});
+    }
+    return most;
+  }
+
+  // A little smaller where that saves a row.
+  double suited() {
+    constexpr double step = 0.97;
+    const double least = narrow() ? 0.55 : 0.7;
+    const double most = scale = largest();
+    const std::size_t rows_at_most = rows().size();
+    if (rows_at_most == 1)
+      return most;
+    while (scale > most * least) {
+      scale *= step;
+      if (rows().size() < rows_at_most)
+        return scale;
+    }
+    return scale = most;
+  }
+};
 
 // One picture alone has its words beside it, where there is room.
 Slice picture_alone(const Shown &shown, double scale, double left, double measure,
@@ -125,8 +112,9 @@ Slice picture_alone(const Shown &shown, double scale, double left, double measur
       }};
 }
 
-Slice picture_row(const Row &row, double scale, double left, double gap, LeafletType &type) {
-  constexpr double above_caption = 5;
+Slice picture_row(const Row &row, const RowsSet &set, double left) {
+  constexpr double above_caption = 5, widest_caption = 300;
+  const double scale = set.scale;
   std::vector<PlacedPicture> placed;
   std::vector<Item> captions;
   double above = 0, below = 0, frame = 0, high = 0;
@@ -141,12 +129,13 @@ Slice picture_row(const Row &row, double scale, double left, double gap, Leaflet
     const PictureRoom need = room_of(*shown, scale);
     placed.push_back({shown, left + need.left, above, scale});
     if (!shown->caption.empty()) {
-      const double measure = slot_of(*shown, scale, type);
-      std::vector<Line> lines = type.broken({}, shown->caption, LeafletRole::caption, measure);
+      std::vector<Line> lines = set.type.broken(
+          {}, shown->caption, LeafletRole::caption,
+          row.shown.size() == 1 ? std::min(set.room, widest_caption) : set.slot(*shown));
       high = std::max(high, foot_of(lines));
       captions.push_back(words_at(std::move(lines), left, captions_at));
     }
-    left += slot_of(*shown, scale, type) + gap;
+    left += set.slot(*shown) + set.gap;
   }
   return {
       12, captions_at + high, false, false,
@@ -164,46 +153,23 @@ Slice picture_row(const Row &row, double scale, double left, double gap, Leaflet
 
 } // namespace
 
-std::vector<Slice> table_slices(const Table &table, double left, double right, LeafletType &type) {
-  std::vector<Slice> slices;
-  const Columns columns = columns_of(table, left, right, type);
-  if (columns.widths.empty())
-    return slices;
-  const double end = std::min(right, columns.lefts.back() + columns.widths.back());
-  if (!table.heads.empty()) {
-    slices.push_back(table_row(table, table.heads, LeafletRole::column, columns, end, type));
-    slices.back().keep = true;
-  }
-  for (const auto &row : table.rows)
-    slices.push_back(table_row(table, row, LeafletRole::cell, columns, end, type));
-  if (slices.empty())
-    return slices;
-  slices.front().before = 8;
-  // A short table is never parted.
-  constexpr std::size_t short_enough = 12;
-  if (slices.size() <= short_enough)
-    for (std::size_t i = 0; i + 1 < slices.size(); ++i)
-      slices[i].keep = true;
-  return slices;
-}
-
 std::vector<Slice> picture_slices(const Pictures &pictures, double left, double right,
-                                  LeafletType &type) {
-  constexpr double gap = 26;
+                                  LeafletType &type, double share) {
   std::vector<Slice> slices;
   if (pictures.shown.empty())
     return slices;
-  const double room = right - left;
-  const double scale = scale_of(pictures, room);
-  const std::vector<Row> rows = rows_of(pictures, scale, room, gap, type);
+  const double gap = pictures.across > 2 || right - left < 300 ? 14 : 26;
+  RowsSet set{pictures, right - left, gap, type, share};
+  const double scale = set.suited();
+  const std::vector<Row> rows = set.rows();
   constexpr double narrowest = 130, widest = 230;
   const PictureRoom first = room_of(*rows.front().shown.front(), scale);
-  const double beside = room - (first.left + first.width + first.right) - gap;
+  const double beside = set.room - (first.left + first.width + first.right) - gap;
   for (const Row &row : rows)
     slices.push_back(
         rows.size() == 1 && row.shown.size() == 1 && beside >= narrowest
             ? picture_alone(*row.shown.front(), scale, left, std::min(beside, widest), type)
-            : picture_row(row, scale, left, gap, type));
+            : picture_row(row, set, left));
   return slices;
 }
 

@@ -31,7 +31,7 @@ struct Cutter {
     const LeafletRole role = head.level == 1   ? LeafletRole::head
                              : head.level == 2 ? LeafletRole::subhead
                                                : LeafletRole::minor;
-    const double before = head.level == 1 ? 26 : head.level == 2 ? 16 : 10;
+    const double before = head.level == 1 ? 22 : head.level == 2 ? 16 : 10;
     std::vector<Line> lines = type.broken({}, head.text, role, band.right - left());
     if (head.level > 1)
       return {words(std::move(lines), left(), before, true)};
@@ -107,6 +107,33 @@ struct Cutter {
       page.words.push_back(words_at({row[i]}, at + side + 5, y + 1));
       page.rules.push_back({at + line_from, y + line_at, at + wide, y + line_at, 0.4});
     }
+  }
+
+  // Two columns of them, read line by line.
+  std::vector<Slice> operator()(const Checklist &list) const {
+    constexpr double gap = 24, side = 9, inset = 17, room = 3;
+    const double wide = (band.right - left() - gap) / 2;
+    std::vector<Slice> slices;
+    for (std::size_t first = 0; first < list.items.size(); first += 2) {
+      std::vector<std::vector<Line>> row;
+      double high = 0;
+      for (std::size_t i = first; i < std::min(first + 2, list.items.size()); ++i) {
+        row.push_back(type.broken({}, list.items[i], LeafletRole::cell, wide - inset));
+        high = std::max(high, height_of(row.back()));
+      }
+      slices.push_back(
+          {first == 0 ? 6.0 : 0.0, high + room, true, false,
+           [row = std::move(row), x = left(), step = wide + gap](LeafletPage &page, double y) {
+             for (std::size_t i = 0; i < row.size(); ++i) {
+               const double at = x + step * static_cast<double>(i);
+               page.boxes.push_back({at, y + 2.5, side});
+               page.words.push_back(words_at(row[i], at + inset, y));
+             }
+           }});
+    }
+    if (!slices.empty())
+      slices.back().keep = false;
+    return slices;
   }
 
   std::vector<Slice> operator()(const NewPage &) const {

@@ -5,6 +5,8 @@
 #include "press/leaflet_layout.hpp"
 
 #include <functional>
+#include <optional>
+#include <span>
 
 namespace bodkin::press {
 
@@ -27,9 +29,15 @@ std::vector<Slice> slices_of(const paperwork::LeafletBlock &block, const Band &b
 std::vector<Slice> title_slices(const paperwork::Leaflet &leaflet, const Band &band,
                                 LeafletType &type);
 
+// A step, or a part of one, whose pictures stand beside its words, as one slice; nothing where it
+// is no such step: one headline, words, and pictures that find room in half of the band.
+std::optional<Slice> step_beside(std::span<const paperwork::LeafletBlock> step, const Band &band,
+                                 LeafletType &type);
+
 std::vector<Slice> table_slices(const paperwork::Table &table, double left, double right,
                                 LeafletType &type);
+// `share`: of the height that they may have.
 std::vector<Slice> picture_slices(const paperwork::Pictures &pictures, double left, double right,
-                                  LeafletType &type);
+                                  LeafletType &type, double share = 1);
 
 } // namespace bodkin::press

@@ -61,6 +61,22 @@ bool can_be_set(const LeafletDress &dress) {
   });
 }
 
+std::vector<AbsentFace> absent_of(const LeafletDress &dress) {
+  std::vector<AbsentFace> absent;
+  for (const StyleId style : dress.styles) {
+    if (style == StyleId::none)
+      continue;
+    const FaceId id = *dress.edition->styles[at(style)].face;
+    if (id == FaceId::none || (*dress.faces)[id].usable())
+      continue;
+    const Face &face = dress.edition->faces[at(id)];
+    if (std::none_of(absent.begin(), absent.end(),
+                     [&](const AbsentFace &other) { return other.family == face.family; }))
+      absent.push_back({face.family, face.package});
+  }
+  return absent;
+}
+
 // The edition's face whose style is nearest to running text.
 FaceId face_for_reading(const Edition &edition, const OpenFaces &faces) {
   constexpr double reading = 10.5;
@@ -126,6 +142,7 @@ LeafletType::LeafletType(const Files &files, const SystemFaces &system, const Ed
   faces_ = std::move(open_faces(*read, shelf, system).faces);
   LeafletDress from_shelf{std::move(read), &faces_, {}};
   from_shelf.styles = styles_of(*from_shelf.edition, 0);
+  absent_ = absent_of(from_shelf);
   LeafletDress owned = in_own_face(edition, own, *from_shelf.edition);
   for (LeafletDress *dress : {&from_shelf, &owned})
     if (can_be_set(*dress))
@@ -148,6 +165,14 @@ bool LeafletType::lacks_a_glyph(const LeafletDress &dress,
   const Problems problems = compositor.problems();
   return std::any_of(problems.begin(), problems.end(),
                      [](const Problem &problem) { return problem.check == "missing-glyph"; });
+}
+
+std::vector<std::string> LeafletType::lacking(const std::vector<std::string> &characters) const {
+  std::vector<std::string> lacking;
+  for (const std::string &character : characters)
+    if (lacks_a_glyph(dresses_[worn_], {character}))
+      lacking.push_back(character);
+  return lacking;
 }
 
 void LeafletType::suit(const std::vector<std::string> &words) {
@@ -180,10 +205,10 @@ std::vector<FaceOffer> LeafletType::quiet() const {
 std::vector<Line> LeafletType::broken(std::string_view lead, std::string_view text,
                                       LeafletRole role, double measure) {
   Block block;
-  if (!lead.empty()) {
+  if (!lead.empty())
     block.spans.push_back(Span{.text = std::string(lead), .strong = true});
+  if (!lead.empty() && !text.empty())
     block.spans.push_back(Span{.text = "  "});
-  }
   block.spans.push_back(Span{.text = measures_whole(text)});
   Prose prose;
   prose.blocks.push_back(std::move(block));

@@ -42,6 +42,11 @@ struct LeafletDress {
   std::array<StyleId, 16> styles{}; // by role
 };
 
+// What the shelf's own styles would be set in, and is not there.
+struct AbsentFace {
+  std::string family, package; // "EB Garamond", "fonts-ebgaramond"
+};
+
 // A face that words can be set in; held by others.
 struct FaceOffer {
   const Edition *edition = nullptr;
@@ -56,6 +61,9 @@ public:
               const OpenFaces &own);
 
   bool usable() const { return compositor_.has_value(); }
+  const std::vector<AbsentFace> &absent() const { return absent_; }
+  // Of these characters, those that the faces chosen have no glyph for.
+  std::vector<std::string> lacking(const std::vector<std::string> &characters) const;
   // Chooses the faces that have a glyph for every character of these words, if any do.
   void suit(const std::vector<std::string> &words);
 
@@ -85,6 +93,7 @@ private:
   const OpenFaces &own_faces_;
   OpenFaces faces_;
   std::vector<LeafletDress> dresses_;
+  std::vector<AbsentFace> absent_;
   std::size_t worn_ = 0;
   std::optional<Compositor> compositor_;
 };

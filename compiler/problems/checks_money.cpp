@@ -4,6 +4,14 @@ namespace bodkin {
 namespace {
 
 constexpr Check table[] = {
+    {"borrowed-numbers", Kind::warning, "A borrowed file names pages that get other numbers",
+     "`bodkin arrange` found a cheaper order of the pages. Running matter, texts that go on and "
+     "inserts in a file that the edition borrows name pages by number; `--write` changes the "
+     "edition's own file alone, since other editions may borrow the same one.",
+     "Change the line in that file by hand when you take the new order, or move it into the "
+     "edition's own file.",
+     "running lines\n"
+     "  pages      6-9\n"},
     {"cannot-arrange", Kind::error, "No order of the pages gives every line what it asks for",
      "`bodkin arrange` looks for an order in which each sheet is asked for one paper and each side "
      "for one machine. Pages that stay, spreads and pages kept together may leave none. The "

@@ -17,10 +17,12 @@ constexpr Check table[] = {
      "Take a larger envelope.",
      "envelope kraft \"Brown envelope\"\n"
      "  size       9in x 6in\n"},
-    {"english-sentences", Kind::note, "Credits or a colophon in English",
-     "The compiler puts the sentences of credits and colophon together from the edition's own "
-     "lines. It knows how to in English; the edition says that it is in another language.",
-     "Write them as words of your own; facts such as [50](fact:copies) are filled in all the same.",
+    {"english-sentences", Kind::note, "Credits, a colophon or price cards in English",
+     "The compiler puts the sentences of credits and colophon, and what stands on cards for the "
+     "table, together from the edition's own lines. It knows how to in English; the edition says "
+     "that it is in another language.",
+     "Write them as words of your own; facts such as [50](fact:copies) are filled in all the same. "
+     "Cards are best written by hand then.",
      "words in label\n"
      "  says \"[50](fact:copies) exemplaires\"\n"},
     {"mail-refuses", Kind::warning, "No class of mail takes a piece",

@@ -59,6 +59,13 @@ constexpr Check table[] = {
      "empty box. The message shows the character and where it stands.",
      "Use another character, or set those words in a style whose face has it.",
      "words \"Tickets → here\" in label\n"},
+    {"no-paper-face", Kind::warning, "There is no face to set the papers of the making in",
+     "The assembly guide, the ticket and the cards for the table are set in the faces of "
+     "`styles/paperwork`, or in one of the edition's own. None of them is on this machine, so "
+     "these PDFs are left out; their words are written as plain text all the same.",
+     "Install the package that the message names, or set words of the edition in a face that is "
+     "there.",
+     "face book from \"EB Garamond\"\n"},
     {"number-in-a-text", Kind::error, "A copy's number stands in a text that runs on",
      "A text runs through its boxes from page to page. With the number of the copy in it, it would "
      "be a little longer in one copy than in another, and words might move from page to page: each "

@@ -11,7 +11,7 @@ namespace bodkin {
 
 enum class BoxLook { paper, back, page, tab, fault };
 enum class LineLook { valley, mountain, slit, cut };
-enum class WordLook { title, small, trouble };
+enum class WordLook { title, small, trouble, over_lines }; // the last on a ground that hides them
 
 struct FigureBox {
   double x, y, width, height;

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <numeric>
 
 namespace bodkin {
 namespace {
@@ -14,21 +15,12 @@ std::string numbered(std::string_view what, int first, int last) {
                        : fmt::format("{}s {} to {}", what, first, last);
 }
 
-std::string slits_text(const FoldedSheet &folded) {
-  std::string text;
-  for (const SheetLine &slit : folded.slits_laid)
-    text += fmt::format("{}between {} {} and {}, along {}", text.empty() ? "cut " : ", ",
-                        slit.upright ? "columns" : "rows", slit.at, slit.at + 1,
-                        numbered(slit.upright ? "row" : "column", slit.first + 1, slit.last));
-  return text.empty() ? text : text + "; ";
-}
-
-std::string steps_text(const FoldedSheet &folded) {
+std::string steps_text(const FoldedSheet &folded, const Shares &shares) {
   std::string text;
   for (const FoldStep &step : folded.steps) {
     const bool push = step.kind == FoldKind::ends_together;
     text += fmt::format("{}{}{}", text.empty() ? "" : ", then ",
-                        !push && text.empty() ? "fold " : "", step_in_words(step));
+                        !push && text.empty() ? "fold " : "", step_in_words(step, shares));
   }
   return text;
 }
@@ -103,7 +95,21 @@ std::string spine_text(const FoldedSheet &folded) {
 
 } // namespace
 
-std::string step_in_words(const FoldStep &step) {
+Shares shares_of(const Folding &folding, const Imposition &imposition, Ruler ruler) {
+  Shares shares{{}, {}, ruler};
+  if (imposition.sheets.empty() || imposition.sheets.front().up > 1)
+    return shares;
+  const Size sheet = imposition.sheets.front().size;
+  const auto one = [](const std::vector<int> &all, Length whole) {
+    const int sum = std::accumulate(all.begin(), all.end(), 0);
+    return sum > 0 ? std::optional(whole / sum) : std::nullopt;
+  };
+  shares.across = one(folding.widths, sheet.width);
+  shares.down = one(folding.heights, sheet.height);
+  return shares;
+}
+
+std::string step_in_words(const FoldStep &step, const Shares &shares) {
   switch (step.kind) {
   case FoldKind::back_and_forth:
     return step.from == 1
@@ -118,26 +124,50 @@ std::string step_in_words(const FoldStep &step) {
                                               : fmt::format(", {} {} from {}", step.layers,
                                                             step.layers == 1 ? "layer" : "layers",
                                                             step.under ? "below" : "above");
+  const bool sideways = step.moving == Part::left || step.moving == Part::right;
+  const std::optional<Length> &share = sideways ? shares.across : shares.down;
   return fmt::format("{} {} {}{}{}", word_of(step.moving), step.under ? "under" : "over",
                      word_of(opposite(step.moving)),
-                     step.panels == 0   ? ""
+                     step.panels == 0 ? ""
+                     : share
+                         ? fmt::format(", {} of it", written(*share * step.panels, shares.ruler))
                      : step.panels == 1 ? " by 1 panel"
                                         : fmt::format(" by {} panels", step.panels),
                      layers);
 }
 
+std::string slits_in_words(const FoldedSheet &folded) {
+  std::string text;
+  for (const SheetLine &slit : folded.slits_laid)
+    text += fmt::format("{}between {} {} and {}, along {}", text.empty() ? "" : ", ",
+                        slit.upright ? "columns" : "rows", slit.at, slit.at + 1,
+                        numbered(slit.upright ? "row" : "column", slit.first + 1, slit.last));
+  return text;
+}
+
+std::string strip_in_words(const Edition &edition, const FoldedSheet &folded,
+                           const Imposition &imposition) {
+  if (!folded.tab || imposition.sheets.size() < 2)
+    return "";
+  return fmt::format("Glue the sheets end to end, sheet 1 first: each on the tab ({} at its {}) of "
+                     "the one before. The last tab is cut off.",
+                     written(folded.tab->width, edition.ruler), word_of(folded.tab->at));
+}
+
 std::string folding_in_words(const Edition &edition, const FoldedSheet &folded,
-                             const Imposition &imposition) {
+                             const Imposition &imposition, const FoldingTold &told) {
   std::string text = "\n";
-  if (folded.tab && imposition.sheets.size() > 1)
-    text += fmt::format("Glue the sheets end to end, sheet 1 first: each on the tab ({} at its {}) "
-                        "of the one before. The last tab is cut off.\n",
-                        written(folded.tab->width, edition.ruler), word_of(folded.tab->at));
+  if (const std::string strip = strip_in_words(edition, folded, imposition);
+      !strip.empty() && !told.strip)
+    text += strip + "\n";
+  const std::string slits = told.slits ? "" : slits_in_words(folded);
   if (!folded.steps.empty())
-    text += fmt::format("To fold {}, lay it as its {} is drawn here, that side up; {}{}.{}\n",
-                        folded.tab && imposition.sheets.size() > 1 ? "the strip" : "a sheet",
-                        folded.front_up ? "front" : "back", slits_text(folded), steps_text(folded),
-                        spine_text(folded));
+    text +=
+        fmt::format("To fold {}, lay it as its {} is drawn here, that side up; {}{}.{}\n",
+                    folded.tab && imposition.sheets.size() > 1 ? "the strip" : "a sheet",
+                    folded.front_up ? "front" : "back", slits.empty() ? "" : "cut " + slits + "; ",
+                    steps_text(folded, shares_of(*edition.folding, imposition, edition.ruler)),
+                    spine_text(folded));
   text += gathering_text(edition, imposition);
   text += binding_text(edition, folded);
   if (edition.folding->pasted)

@@ -27,6 +27,7 @@ constexpr std::string_view styles =
     "  .foot { text-decoration: underline }\n"
     "  .title { font-size: 12px; font-weight: bold }\n"
     "  .small { font-size: 9px; fill: #555 }\n"
+    "  .over-lines { font-size: 9px; stroke: #f7f7f5; stroke-width: 4; paint-order: stroke }\n"
     "  .trouble { font-size: 11px; fill: #b3261e; font-weight: bold }\n";
 
 std::string_view named(BoxLook look) {
@@ -83,6 +84,8 @@ std::string_view named(WordLook look) {
     return "small";
   case WordLook::trouble:
     return "trouble";
+  case WordLook::over_lines:
+    return "over-lines";
   }
   return {};
 }

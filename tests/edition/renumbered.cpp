@@ -94,4 +94,21 @@ TEST_CASE("an insert goes where its page went, and keeps its own numbers") {
                                          "  blank\n");
 }
 
+TEST_CASE("a borrowed file keeps its numbers, and the line to change by hand is told") {
+  const Read it = read(small_edition("pages 8", "page 4\n  blank\n") + "borrow \"house.bodkin\"\n",
+                       {{"house.bodkin", "running lines\n"
+                                         "  pages    left, 4   # the letters\n"
+                                         "  rule 1pt black, 1in 1in to 2in 1in\n"
+                                         "running ends\n"
+                                         "  pages 1, 8\n"
+                                         "  rule 1pt black, 1in 1in to 2in 1in\n"}});
+  const Problems told = borrowed_numbers(it.edition(), it.reading.files, *it.sources, swapped);
+  REQUIRE(told.size() == 1);
+  CHECK(told[0].message ==
+        "house.bodkin is borrowed and keeps these numbers: pages left, 4, in this order left, 6");
+  CHECK(it.sources->line_number(told[0].range) == 2);
+  CHECK(told[0].type[0].line == "pages    left, 6   # the letters");
+  CHECK(told[0].type[0].remark == "in house.bodkin, once the new order is taken");
+}
+
 } // namespace bodkin::tests

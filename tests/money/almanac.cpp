@@ -127,7 +127,8 @@ TEST_CASE("the sample's manuscript comes to the figures that were worked out on 
   "machine_times": [],
   "kept": [],
   "sales": null,
-  "paid": []
+  "paid": [],
+  "post": []
 }
 )");
   CHECK(

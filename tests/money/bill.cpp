@@ -188,6 +188,38 @@ TEST_CASE("the fee of a source that is used is paid once, however often it is sh
   CHECK(lines(shop.priced()) == "1 × 4.00 = 4.00 harbour-card (other)\n");
 }
 
+TEST_CASE("a text's source is paid once too, through however many boxes and pages it runs") {
+  Shop shop = free_printing(1, 10);
+  ArtSource poem;
+  poem.name = "poem";
+  poem.costs = Known<Rate>{rate("7.50", Per::once), {}};
+  shop.edition.sources = {poem};
+  Text text;
+  text.name = "verses";
+  text.source = Known<SourceId>{SourceId{0}, {}};
+  shop.edition.texts = {text};
+  Element words;
+  words.what = Words{};
+  std::get<Words>(words.what).words = TextId{0};
+  shop.on_page(1, words);
+  shop.on_page(2, words);
+  CHECK(lines(shop.priced()) == "1 × 7.50 = 7.50 poem (other)\n");
+}
+
+TEST_CASE("a source that asks so much a copy is paid for every copy printed, not for every place") {
+  Shop shop = free_printing(1, 10, 2);
+  ArtSource card;
+  card.name = "harbour-card";
+  card.costs = Known<Rate>{rate("0.05", Per::copy), {}};
+  shop.edition.sources = {card};
+  Element picture;
+  picture.what = Picture{};
+  picture.source = Known<SourceId>{SourceId{0}, {}};
+  shop.on_page(1, picture);
+  shop.on_page(1, picture);
+  CHECK(lines(shop.priced()) == "12 × 0.05 = 0.60 harbour-card (other)\n");
+}
+
 TEST_CASE("the budget is held against the unrounded figure") {
   Shop shop(1, 3);
   shop.machine().prints = {side_price(Mode::black, "0.1402")};

@@ -75,7 +75,8 @@ TEST_CASE("an edition without budget, bids or money has empty places for them") 
   "machine_times": [],
   "kept": [],
   "sales": null,
-  "paid": []
+  "paid": [],
+  "post": []
 }
 )");
 }

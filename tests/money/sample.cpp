@@ -113,7 +113,8 @@ TEST_CASE("the sample's estimate as a document for programs") {
   "machine_times": [],
   "kept": [],
   "sales": null,
-  "paid": []
+  "paid": [],
+  "post": []
 }
 )");
 }

@@ -57,6 +57,61 @@ TEST_CASE("a batch after another on one task is one stretch") {
   CHECK(evening.stretches[0].end == 10 * minute);
 }
 
+TEST_CASE("what lies and dries is told from the first copy that is wet to the last that is dry") {
+  const Evening evening = plan_evening({work("glue", 1, 8), wait(30, 8), work("trim", 1, 8)}, 1);
+  REQUIRE(evening.waits.size() == 1);
+  CHECK(evening.waits[0].task == 1);
+  CHECK(evening.waits[0].begin == 2 * minute);
+  CHECK(evening.waits[0].end == 38 * minute);
+}
+
+TEST_CASE("hands are free when the last work is done, whatever still dries") {
+  std::vector<WorkOfTask> works{work("fold", 1, 8), work("stamp", 1, 8)};
+  works[1].waits = 10 * minute;
+  const Evening evening = plan_evening(works, 1);
+  CHECK(evening.hands_free == 16 * minute);
+  CHECK(evening.ends == 26 * minute);
+}
+
+TEST_CASE("batches that go through the same steps are one turn of a pair of hands") {
+  Evening evening;
+  const auto add = [&](std::size_t task, std::int64_t begin, std::int64_t copies) {
+    evening.stretches.push_back({0, task, begin * minute, (begin + 1) * minute, copies});
+  };
+  add(0, 0, 40);
+  for (const std::int64_t begin : {1, 4, 7})
+    for (const std::int64_t step : {0, 1, 2})
+      add(static_cast<std::size_t>(step) + 1, begin + step, 14);
+  add(1, 10, 11);
+  add(4, 11, 0);
+  const std::vector<Turn> turns = turns_of(evening, 0);
+  REQUIRE(turns.size() == 4);
+  CHECK(turns[0].tasks == std::vector<std::size_t>{0});
+  CHECK(turns[0].copies == 40);
+  CHECK(turns[0].at_once == 0);
+  CHECK(turns[1].tasks == std::vector<std::size_t>{1, 2, 3});
+  CHECK(turns[1].begin == 1 * minute);
+  CHECK(turns[1].end == 10 * minute);
+  CHECK(turns[1].copies == 42);
+  CHECK(turns[1].at_once == 14);
+  CHECK(turns[2].copies == 11);
+  CHECK(turns[3].copies == 0); // making ready
+  CHECK(turns_of(evening, 1).empty());
+}
+
+TEST_CASE("what is done to one batch step after step is one turn, to all copies a turn each") {
+  Evening evening;
+  evening.stretches = {{0, 0, 0, minute, 40},
+                       {0, 1, minute, 2 * minute, 40},
+                       {0, 2, 2 * minute, 3 * minute, 11},
+                       {0, 3, 3 * minute, 4 * minute, 11}};
+  const std::vector<Turn> turns = turns_of(evening, 0);
+  REQUIRE(turns.size() == 3);
+  CHECK(turns[2].tasks == std::vector<std::size_t>{2, 3});
+  CHECK(turns[2].copies == 11);
+  CHECK(turns[2].at_once == 0);
+}
+
 // Bounds of any schedule: neither under the work divided by hands nor under one task's own work,
 // and never over the sum of work and waiting.
 TEST_CASE("a hundred evenings keep to what any plan must") {

@@ -94,6 +94,26 @@ TEST_CASE("an edition in another language, and credits of nothing, are noted") {
         "these credits are empty: nothing on a page has a source that wants naming");
 }
 
+TEST_CASE("a capital that may be a name's stays in the colophon's sentence") {
+  const Written it =
+      written_words("cover on laid", "machine press \"Gutenberg's old press\" like copier\n"
+                                     "stock laid \"Ferrier wove paper\" like plain\n"
+                                     "stock sky \"Pale blue paper\" like plain\n"
+                                     "page 1-2, 4-8 by press\n  colophon in label\n"
+                                     "page 3 on sky by press\n");
+  CHECK(it.says("colophon") ==
+        "Test, in 10 copies. Printed in black on the Gutenberg's old press, the papers: Ferrier "
+        "wove paper and pale blue paper. Set in EB Garamond.");
+}
+
+TEST_CASE("cards for the table in another language's edition are noted, at their own line") {
+  const Written it = written_words("language fr\nprice $5 a copy\ncards 8", "page 1-4\n");
+  REQUIRE(it.problems.size() == 1);
+  CHECK(it.problems[0].message ==
+        "these cards are written in English; the edition's language is fr");
+  CHECK(it.read.sources->text(it.problems[0].range) == "8");
+}
+
 TEST_CASE("what is written on a piece's page stands in the piece as in the whole") {
   const Written it = written_words("", "page 1-4\n"
                                        "insert card\n  size 4in x 3in\n  page 1\n"

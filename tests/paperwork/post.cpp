@@ -33,7 +33,7 @@ struct Posted {
   Read read;
   std::vector<CopyPart> parts;
   std::vector<Mailing> mailings;
-  std::string checks, why;
+  std::string checks, why, where;
 
   std::string text() const { return post_as_text(read.edition(), parts, mailings, *read.sources); }
 };
@@ -41,17 +41,18 @@ struct Posted {
 // `pages` pages of 20 lb bond, half-letter.
 Posted posted(std::string_view posts, int pages = 8, const std::string &classes = priced) {
   Posted it{
-      read(classes + small_edition(posts, fmt::format("page 1-{}\n", pages))), {}, {}, {}, {}};
+      read(classes + small_edition(posts, fmt::format("page 1-{}\n", pages))), {}, {}, {}, {}, {}};
   Problems problems;
   it.parts = impose_parts(it.read.edition(), *it.read.sources, problems);
   problems.clear();
   it.mailings = mailings_of(it.read.edition(), it.parts);
-  check_post(it.read.edition(), it.mailings, problems);
+  check_post(it.read.edition(), it.mailings, *it.read.sources, problems);
   for (const Problem &problem : it.read.problems)
     if (problem.kind == Kind::error)
       it.checks += problem.message + "\n";
   for (const Problem &problem : problems) {
     it.checks += problem.check + "\n";
+    it.where = it.read.sources->text(problem.range);
     it.why += problem.message + ": " + problem.why + "\n";
   }
   return it;
@@ -124,6 +125,32 @@ TEST_CASE("without classes, or with an envelope too small, posting is a warning"
           .checks == "envelope-too-small\n");
   CHECK(posted("posts 1 copy by letter", 4, "mail letter\n  step 9 oz at €0.80 each\n").checks ==
         "two-currencies\n");
+}
+
+TEST_CASE("an envelope in other money is told where it is written, once for all mailings") {
+  const std::string classes = "mail letter\n  step 9 oz at $0.80 each\n"
+                              "envelope kraft\n  size 9in x 6in\n  costs €0.12 each\n";
+  const Posted it = posted("posts 1 copy in kraft\nposts 3 copies in kraft", 4, classes);
+  CHECK(it.checks == "two-currencies\n");
+  CHECK(it.where == "€0.12 each");
+}
+
+TEST_CASE("with a rate of exchange, postage and envelopes are counted in the edition's money") {
+  const Posted it = posted("exchange €1 is $1.50\nposts 4 copies in kraft", 4,
+                           "mail letter\n  step 9 oz at €0.80 each\n"
+                           "mail parcel\n  step 9 oz at $1.10 each\n"
+                           "envelope kraft\n  size 9in x 6in\n  costs €0.10 each\n");
+  CHECK(it.checks.empty());
+  // €0.80 is $1.20, more than the parcel.
+  CHECK(it.mailings[0].postage == Exact::ratio(440, 100));
+  CHECK(it.mailings[0].envelopes == Exact::ratio(60, 100));
+}
+
+TEST_CASE("a mailing as JSON: what weighs, how it goes, what is missed, what it costs") {
+  const Posted it = posted("posts 30 copies in kraft", 24);
+  CHECK(post_as_json(it.read.edition(), it.mailings) == R"([
+    {"copies": 30, "together": 1, "envelope": "kraft", "pieces": [{"pieces": 30, "copies": 1, "width": 648, "height": 432, "thickness": 3.2832, "grams": "37.216", "class": "letter", "up_to": "56.699", "price": "1.10", "room": "19.483", "room_sheets": 4, "missed": {"up_to": "28.35", "price": "0.80", "by": "8.866", "by_sheets": 2}, "classes": [{"class": "letter", "price": "1.10", "refused": []}, {"class": "flat", "price": "2.50", "refused": []}, {"class": "us-letter", "price": null, "refused": []}, {"class": "us-large-envelope", "price": null, "refused": []}]}], "postage": "33.00", "envelopes": "3.60", "total": "36.60", "per_copy": "1.22"}
+  ])");
 }
 
 TEST_CASE("nothing is sent, weighed or stepped below nothing") {

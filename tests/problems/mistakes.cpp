@@ -18,6 +18,8 @@ struct Elsewhere {
   std::string_view check, reason, test;
 };
 constexpr std::array elsewhere{
+    Elsewhere{"borrowed-numbers", "`bodkin arrange` alone says so", "tests/command/arrange.test"},
+    Elsewhere{"no-paper-face", "it takes a machine without faces", "tests/press/papers_told.cpp"},
     Elsewhere{"cannot-arrange", "`bodkin arrange` alone says so", "tests/command/arrange.test"},
     Elsewhere{"wrap-too-narrow", "it takes a gathered book", "tests/sheet/parts.cpp"},
     Elsewhere{"more-problems", "it takes a thousand problems", "tests/problems/sort.cpp"},

@@ -1,0 +1,105 @@
+// The order of work by hand among steps of finish, what has to dry, and how many copies have it.
+#include "paperwork/tasks.hpp"
+
+#include "edition/reading.hpp"
+#include "paperwork/evening.hpp"
+
+#include <doctest/doctest.h>
+#include <string>
+
+using namespace bodkin;
+using namespace bodkin::tests;
+using namespace bodkin::paperwork;
+
+namespace {
+
+std::string with_run(std::string manuscript, std::string_view run) {
+  const std::size_t at = manuscript.find("run ");
+  return manuscript.replace(at, manuscript.find('\n', at) - at, run);
+}
+
+// Not moved: its parts refer to one another.
+struct Planned {
+  Read read;
+  Problems problems;
+  std::vector<CopyPart> parts;
+  Imposition imposition;
+  std::vector<SheetModes> modes{};
+  std::vector<Pass> passes{};
+  ChargedSides sides{};
+  Estimate estimate{};
+
+  explicit Planned(const std::string &rest, std::string_view run = "run 10 copies")
+      : read(tests::read(with_run(small_edition("", rest), run))),
+        parts(impose_parts(read.edition(), *read.sources, problems)), imposition(joined(parts)) {
+    REQUIRE(read.found() == "");
+  }
+  Making making() const {
+    return {read.edition(), parts, imposition, modes, passes, sides, estimate, {}};
+  }
+  // "fold, stamp moon (ink), dry"
+  std::string order() const {
+    const Making making = this->making();
+    const std::vector<MakingTask> tasks = tasks_in_order(making);
+    std::string text;
+    for (const MakingTask &task : tasks) {
+      const Drying drying = drying_after(making, tasks, task);
+      text += (text.empty() ? "" : ", ") + task_name(making, task);
+      text += drying == Drying::ink ? " (ink)" : drying == Drying::label ? " (label)" : "";
+    }
+    return text;
+  }
+};
+
+const std::string stamped = "page 1\n  hand stamp \"moon\"\n    at 1in 1in, 1in x 1in\n"
+                            "    takes 20 s a copy\n";
+
+} // namespace
+
+TEST_CASE("a step that dries, with nothing of its own to dry, is there for ink") {
+  CHECK(Planned(stamped + "finish\n  fold all\n  dry 20 min\n  pack \"a bag\"\n").order() ==
+        "fold, stamp moon, dry, pack");
+}
+
+TEST_CASE("a step that dries glue does not wait for ink, which is given time of its own") {
+  CHECK(Planned(stamped + "finish\n  fold all\n  glue spine\n  dry 20 min\n").order() ==
+        "fold, glue spine, dry, stamp moon (ink)");
+}
+
+TEST_CASE("glue that nothing waits for dries as long as its label says, pencil not at all") {
+  CHECK(Planned("page 1\n  hand number \"in pencil\"\n    at 1in 1in, 1in x 1in\n"
+                "page 2\n  hand tip-in \"a leaf\"\n    at 1in 1in, 1in x 1in\n"
+                "finish\n  fold all\n  glue spine\n")
+            .order() == "fold, glue spine (label), number in pencil, tip-in a leaf (label)");
+}
+
+TEST_CASE("the ink of a stamp is waited for in the plan") {
+  const Planned planned(stamped + "finish\n  fold all\n");
+  const std::vector<WorkOfTask> all = works(planned.making());
+  REQUIRE(all.size() == 2);
+  CHECK(all[1].waits == 10 * 60'000);
+  const Evening evening = plan_evening(all, 1);
+  CHECK(evening.hands_free == 10 * 20'000);
+  CHECK(evening.ends == evening.hands_free + all[1].waits);
+}
+
+TEST_CASE("what only one run has is done to its copies, and printed for them") {
+  const Planned planned("page 1\n  hand stamp \"moon\"\n    at 1in 1in, 1in x 1in\n"
+                        "    takes 20 s a copy\n    only fine\n"
+                        "insert card\n  size 4in x 5in\n  up 2\n  only fine\n"
+                        "  page 1\n    blank\n"
+                        "finish\n  fold all\n",
+                        "run 8 copies called plain\n  run 2 copies, 1 spare called fine");
+  const std::vector<WorkOfTask> all = works(planned.making());
+  REQUIRE(all.size() == 2);
+  CHECK(all[1].name == "stamp moon, fine alone");
+  CHECK(all[1].copies == 3);
+  CHECK(copies_words(planned.making(), 1) == "the 2 fine copies");
+  CHECK(copies_words(planned.making(), std::nullopt) == "all 10 copies");
+  const std::vector<Pile> laid = piles(planned.making());
+  REQUIRE(laid.size() == 2);
+  CHECK(laid[0].sheets == 11); // ten copies and a spare
+  // Three cards, two to a sheet.
+  CHECK(laid[1].sheets == 2);
+  CHECK(laid[1].spare == 1);
+}
