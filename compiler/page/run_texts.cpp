@@ -73,8 +73,12 @@ void run_text(TextId text, const std::vector<TextBox> &boxes, std::span<const Wo
     show(box, std::move(lines), drawings);
     last = &box;
   }
-  if (!empty.empty())
-    problems.push_back(ends_early(workshop, text, empty));
+  for (auto begin = empty.begin(); begin != empty.end();) { // a problem for each part of the copy
+    const auto end = std::find_if(begin, empty.end(),
+                                  [&](const TextBox *box) { return box->part != (*begin)->part; });
+    problems.push_back(ends_early(workshops[(*begin)->part], text, {begin, end}));
+    begin = end;
+  }
   if (last && !flow.ends_at(mark)) {
     const Workshop &workshop = workshops[last->part];
     const Words &words = *last->place.words;
