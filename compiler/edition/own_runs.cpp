@@ -112,6 +112,7 @@ std::optional<Known<std::uint32_t>> only_in(Reader &reader, FactLine line) {
   if (found != runs.end())
     return known(static_cast<std::uint32_t>(found - runs.begin()), line.range());
   std::vector<std::string_view> names;
+  names.reserve(runs.size());
   for (const NamedRun &run : runs)
     names.push_back(run.name);
   Problem problem{.check = "unknown-name",

@@ -88,6 +88,7 @@ std::vector<std::int64_t> copies_on(const Edition &edition, const Sheet &sheet, 
   if (nth == without_number)
     return std::vector<std::int64_t>(places.size(), spare_copy);
   std::vector<std::int64_t> on;
+  on.reserve(places.size());
   for (const Place &place : places)
     on.push_back(copies.place((stack_of(sheet, cells, side, place) * sheets + nth) /
                               std::max<std::int64_t>(sheet.in_a_copy, 1)));

@@ -184,4 +184,24 @@ TEST_CASE("one run cannot have other matter on an insert that all have") {
         "one run cannot have another insert than the others");
 }
 
+TEST_CASE("standing matter of one run is not laid on an insert that all have") {
+  const std::string_view star = "standing star\n"
+                                "  patch\n"
+                                "    only fine\n"
+                                "    at 0in 0in, 1in x 1in\n"
+                                "    fill black\n";
+  const auto card = [&](std::string_view only) {
+    return std::string(pages) + std::string(star) + "insert card\n" + std::string(only) +
+           "  size quarter-letter\n"
+           "  folding flat\n"
+           "  page 1\n"
+           "    lay star at 1in 1in\n";
+  };
+  const Read all = tests::read(two_runs("", card("")));
+  REQUIRE(all.problem("only-in-a-piece"));
+  CHECK(all.problem("only-in-a-piece")->message ==
+        "what one run alone has is laid on card, which all copies have");
+  CHECK(tests::read(two_runs("", card("  only fine\n"))).problem("only-in-a-piece") == nullptr);
+}
+
 } // namespace bodkin::tests
