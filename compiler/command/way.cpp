@@ -64,6 +64,11 @@ std::vector<std::string> catalogue_families(const Files &files) {
   return families;
 }
 
+// Nothing where the pages are the book's.
+std::string_view name_of(const CopyPart &part) {
+  return part.piece ? std::string_view(part.piece->name) : std::string_view();
+}
+
 void set_pages(WayThrough &way) {
   way.system = machine_faces();
   way.faces.emplace(
@@ -72,9 +77,9 @@ void set_pages(WayThrough &way) {
   way.gallery.emplace(*way.disk.files);
   way.compositor.emplace(way.edition(), way.faces->faces);
   for (const CopyPart &part : way.parts)
-    way.drawings.push_back(
-        compose({*part.edition, part.imposition, way.sources, *way.gallery, *way.compositor},
-                way.problems));
+    way.drawings.push_back(compose(
+        {*part.edition, part.imposition, way.sources, *way.gallery, *way.compositor, name_of(part)},
+        way.problems));
   add(way.problems, way.compositor->problems());
 }
 
@@ -100,8 +105,7 @@ void look_over(WayThrough &way) {
     const auto &own = modes.emplace_back(
         first, first + static_cast<std::ptrdiff_t>(part.imposition.sheets.size()));
     each.push_back({*part.edition, part.imposition, way.drawings[i], own, *way.gallery, way.sources,
-                    part.piece ? std::string_view(part.piece->name) : std::string_view(),
-                    part.sheets_before});
+                    name_of(part), part.sheets_before});
     preflight(each.back(), way.problems);
   }
   preflight(CopyInspection{way.parts, each}, way.problems);

@@ -11,6 +11,8 @@
 #include "sheet/imposition.hpp"
 #include "type/compositor.hpp"
 
+#include <string_view>
+
 namespace bodkin {
 
 struct Workshop {
@@ -19,6 +21,7 @@ struct Workshop {
   const Sources &sources;
   art::Gallery &gallery;
   Compositor &compositor;
+  std::string_view piece{}; // whose pages these are by their own numbers; empty: the book's
 };
 
 Drawings compose(const Workshop &workshop, Problems &problems);
