@@ -66,6 +66,11 @@ std::vector<std::string> catalogue_families(const Files &files) {
   return families;
 }
 
+// Nothing where the pages are the book's.
+std::string_view name_of(const CopyPart &part) {
+  return part.piece ? std::string_view(part.piece->name) : std::string_view();
+}
+
 void set_pages(WayThrough &way) {
   way.system = machine_faces();
   way.faces.emplace(
@@ -148,8 +153,7 @@ void look_over(WayThrough &way) {
     const CopyPart &part = way.parts[i];
     const auto &own = modes.emplace_back(modes_of_part(way, i));
     each.push_back({*part.edition, part.imposition, way.drawings[i], own, *way.gallery, way.sources,
-                    part.piece ? std::string_view(part.piece->name) : std::string_view(),
-                    part.sheets_before});
+                    name_of(part), part.sheets_before});
     preflight(each.back(), way.problems);
   }
   preflight(CopyInspection{way.parts, each}, way.problems);

@@ -43,6 +43,12 @@ private:
 
 } // namespace
 
+std::string_view money_in_words(FactLine line, std::string_view written, Currency read) {
+  if (!line.statement->meant)
+    return written;
+  return read.code() == "USD" ? "$" : read.code() == "GBP" ? "\u00a3" : written;
+}
+
 Currency currency_meant(Currency read, std::string_view written, Currency of_edition) {
   const auto signed_by = [&](std::string_view sign) {
     return written.find(sign) != std::string_view::npos;

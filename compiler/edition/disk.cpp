@@ -164,10 +164,9 @@ private:
   Lookup nearest(std::string_view folder, std::string_view written,
                  const std::vector<std::string> &parts, std::size_t most_bytes) const {
     if (const std::string strokes = with_strokes(written); !strokes.empty()) {
-      Lookup looked = look(folder, strokes, most_bytes);
+      const Lookup looked = look(folder, strokes, most_bytes);
       if (looked.trouble == Trouble::none || !looked.near.empty())
-        return {.trouble = Trouble::absent,
-                .near = looked.near.empty() ? strokes : std::move(looked.near)};
+        return {.trouble = Trouble::absent, .near = looked.near.empty() ? strokes : looked.near};
     }
     Lookup looked = nearest_path(written, parts);
     if (looked.trouble == Trouble::absent && looked.near.empty() && searched_ <= most_searched)
@@ -182,7 +181,7 @@ private:
     for (std::size_t i = 0; i < folders.size() && i < most_folders; ++i) {
       const std::string here = folders[i];
       for (const std::string &found : names_in(here.empty() ? root_ : beside(root_, here))) {
-        const std::string path = here.empty() ? found : here + "/" + found;
+        std::string path = here.empty() ? found : beside(here, found);
         struct stat facts {};
         // Links are not followed: what they lead to may lie outside, or in a circle.
         if (++looked_at > most_names || ::lstat(beside(root_, path).c_str(), &facts) != 0)

@@ -88,10 +88,9 @@ Lookup MemoryFiles::look(std::string_view folder, std::string_view written,
 Lookup MemoryFiles::nearest(std::string_view folder, std::string_view written,
                             const std::vector<std::string> &parts, std::size_t most_bytes) const {
   if (const std::string strokes = with_strokes(written); !strokes.empty()) {
-    Lookup looked = look(folder, strokes, most_bytes);
+    const Lookup looked = look(folder, strokes, most_bytes);
     if (looked.trouble == Trouble::none || !looked.near.empty())
-      return {.trouble = Trouble::absent,
-              .near = looked.near.empty() ? strokes : std::move(looked.near)};
+      return {.trouble = Trouble::absent, .near = looked.near.empty() ? strokes : looked.near};
   }
   Lookup looked = nearest_path(files_, written, parts);
   if (looked.trouble == Trouble::absent && looked.near.empty())

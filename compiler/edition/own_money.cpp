@@ -93,7 +93,8 @@ void take_paid(Reader &reader, FactLine line) {
                                    "what was paid went out of the purse",
                                    "paid       $51.30 for printing"));
   Price price = **amount;
-  price.currency = currency_meant(price.currency, written, reader.edition.currency.value);
+  price.currency = currency_meant(price.currency, money_in_words(line, written, price.currency),
+                                  reader.edition.currency.value);
   reader.edition.paid.push_back({price, paid_for(line.words("what")), line.range(),
                                  only_in(reader, Facts(line).find("only"))});
 }

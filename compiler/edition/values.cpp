@@ -71,8 +71,9 @@ std::optional<Known<Rate>> rate_in(Reader &reader, FactLine line, std::string_vi
                             typed(reader, line.range(), rate->from, positive)));
     return std::nullopt;
   }
-  rate->value.price.currency =
-      currency_meant(rate->value.price.currency, written, reader.edition.currency.value);
+  rate->value.price.currency = currency_meant(
+      rate->value.price.currency, money_in_words(line, written, rate->value.price.currency),
+      reader.edition.currency.value);
   return rate;
 }
 

@@ -1,6 +1,7 @@
 #include "language/meant.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace bodkin::language {
 namespace {
@@ -28,6 +29,25 @@ private:
   std::size_t begin_, own_, meant_, head_ = 0, tail_ = 0;
 };
 
+struct Sign {
+  std::string_view sign, code;
+};
+constexpr std::array<Sign, 3> signs{{{"$", "USD"}, {"\u00a3", "GBP"}, {"\u20ac", "EUR"}}};
+
+// Whether a file has this money alone: where it has several, which one a line meant is a question.
+bool only_money(std::string_view file, Currency currency) {
+  return std::all_of(signs.begin(), signs.end(), [&](const Sign &one) {
+    return (file.find(one.sign) != std::string_view::npos) == (one.code == currency.code());
+  });
+}
+
+bool is_doubtful(const Value &value, std::string_view file) {
+  if (const auto *rate = std::get_if<Rate>(&value))
+    return !only_money(file, rate->price.currency);
+  const auto *price = std::get_if<Price>(&value);
+  return price != nullptr && !only_money(file, price->currency);
+}
+
 } // namespace
 
 void read_as_meant(const Typed &line, const std::string &meant, Tree &tree, Statement &statement) {
@@ -37,7 +57,10 @@ void read_as_meant(const Typed &line, const std::string &meant, Tree &tree, Stat
   const std::size_t before = tree.captures.size();
   Failure failure;
   Cursor cursor{.text = kept, .lexemes = lexemes, .tree = tree, .failure = failure};
-  if (lexemes.empty() || !match(Grammar::of_table(), *statement.entry, 1, cursor)) {
+  const bool fits = !lexemes.empty() && match(Grammar::of_table(), *statement.entry, 1, cursor);
+  if (!fits ||
+      std::any_of(tree.captures.begin() + static_cast<std::ptrdiff_t>(before), tree.captures.end(),
+                  [&](const Capture &capture) { return is_doubtful(capture.value, line.text); })) {
     tree.captures.resize(before);
     return;
   }

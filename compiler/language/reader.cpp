@@ -38,6 +38,12 @@ bool stands_behind(std::string_view word, std::string_view parent) {
                      [&](const Entry *entry) { return entry_of(entry->word, parent) == entry; });
 }
 
+// A program, a picture, an archive, or text of two bytes a letter: no line of it is anybody's.
+bool is_no_text(std::string_view text) {
+  constexpr long many = 16;
+  return std::count(text.begin(), text.end(), '\0') >= many;
+}
+
 } // namespace
 
 Tree read(FileId file, const Sources &sources, Problems &problems) {
@@ -50,7 +56,7 @@ Reader::Reader(FileId file, const Sources &sources, Problems &problems)
   tree_.file = file;
   all_text_ = first_malformed(text_) == std::string_view::npos;
   if (!all_text_)
-    text_ = tree_.unescaped.emplace_back(well_formed(text_));
+    text_ = tree_.unescaped.emplace_back(is_no_text(text_) ? "" : well_formed(text_));
   tree_.statements.reserve(text_.size() / bytes_a_statement);
   tree_.captures.reserve(text_.size() / bytes_a_statement);
   in_large_pages(tree_.statements.data(), tree_.statements.capacity() * sizeof(Statement));
@@ -67,6 +73,10 @@ Tree Reader::read() {
   Line line;
   while (next_line(line))
     read_line(line);
+  if (text_.empty() && !all_text_) {
+    malformed_at_ = first_malformed(sources_.text(tree_.file));
+    malformed_lines_ = 1;
+  }
   if (malformed_lines_ != 0)
     problems_.push_back(malformed_bytes(tree_.file, sources_.text(tree_.file),
                                         static_cast<std::uint32_t>(malformed_at_),

@@ -56,11 +56,14 @@ std::string written(Length length, Ruler ruler) {
 std::string written_down(Length length, Ruler ruler) {
   const bool metric = ruler == Ruler::millimetres;
   const std::int64_t unit = metric ? Length::per_mm : Length::per_inch;
-  const std::int64_t finest = unit / (metric ? 1000 : 10'000),
-                     coarser = unit / (metric ? 100 : 1000);
-  if (length.units() % finest != 0 && length.units() % (Length::per_inch / 16) != 0)
+  const bool exact = length.units() % (unit / (metric ? 1000 : 10'000)) == 0 ||
+                     (!metric && length.units() % (Length::per_inch / 16) == 0);
+  const std::int64_t coarser = unit / (metric ? 100 : 1000);
+  if (!exact)
     length = Length::units(length.units() / coarser * coarser);
-  return length == Length{} ? "0" : metric ? in_millimetres(length, 3) : in_inches(length, 4);
+  if (length == Length{})
+    return "0";
+  return metric ? in_millimetres(length, 3) : in_inches(length, 4);
 }
 
 Length ruled_up(Length length, Ruler ruler) {

@@ -11,6 +11,8 @@
 #include "sheet/parts.hpp"
 #include "type/compositor.hpp"
 
+#include <string_view>
+
 namespace bodkin {
 
 struct Workshop {
@@ -19,7 +21,7 @@ struct Workshop {
   const Sources &sources;
   art::Gallery &gallery;
   Compositor &compositor;
-  std::string_view piece{}; // its name; empty: the book
+  std::string_view piece{}; // whose pages these are by their own numbers; empty: the book's
 };
 
 Drawings compose(const Workshop &workshop, Problems &problems);

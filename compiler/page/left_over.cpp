@@ -23,6 +23,12 @@ const Element &element_of(const Workshop &workshop, const TextBox &box) {
   return workshop.edition[box.place.element];
 }
 
+// "page 1 of card"
+std::string page_in_words(const Workshop &workshop, int page) {
+  return workshop.piece.empty() ? fmt::format("page {}", page)
+                                : fmt::format("page {} of {}", page, workshop.piece);
+}
+
 std::string breaking_off(const LeftOver &left) {
   return left.last_words.empty() ? std::string("not one line of it fits")
                                  : fmt::format("it breaks off at “{}”", left.last_words);
@@ -95,8 +101,9 @@ Problem left_over_alone(const Workshop &workshop, const WordsPlace &place, int p
   Problem problem;
   problem.check = "left-over-text";
   problem.range = element.range;
-  problem.message = fmt::format("{} ({}) of these words have no room in their place on page {}",
-                                counted(left.lines, "line"), counted(left.words, "word"), page);
+  problem.message = fmt::format("{} ({}) of these words have no room in their place on {}",
+                                counted(left.lines, "line"), counted(left.words, "word"),
+                                page_in_words(workshop, page));
   problem.why = fmt::format("{}; the place holds {} of {} words; text is never shrunk or dropped "
                             "to fit",
                             breaking_off(left), left.words_set, words);
@@ -149,9 +156,9 @@ std::string as_list(const std::vector<int> &pages) {
 }
 
 std::vector<int> pages_of(const std::vector<const TextBox *> &boxes) {
-  std::vector<int> pages;
-  for (const TextBox *box : boxes)
-    pages.push_back(box->page);
+  std::vector<int> pages(boxes.size());
+  std::transform(boxes.begin(), boxes.end(), pages.begin(),
+                 [](const TextBox *box) { return box->page; });
   std::sort(pages.begin(), pages.end());
   pages.erase(std::unique(pages.begin(), pages.end()), pages.end());
   return pages;

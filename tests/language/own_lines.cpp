@@ -172,6 +172,14 @@ TEST_CASE("a line is read as it was meant, so that nothing follows from half of 
         "1/2in 1/2in, 4,5in x 3in");
 }
 
+TEST_CASE("where a file has several moneys, none is taken for the one that was meant") {
+  const Reading mixed("edition \"Bus\"\n  budget £3 a copy\n  price 2,50 €\n");
+  CHECK(mixed.problems[0].type[0].line == "price €2.50");
+  CHECK_FALSE(mixed.line("price").meant);
+  const Reading euros("edition \"Bus\"\n  budget €3 a copy\n  price 2,50 €\n");
+  CHECK(euros.line("price").meant);
+}
+
 TEST_CASE("values of a mended line keep their exact words where the slip is elsewhere") {
   const Reading reading("page 4 on rose in colour\n");
   const language::Statement &page = reading.line("page");

@@ -78,3 +78,17 @@ TEST_CASE("in a sentence lengths are no finer than a maker reads them") {
   CHECK(mm(Length::inches(1, 16)) == "1.6mm");
   CHECK(mm(Length::inches(23, 1000)) == "0.58mm");
 }
+
+TEST_CASE("a length that is to fit is written no longer than it is") {
+  // Divisions worked out by hand.
+  CHECK(written_down(Length::mm(297) / 3, Ruler::millimetres) == "99mm");
+  CHECK(written_down((Length::mm(297) - Length::inches(1, 2)) / 4, Ruler::millimetres) ==
+        "71.075mm");
+  CHECK(written_down(Length::mm(100) / 3, Ruler::millimetres) == "33.33mm");
+  CHECK(written_down(Length::inches(11) / 3, Ruler::inches) == "3.666in");
+  CHECK(written_down(Length::inches(17, 4), Ruler::inches) == "4 1/4in");
+  CHECK(written_down(Length::inches(25, 10'000), Ruler::inches) == "0.0025in");
+  CHECK(written_down(Length::inches(1, 16), Ruler::millimetres) == "1.58mm");
+  CHECK(written_down(Length(), Ruler::millimetres) == "0");
+  CHECK(written_down(Length::inches(17, 2), Ruler::millimetres) == "215.9mm");
+}
