@@ -135,14 +135,10 @@ std::string instead_of(const GuideWriter &writer, const Sheet &book) {
 }
 
 // What is seen of a sheet that lies so in the heap: "pile 6: 12 and 13".
-std::string name_in_heap(const GuideWriter &writer, const PartFolding &of, int sheet) {
+std::string name_in_heap(const PartFolding &of, int sheet) {
   const Sheet &paper = of.part.imposition.sheets[static_cast<std::size_t>(sheet)];
   const int side = of.folding.steps.empty() || of.folded.front_up ? 0 : 1;
-  return fmt::format(
-      "pile {}: {}",
-      writer.making.imposition.sheets[static_cast<std::size_t>(sheet + of.part.sheets_before)]
-          .number,
-      pages_on(paper, side));
+  return fmt::format("pile {}: {}", paper.number + of.part.sheets_before, pages_on(paper, side));
 }
 
 void show_heap(GuideWriter &writer, const PartFolding &of, bool first_on_top, const Size &size) {
@@ -151,7 +147,7 @@ void show_heap(GuideWriter &writer, const PartFolding &of, bool first_on_top, co
     return;
   Heap heap{size, {}};
   for (int i = 0; i < of.sheets; ++i)
-    heap.names.push_back(name_in_heap(writer, of, first_on_top ? of.sheets - 1 - i : i));
+    heap.names.push_back(name_in_heap(of, first_on_top ? of.sheets - 1 - i : i));
   writer.leaflet.add(
       Pictures{{{heap, "Fanned out here, so that each is seen; they lie edge on edge.", true}},
                Length::inches(11, 10)});

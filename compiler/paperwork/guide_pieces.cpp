@@ -54,6 +54,7 @@ std::string in_words(const GuideWriter &writer, const CutLines &lines) {
   std::string text;
   const auto add = [&](const std::set<Length> &at, std::string_view from) {
     std::vector<std::string> measures;
+    measures.reserve(at.size());
     for (const Length length : at)
       measures.push_back(writer.ruled(length));
     if (!measures.empty())
@@ -129,6 +130,7 @@ void tell_band(GuideWriter &writer, const CopyPart &part) {
   }
   chain(writer, at, size.width, true, picture);
   std::vector<std::string> names;
+  names.reserve(panels.size());
   for (const BandPart &panel : panels)
     names.emplace_back(name_of(panel.panel));
   writer.say(fmt::format("Fold it, its print outside, at {} from the left end. Lay it round the "

@@ -57,7 +57,7 @@ std::string paper_in_a_sentence(const std::string &title, const std::string &nam
 }
 
 std::string machine_in_a_sentence(const std::string &title, const std::string &name) {
-  const std::string machine = in_a_sentence(title, name, of_machines);
+  std::string machine = in_a_sentence(title, name, of_machines);
   for (const std::string_view word : {"the ", "a ", "an ", "my ", "our ", "The ", "A ", "Our "})
     if (machine.starts_with(word))
       return machine;
