@@ -42,8 +42,9 @@ std::optional<Shown> cut_apart(const GuideWriter &writer, const CopyPart &part) 
       picture.dimensions.push_back(
           {{}, {{}, cut.start.y}, writer.exact(cut.start.y), Beside::left});
   }
-  return Shown{picture, fmt::format("Cut {} out of each sheet of pile {}, along these lines.",
-                                    sheet.up, piles_of(part))};
+  return Shown{picture,
+               fmt::format("Cut {} out of each sheet of {} {}, along these lines.", sheet.up,
+                           part.imposition.sheets.size() == 1 ? "pile" : "piles", piles_of(part))};
 }
 
 // Goes through the binding, or is a side of the book itself.

@@ -184,7 +184,10 @@ void tell_step(GuideWriter &writer, std::size_t step) {
   const Edition &edition = writer.edition();
   const FinishStep &of = edition.finish[step];
   const FinishTold told = finish_told(edition, writer.making.imposition)[step];
-  writer.step(heading_of(of));
+  const bool apart = cuts_sheets(of) && writer.making.imposition.sheets.front().up > 1;
+  writer.step(apart ? "Cut the sheets apart" : heading_of(of));
+  if (apart)
+    tell_cutting_apart(writer, writer.making.parts.front());
   if (of.kind == StepKind::fold)
     tell_folding(writer, writer.making.parts.front());
   if (of.kind == StepKind::collate && !tell_gathering(writer))
