@@ -55,6 +55,11 @@ std::string_view name_of(StepOn on); // empty for what is unsaid
 // "glue spine", "trim"
 std::string name_of(const FinishStep &step);
 
+// The flat sheets: apart, or down to size.
+inline bool cuts_sheets(const FinishStep &step) {
+  return step.kind == StepKind::cut && step.on == StepOn::sheets;
+}
+
 // What a printer's offer holds (29): the rest stays the maker's.
 bool comes_with_a_bid(StepKind kind);
 // The usual care with blades, needles and glue, as a whole sentence; empty where a step has none of

@@ -240,9 +240,12 @@ void tell_step(GuideWriter &writer, const MakingTask &task) {
   const Edition &edition = writer.edition();
   const FinishStep &of = edition.finish[step];
   const FinishTold told = finish_told(edition, writer.making.imposition)[step];
-  writer.step(heading_of(of));
+  const bool apart = cuts_sheets(of) && writer.making.imposition.sheets.front().up > 1;
+  writer.step(apart ? "Cut the sheets apart" : heading_of(of));
   if (task.only)
     writer.say(fmt::format("This is done on {} alone.", copies_words(edition, task.only)));
+  if (apart)
+    tell_cutting_apart(writer, writer.making.parts.front());
   if (of.kind == StepKind::fold)
     tell_folding(writer, writer.making.parts.front());
   if (of.kind == StepKind::collate && !tell_gathering(writer))

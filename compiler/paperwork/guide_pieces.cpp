@@ -98,10 +98,10 @@ std::optional<Shown> cut_apart(const GuideWriter &writer, const CopyPart &part) 
   chain(writer, lines.across, sheet.size.width, true, picture);
   chain(writer, lines.down, sheet.size.height, false, picture);
   const std::string at = in_words(writer, lines);
-  return Shown{
-      picture,
-      fmt::format("Cut {} out of each sheet of pile {}, its front up, along these lines{}.",
-                  sheet.up, piles_of(part), at.empty() ? "" : ": " + at)};
+  return Shown{picture,
+               fmt::format("Cut {} out of each sheet of {} {}, its front up, along these lines{}.",
+                           sheet.up, part.imposition.sheets.size() == 1 ? "pile" : "piles",
+                           piles_of(part), at.empty() ? "" : ": " + at)};
 }
 
 // Goes through the binding, or is a side of the book itself.

@@ -51,7 +51,8 @@ void tell_tasks(GuideWriter &writer) {
   const bool folds = std::any_of(finish.begin(), finish.end(), [](const FinishStep &step) {
     return step.kind == StepKind::fold;
   });
-  if (writer.making.imposition.sheets.front().up > 1) {
+  if (writer.making.imposition.sheets.front().up > 1 &&
+      std::none_of(finish.begin(), finish.end(), cuts_sheets)) {
     writer.step("Cut the sheets apart");
     tell_cutting_apart(writer, writer.making.parts.front());
   }

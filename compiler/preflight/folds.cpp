@@ -59,7 +59,26 @@ Problem uncreased_card(const Inspection &inspection, const Sheet &sheet, const S
   return problem;
 }
 
-Problem cross_grain(const Inspection &inspection, StockId id) {
+bool has_spine(const Sheet &sheet) {
+  return std::any_of(sheet.folds.begin(), sheet.folds.end(),
+                     [](const Sheet::FoldLine &fold) { return fold.spine; });
+}
+
+std::string_view comes_of_it(const Sheet &sheet, bool rough) {
+  if (!rough)
+    return "that matters little";
+  return has_spine(sheet) ? "the fold comes out rough and the booklet springs open"
+                          : "the fold comes out rough and springs open";
+}
+
+std::string_view which_folds(const Sheet &sheet) {
+  const bool some_along = std::any_of(sheet.folds.begin(), sheet.folds.end(),
+                                      [](const Sheet::FoldLine &fold) { return fold.along_grain; });
+  return some_along && !has_spine(sheet) ? "most of its folds lie" : "the fold lies";
+}
+
+Problem cross_grain(const Inspection &inspection, const Sheet &sheet) {
+  const StockId id = sheet.stock;
   const Stock &stock = inspection.edition[id];
   const Grammage grammage = (*stock.weight)->grammage;
   Problem problem;
@@ -68,11 +87,10 @@ Problem cross_grain(const Inspection &inspection, StockId id) {
   problem.range = stock_range(inspection, id, stock.grain.from);
   problem.message = fmt::format("{} is folded across its grain", stock.name);
   const bool long_grain = *stock.grain == Grain::along_long_edge;
-  problem.why = fmt::format(
-      "its fibres run along the sheet's {} edge and the fold lies across them; at {:.0f} gsm {}",
-      long_grain ? "long" : "short", grammage.gsm(),
-      grammage > rough_across ? "the fold comes out rough and the booklet springs open"
-                              : "that matters little");
+  problem.why =
+      fmt::format("its fibres run along the sheet's {} edge and {} across them; at {:.0f} gsm {}",
+                  long_grain ? "long" : "short", which_folds(sheet), grammage.gsm(),
+                  comes_of_it(sheet, grammage > rough_across));
   if (stock.sheet)
     retype_stock(inspection, problem, id, stock.grain.from, long_grain ? "short" : "long",
                  fmt::format("sheet      {}, grain {}",
@@ -82,16 +100,26 @@ Problem cross_grain(const Inspection &inspection, StockId id) {
   return problem;
 }
 
+// Flaps fold under on three sides, so that two of them may be spared.
+bool most_across(const Sheet &sheet) {
+  Length across, along;
+  for (const Sheet::FoldLine &fold : sheet.folds)
+    (fold.along_grain ? along : across) += fold.end.x - fold.start.x + fold.end.y - fold.start.y;
+  return across > along;
+}
+
 // Leaves should turn along the grain. A folder has no leaves: where its folds run both ways, some
 // of them cross the grain however the sheet is cut.
-bool across_grain(const Sheet &sheet, const Stock &stock) {
+bool across_grain(const Sheet &sheet, const Stock &stock, bool leaves_turn) {
   if (*stock.grain == Grain::unsaid || sheet.folds.empty())
     return false;
   const auto spine = [](const Sheet::FoldLine &fold) { return fold.spine; };
   const auto across = [](const Sheet::FoldLine &fold) { return !fold.along_grain; };
-  if (std::any_of(sheet.folds.begin(), sheet.folds.end(), spine))
+  if (has_spine(sheet))
     return std::any_of(sheet.folds.begin(), sheet.folds.end(),
                        [&](const Sheet::FoldLine &fold) { return spine(fold) && across(fold); });
+  if (leaves_turn)
+    return most_across(sheet);
   return std::all_of(sheet.folds.begin(), sheet.folds.end(), across);
 }
 
@@ -109,8 +137,9 @@ void check_folds(const Inspection &inspection, Problems &problems) {
     if (is_card(inspection, sheet) && !creased(inspection.edition, sheet.number) &&
         cards.insert({sheet.stock, sheet.number == 1}).second)
       problems.push_back(uncreased_card(inspection, sheet, stock));
-    if (across_grain(sheet, stock) && crossed.insert(sheet.stock).second)
-      problems.push_back(cross_grain(inspection, sheet.stock));
+    if (across_grain(sheet, stock, inspection.imposition.leaves_turn) &&
+        crossed.insert(sheet.stock).second)
+      problems.push_back(cross_grain(inspection, sheet));
   }
 }
 
