@@ -56,6 +56,7 @@ void run_text(TextId text, const std::vector<TextBox> &boxes, const Workshop &wo
   Mark mark;
   const TextBox *last = nullptr;
   std::vector<const TextBox *> empty;
+  bool any_set = false;
   for (const std::size_t index : way) {
     const TextBox &box = boxes[index];
     if (*box.place.words->style == StyleId::none)
@@ -64,10 +65,12 @@ void run_text(TextId text, const std::vector<TextBox> &boxes, const Workshop &wo
       style = *box.place.words->style;
       flow = workshop.compositor.flow(prose, style);
     }
-    if (last && flow.ends_at(mark) && !prose.blocks.empty())
+    if (any_set && flow.ends_at(mark) && !prose.blocks.empty())
       empty.push_back(&box);
     std::vector<Line> lines;
     mark = fill_place(box.place, workshop.compositor, workshop.edition[style], flow, mark, lines);
+    // In a face that is missing no word is set: that was told, and this is no end.
+    any_set = any_set || !lines.empty();
     show(box, std::move(lines), drawings);
     last = &box;
   }
