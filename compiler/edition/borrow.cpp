@@ -81,10 +81,20 @@ private:
       reader_.report(missing_shelf(line));
       return nullptr;
     }
-    const Manuscript *opened = open(std::string(name), true);
-    if (!opened)
-      reader_.report(missing_shelf(line));
-    return opened;
+    if (const Manuscript *opened = open(std::string(name), true))
+      return opened;
+    reader_.report(missing_shelf(line));
+    return meant_on_shelf(line, name);
+  }
+
+  // What a misspelt name means is borrowed: nobody asks for each thing in it once more.
+  const Manuscript *meant_on_shelf(FactLine line, std::string_view name) {
+    const auto near = reader_.near(name, {shelf().begin(), shelf().end()});
+    if (!near)
+      return nullptr;
+    if (const Manuscript *known = already(fmt::format("stdlib/{}.bodkin", *near), line))
+      return is_open(known) ? nullptr : known;
+    return open(std::string(*near), true);
   }
 
   // Each folder is looked into once, however many lines name what is not there.

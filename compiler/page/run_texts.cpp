@@ -57,6 +57,7 @@ void run_text(TextId text, const std::vector<TextBox> &boxes, std::span<const Wo
   Mark mark;
   const TextBox *last = nullptr;
   std::vector<const TextBox *> empty;
+  bool any_set = false;
   for (const std::size_t index : way) {
     const TextBox &box = boxes[index];
     const Workshop &workshop = workshops[box.part];
@@ -66,10 +67,12 @@ void run_text(TextId text, const std::vector<TextBox> &boxes, std::span<const Wo
       style = *box.place.words->style;
       flow = workshop.compositor.flow(prose, style);
     }
-    if (last && flow.ends_at(mark) && !prose.blocks.empty())
+    if (any_set && flow.ends_at(mark) && !prose.blocks.empty())
       empty.push_back(&box);
     std::vector<Line> lines;
     mark = fill_place(box.place, workshop.compositor, workshop.edition[style], flow, mark, lines);
+    // In a face that is missing no word is set: that was told, and this is no end.
+    any_set = any_set || !lines.empty();
     show(box, std::move(lines), drawings);
     last = &box;
   }

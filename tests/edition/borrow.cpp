@@ -79,6 +79,12 @@ TEST_CASE("a shelf that is not there is answered with what is there") {
   CHECK(r.problems[0].type[0].line == "borrow \"stocks/us\"");
 }
 
+TEST_CASE("of a shelf whose name is misspelt all that was meant is there") {
+  const Read r = read("borrow \"stocks/uss\"\n" +
+                      small_edition("cover on card", "stock card like cover-65\npage 1-4\n"));
+  CHECK(r.found() == "error almanac.bodkin:1:8 missing-shelf\n");
+}
+
 TEST_CASE("a borrowed file holds no page, and the rest of it counts all the same") {
   const Read r = read("borrow \"a.bodkin\"\n" + small_edition("", "page 1 on rose\n"),
                       {{"a.bodkin", "page 2\n" + stock("rose", "70")}});

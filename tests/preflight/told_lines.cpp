@@ -191,6 +191,15 @@ TEST_CASE("a text that ends early leaves the pages that it does not fill") {
             .found() == "");
 }
 
+TEST_CASE("where the face of a text is missing, its places are not said to stay empty") {
+  std::string text = booklet("pages 4", "text year\n  says \"One line.\"\npage 1-4\n"
+                                        "  words of year in body\n    at 1in 1in, 3in x 3in\n");
+  text.replace(text.find("face book 11/14"), 15, "face bok 11/14");
+  const Inspected it = walked(text);
+  for (const Problem &problem : it.before)
+    CHECK(problem.check != "text-ends-early");
+}
+
 TEST_CASE("a page guessed from a misspelt word is spoken of by its own") {
   const Inspected it = walked(booklet("pages 4", "pge 2\n  picture \"art/red.png\"\n"
                                                  "    at 1/2in 1/2in, 3in x 3in\n"
