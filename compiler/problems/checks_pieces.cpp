@@ -46,8 +46,7 @@ constexpr Check table[] = {
      "Two books stapled back to back open from opposite sides: where the one has its spine the "
      "other has its fore-edge. A wrap has one fold and goes round one spine, so that it would "
      "hold one of them shut.",
-     "Give the outermost sheet of each book the paper of a cover.",
-     "page 1 on board\n"},
+     "Give the outermost sheet of each book the paper of a cover.", "page 1 on board\n"},
     {"knife-through-fold", Kind::error, "The knife would cut a fold-out apart",
      "What goes at the centre lies in the pile when the fore-edge is cut. A fold that reaches past "
      "the cut is cut off, and the panel behind it falls out. The sheets of the book push the "
