@@ -101,7 +101,9 @@ constexpr std::size_t slot_count = 2048; // a power of two, four times the words
 std::size_t first_slot(std::string_view word, Context under) {
   if (word.empty())
     return 0;
-  const auto letter = [word](std::size_t at) { return static_cast<unsigned char>(word[at]); };
+  const auto letter = [word](std::size_t at) {
+    return std::size_t{static_cast<unsigned char>(word[at])};
+  };
   const std::size_t mixed =
       ((static_cast<std::size_t>(under) * 37 + word.size()) * 31 + letter(0)) * 29 +
       letter(word.size() / 2) * 17 + letter(word.size() - 1);

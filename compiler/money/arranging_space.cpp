@@ -37,9 +37,7 @@ void OrderSpace::gather_groups() {
   std::map<std::tuple<std::vector<int>, bool, bool>, std::size_t> known;
   for (const MovingBlock &block : task_.blocks) {
     if (block.stays) {
-      for (int i = 0; i < block.length(); ++i)
-        fixed_[static_cast<std::size_t>(block.first + i)] =
-            block.kinds[static_cast<std::size_t>(i)];
+      std::ranges::copy(block.kinds, fixed_.begin() + block.first);
       continue;
     }
     const auto [entry, fresh] =
@@ -112,7 +110,7 @@ bool OrderSpace::fits(const Group &group, int first, int here, const Taken &take
   if ((group.from_left && first % 2 != 0) || (group.from_right && first % 2 == 0))
     return false;
   for (int i = 0; i < length; ++i) {
-    const auto place = static_cast<std::size_t>(first + i);
+    const auto place = static_cast<std::size_t>(first) + static_cast<std::size_t>(i);
     const auto kind = static_cast<std::size_t>(group.kinds[static_cast<std::size_t>(i)]);
     if (task_.places[place].shape != task_.kinds[kind].shape || fixed_[place] >= 0)
       return false;

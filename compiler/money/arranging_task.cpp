@@ -49,8 +49,7 @@ Nano cost_of(const SheetUse &settled, const Costs &costs) {
 std::vector<SheetUse> sheets_of(const Task &task, const std::vector<int> &order) {
   std::vector<int> kind_of(order.size());
   for (const MovingBlock &block : task.blocks)
-    for (int i = 0; i < block.length(); ++i)
-      kind_of[static_cast<std::size_t>(block.first + i)] = block.kinds[static_cast<std::size_t>(i)];
+    std::ranges::copy(block.kinds, kind_of.begin() + block.first);
   std::vector<SheetUse> uses(task.sheets.size());
   for (std::size_t page = 1; page < order.size(); ++page) {
     const PagePlaceInBook &place = task.places[page];

@@ -4,7 +4,6 @@
 #include "page/outline.hpp"
 
 #include <algorithm>
-#include <compare>
 #include <utility>
 
 namespace bodkin {
@@ -129,10 +128,7 @@ void lay_pages(const Composing &composing) {
 
 // Where a reader who leafs through the copy comes to a page of a part: at which page of the book,
 // and after how much of what lies there.
-struct Reading {
-  int at = 0, after = 0;
-  auto operator<=>(const Reading &) const = default;
-};
+using Reading = std::pair<int, int>;
 
 Reading reading_of(const CopyPart &part, int page, int book_pages) {
   if (!part.piece)

@@ -40,11 +40,10 @@ std::vector<std::size_t> way_through(TextId text, const std::vector<TextBox> &bo
   return way;
 }
 
-void show(const TextBox &box, std::vector<Line> lines, std::vector<Drawings> &drawings) {
+void show(const TextBox &box, const std::vector<Line> &lines, std::vector<Drawings> &drawings) {
   for (const TextBox::Shown &shown : box.shown) {
     auto &item = drawings[box.part].pages[static_cast<std::size_t>(shown.page)].items[shown.item];
-    const bool last = &shown == &box.shown.back();
-    std::get<SetWords>(item.what).lines = last ? std::move(lines) : lines;
+    std::get<SetWords>(item.what).lines = lines;
   }
 }
 
@@ -73,7 +72,7 @@ void run_text(TextId text, const std::vector<TextBox> &boxes, std::span<const Wo
     mark = fill_place(box.place, workshop.compositor, workshop.edition[style], flow, mark, lines);
     // In a face that is missing no word is set: that was told, and this is no end.
     any_set = any_set || !lines.empty();
-    show(box, std::move(lines), drawings);
+    show(box, lines, drawings);
     last = &box;
   }
   for (auto begin = empty.begin(); begin != empty.end();) { // a problem for each part of the copy

@@ -20,7 +20,7 @@ struct FromEdge {
   bool from_end = false;
 };
 
-FromEdge nearer(FromEdge start, FromEdge end) {
+FromEdge nearer(const FromEdge &start, const FromEdge &end) {
   return start.distance <= end.distance ? start : end;
 }
 
@@ -53,7 +53,7 @@ std::string heading_of(const Element &element) {
   const auto *hand = std::get_if<Hand>(&element.what);
   if (hand == nullptr)
     return fmt::format("Work on the {}", name_of(element));
-  const std::string text = harmless(hand->text);
+  std::string text = harmless(hand->text);
   switch (hand->kind) {
   case HandKind::stamp:
     return "Stamp: " + text;

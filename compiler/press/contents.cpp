@@ -20,7 +20,7 @@ void Contents::matrix(const Transform &map) { append_matrix(text_, map); }
 
 void Contents::clip(const Polygon &corners) { append_clip(text_, corners); }
 
-void Contents::draw(QPDFObjectHandle xobject) {
+void Contents::draw(const QPDFObjectHandle &xobject) {
   text_ += "/X" + std::to_string(drawn_.size()) + " Do\n";
   drawn_.push_back(xobject);
 }
@@ -31,7 +31,7 @@ void Contents::draw(const Strokes &drawing) {
   restore();
 }
 
-void Contents::state(QPDFObjectHandle graphics_state) {
+void Contents::state(const QPDFObjectHandle &graphics_state) {
   text_ += "/G" + std::to_string(states_.size()) + " gs\n";
   states_.push_back(graphics_state);
 }
@@ -52,12 +52,13 @@ QPDFObjectHandle Contents::resources() const {
   return resources;
 }
 
-QPDFObjectHandle Contents::page(QPDF &pdf, QPDFObjectHandle box) const {
+QPDFObjectHandle Contents::page(QPDF &pdf, const QPDFObjectHandle &box) const {
   ContentStreams none;
   return page(pdf, box, none);
 }
 
-QPDFObjectHandle Contents::page(QPDF &pdf, QPDFObjectHandle box, ContentStreams &streams) const {
+QPDFObjectHandle Contents::page(QPDF &pdf, const QPDFObjectHandle &box,
+                                ContentStreams &streams) const {
   QPDFObjectHandle page = QPDFObjectHandle::newDictionary();
   page.replaceKey("/Type", name("/Page"));
   page.replaceKey("/MediaBox", box);
@@ -71,7 +72,7 @@ QPDFObjectHandle Contents::page(QPDF &pdf, QPDFObjectHandle box, ContentStreams 
   return pdf.makeIndirectObject(page);
 }
 
-QPDFObjectHandle Contents::form(QPDF &pdf, QPDFObjectHandle box) const {
+QPDFObjectHandle Contents::form(QPDF &pdf, const QPDFObjectHandle &box) const {
   QPDFObjectHandle form = content_stream(pdf, text_);
   QPDFObjectHandle dict = form.getDict();
   dict.replaceKey("/Type", name("/XObject"));

@@ -23,16 +23,16 @@ public:
   void restore() { text_ += "Q\n"; }
   void matrix(const Transform &map);
   void clip(const Polygon &corners);
-  void draw(QPDFObjectHandle xobject);
-  void state(QPDFObjectHandle graphics_state);
+  void draw(const QPDFObjectHandle &xobject);
+  void state(const QPDFObjectHandle &graphics_state);
   void draw(const Strokes &drawing);
   bool empty() const { return text_.empty(); }
 
   // `box` is what the page, or form, measures.
-  QPDFObjectHandle page(QPDF &pdf, QPDFObjectHandle box) const;
+  QPDFObjectHandle page(QPDF &pdf, const QPDFObjectHandle &box) const;
   // Pages that place other objects in the same way have one stream.
-  QPDFObjectHandle page(QPDF &pdf, QPDFObjectHandle box, ContentStreams &streams) const;
-  QPDFObjectHandle form(QPDF &pdf, QPDFObjectHandle box) const;
+  QPDFObjectHandle page(QPDF &pdf, const QPDFObjectHandle &box, ContentStreams &streams) const;
+  QPDFObjectHandle form(QPDF &pdf, const QPDFObjectHandle &box) const;
 
 private:
   QPDFObjectHandle resources() const;

@@ -12,8 +12,8 @@ namespace {
 QPDFObjectHandle name(const char *text) { return QPDFObjectHandle::newName(text); }
 QPDFObjectHandle number(long long value) { return QPDFObjectHandle::newInteger(value); }
 
-QPDFObjectHandle new_image(QPDF &pdf, long long width, long long height, QPDFObjectHandle space,
-                           int bits) {
+QPDFObjectHandle new_image(QPDF &pdf, long long width, long long height,
+                           const QPDFObjectHandle &space, int bits) {
   QPDFObjectHandle stream = pdf.newStream();
   QPDFObjectHandle dict = stream.getDict();
   dict.replaceKey("/Type", name("/XObject"));
@@ -94,7 +94,8 @@ QPDFObjectHandle image_of(QPDF &pdf, const art::Bits &bits) {
   return image;
 }
 
-QPDFObjectHandle image_of_jpeg(QPDF &pdf, std::string data, int width, int height, int components) {
+QPDFObjectHandle image_of_jpeg(QPDF &pdf, const std::string &data, int width, int height,
+                               int components) {
   QPDFObjectHandle image = new_image(pdf, width, height, space_of(components), 8);
   image.replaceStreamData(data, name("/DCTDecode"), QPDFObjectHandle::newNull());
   return image;

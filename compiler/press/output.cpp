@@ -264,7 +264,7 @@ void Outputs::proof(const Sink &sink) {
 void Outputs::write(const std::vector<QPDFObjectHandle> &pages, std::string_view kind,
                     const Sink &sink) {
   write_pdf(plates_.pdf(), pages, imprint_, kind, sink);
-  for (QPDFObjectHandle form : passing_)
+  for (const QPDFObjectHandle &form : passing_)
     plates_.pdf().replaceObject(form.getObjGen(), QPDFObjectHandle::newNull());
   passing_.clear();
 }

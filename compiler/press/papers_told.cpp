@@ -108,7 +108,7 @@ Problems lacking_on_papers(const PapersAsked &asked, LeafletType &type) {
       const auto known = std::find_if(lacking.begin(), lacking.end(),
                                       [&](const auto &other) { return other.first == character; });
       if (known == lacking.end())
-        lacking.push_back({std::move(character), {paper.file}});
+        lacking.emplace_back(std::move(character), std::vector{paper.file});
       else
         known->second.push_back(paper.file);
     }

@@ -161,8 +161,8 @@ private:
     return std::nullopt;
   }
 
-  static Layer placed(const PictureLayer &layer, const Transform &unit, QPDFObjectHandle xobject,
-                      const Transform &to_picture) {
+  static Layer placed(const PictureLayer &layer, const Transform &unit,
+                      const QPDFObjectHandle &xobject, const Transform &to_picture) {
     return {.xobject = xobject,
             .to_page = unit * to_picture,
             .clip = layer.clip,
