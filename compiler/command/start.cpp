@@ -73,7 +73,13 @@ bool is_a_beginning(const Options &options, const std::vector<std::string> &name
   const std::vector<std::string_view> words(names.begin(), names.end());
   if (std::find(words.begin(), words.end(), options.start_as) != words.end())
     return true;
-  const auto near = language::nearest(options.start_as, words);
+  auto near = language::nearest(options.start_as, words);
+  // `a5` is part of a name; the nearest by letters would be any short one.
+  const auto part = std::find_if(words.begin(), words.end(), [&](std::string_view word) {
+    return !options.start_as.empty() && word.find(options.start_as) != std::string_view::npos;
+  });
+  if (part != words.end())
+    near = *part;
   fmt::print(stderr, "bodkin: an edition begins as {}, not as {}; type: bodkin start {} --as {}\n",
              fmt::join(names, ", "), options.start_as, options.subject, near.value_or("booklet"));
   return false;
@@ -112,8 +118,9 @@ int start(const Options &options, const Desk &desk) {
     }
     write_file(folder / to, text);
   }
-  const std::string shown =
-      (fs::path(options.subject) / (name + ".bodkin")).lexically_normal().string();
+  std::string shown = (fs::path(options.subject) / (name + ".bodkin")).lexically_normal().string();
+  if (shown.find_first_of(" '&()") != std::string::npos) // as a line of a shell takes it
+    shown = "\"" + shown + "\"";
   print(fmt::format("{} is ready to write in\n\n  bodkin compile {}\n\nmakes its sheets, its proof "
                     "and its estimate as it stands.\n",
                     shown, shown));

@@ -72,7 +72,9 @@ struct Piece {
 };
 
 // Laid by itself, and so several on a sheet where they have room.
-inline bool may_go_up(const Piece &piece) { return !piece.is_wrap() && !piece.is_reverse(); }
+inline bool may_go_up(const Piece &piece) {
+  return !piece.is_wrap() && !piece.is_reverse() && !piece.is_other_book();
+}
 // Of another book only what its run alone has is its own: the rest stands in the first run's too.
 bool is_own_matter(const Piece &piece, const Element &element);
 

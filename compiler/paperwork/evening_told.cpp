@@ -172,8 +172,8 @@ public:
     if (any([](const WorkOfTask &work) { return !work.timed && !only_waits(work); }))
       say("Work whose time the edition does not say is left out of these sums; `takes` says it.");
     if (any([](const WorkOfTask &work) { return work.drying == Drying::ink; }))
-      say(fmt::format("A stamp's ink is given {} to dry, as uncoated paper takes it; `dry` in "
-                      "`finish` says it better.",
+      say(fmt::format("A stamp's ink is given {} to dry, as uncoated paper takes it; a line `dry` "
+                      "under `finish` in the manuscript sets another time.",
                       spoken_time(ink_dries.milliseconds)));
     if (any([](const WorkOfTask &work) { return work.drying == Drying::label; }))
       say("Glue, spray and colours dry as long as their labels say; `dry 20 min` in `finish` puts "

@@ -203,6 +203,7 @@ void tell_slits(GuideWriter &writer) {
   pictures.shown.front().caption = fmt::format("{} up: dashed lines are folds, thick ones are cut.",
                                                of->folded.front_up ? "Front" : "Back");
   writer.leaflet.add(std::move(pictures));
+  writer.care(std::string(blade_caution));
 }
 
 void tell_strip(GuideWriter &writer) {
@@ -236,6 +237,8 @@ void tell_folding(GuideWriter &writer, const CopyPart &part) {
       writer.say(text.substr(begin, end - begin));
     begin = end + 1;
   }
+  if (!of->folded.slits.empty() && !told.slits)
+    writer.care(std::string(blade_caution));
 }
 
 } // namespace bodkin::paperwork

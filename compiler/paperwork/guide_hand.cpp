@@ -196,7 +196,7 @@ void tell_hand(GuideWriter &writer, const MakingTask &task) {
       fmt::format("Done {}, {}.", when_words(when), count_words(writer, task, element, when)));
   if (const auto *hand = std::get_if<Hand>(&element.what); hand && hand->kind == HandKind::number)
     writer.say(fmt::format("Each copy gets one of the numbers {}, and no two the same; the list in "
-                           "the end is there to tick them off.",
+                           "the last page is there to tick them off.",
                            numbers_words(writer.edition(), *hand)));
   const CutBefore cut = cut_before(writer.making, writer.tasks, task);
   show_places(writer, task, cut);

@@ -134,8 +134,9 @@ void tell_band(GuideWriter &writer, const CopyPart &part) {
   for (const BandPart &panel : panels)
     names.emplace_back(name_of(panel.panel));
   writer.say(fmt::format("Fold it, its print outside, at {} from the left end. Lay it round the "
-                         "closed copy, halfway between head and foot, draw it tight and glue its "
-                         "right end under the left one, at the back; no glue touches the copy.",
+                         "closed copy, halfway between head and foot, draw it tight, brush a "
+                         "thin line of glue along the print side of its right end and tuck that "
+                         "under the left one, at the back; no glue touches the copy.",
                          in_a_row(folds)));
   writer.leaflet.add(Pictures{
       {{picture, fmt::format("The band flat, print up, {} long. Its parts, from the left: {}.",
@@ -221,10 +222,7 @@ bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part) {
     return false;
   writer.leaflet.add(Pictures{{std::move(*cut)}, Length::inches(8, 5)});
   tell_stacks(writer, part);
-  writer.care(
-      "Cut with a sharp blade along a steel edge, on a mat, fingers behind the edge and off "
-      "the line; several light cuts, a few sheets at a time; the blade is covered when it is "
-      "laid down.");
+  writer.care(std::string(blade_caution));
   return true;
 }
 

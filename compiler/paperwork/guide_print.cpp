@@ -101,6 +101,15 @@ std::string belongs_to(const Edition &edition, const Sheet &sheet) {
   return harmless((book ? "the book" : "the " + sheet.piece) + alone_in(edition, sheet.only));
 }
 
+// Of sides that carry pages and print nothing.
+std::string pages_seen(const Making &making, const Pile &pile, int side) {
+  const auto index = static_cast<std::size_t>(pile.sheet);
+  const std::string pages = pages_on(making.imposition.sheets[index], side);
+  return making.modes[index][static_cast<std::size_t>(side)] || pages == "blank"
+             ? pages
+             : pages + ", blank";
+}
+
 Table piles_table(const GuideWriter &writer, const std::vector<Pile> &all) {
   const bool pieces = !writer.edition().pieces.empty();
   Table table{{"pile", "paper", "sheets", "of them spare", "front", "back"},
@@ -112,7 +121,7 @@ Table piles_table(const GuideWriter &writer, const std::vector<Pile> &all) {
     const Sheet &sheet = writer.making.imposition.sheets[static_cast<std::size_t>(pile.sheet)];
     table.rows.push_back({std::to_string(sheet.number), paper_words(writer.edition(), sheet.stock),
                           std::to_string(pile.sheets), std::to_string(pile.spare),
-                          pages_on(sheet, 0), pages_on(sheet, 1)});
+                          pages_seen(writer.making, pile, 0), pages_seen(writer.making, pile, 1)});
     if (pieces)
       table.rows.back().push_back(belongs_to(writer.edition(), sheet));
   }
@@ -200,6 +209,18 @@ bool all_of_one_sheet(const std::vector<Pass> &passes) {
                      [](const Pass &pass) { return pass.sheets.size() == 1; });
 }
 
+// What is in a file, and how its backs lie there.
+std::string files_words(const Making &making) {
+  std::string text;
+  if (!all_of_one_sheet(making.passes))
+    text += " Where a file is for several piles, it holds a sheet for each.";
+  if (std::any_of(making.passes.begin(), making.passes.end(),
+                  [](const Pass &pass) { return pass.pages.size() == 2 * pass.sheets.size(); }))
+    text += " Backs are turned in the files as the edge that the table names needs them: turn "
+            "nothing at the machine.";
+  return text;
+}
+
 } // namespace
 
 void tell_printing(GuideWriter &writer) {
@@ -213,7 +234,8 @@ void tell_printing(GuideWriter &writer) {
       (all_of_one_sheet(making.passes)
            ? ""
            : " Switch sorting off (uncollated), so that the copies of each sheet come out "
-             "together."));
+             "together.") +
+      files_words(making));
   writer.leaflet.add(passes_table(making));
   for (const Pass &pass : making.passes)
     if (pass.numbered)
@@ -224,7 +246,8 @@ void tell_printing(GuideWriter &writer) {
         writer.remark(fmt::format("{}: {}", pass.file, line));
   writer.say(
       "Print one of each first, and hold it against the pictures of the next step: the right "
-      "page behind the right page, heads the same way, nothing cut off. These test prints count "
+      "page behind the right page, heads as they are drawn, nothing cut off. These test prints "
+      "count "
       "among the sheets of the table; bring a few sheets more of each paper for those that go "
       "wrong.");
 }

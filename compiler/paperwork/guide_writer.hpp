@@ -7,6 +7,7 @@
 
 #include <set>
 #include <string>
+#include <string_view>
 
 namespace bodkin::paperwork {
 
@@ -32,6 +33,11 @@ struct GuideWriter {
   void remark(std::string text) { leaflet.add(Passage{{}, std::move(text), true}); }
   void care(std::string text);
 };
+
+inline constexpr std::string_view blade_caution =
+    "Cut with a sharp blade along a steel edge, on a mat, fingers behind the edge and off the "
+    "line; "
+    "several light cuts, a few sheets at a time; the blade is covered when it is laid down.";
 
 void tell_copy(GuideWriter &writer);      // what it will be, what is needed
 void tell_originals(GuideWriter &writer); // where something is glued on them

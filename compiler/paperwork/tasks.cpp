@@ -102,8 +102,9 @@ std::optional<std::uint32_t> run_of(const std::optional<Known<std::uint32_t>> &o
   return only ? std::optional(**only) : std::nullopt;
 }
 
+// Numbers and signatures go on copies that nothing more can spoil; what is wet is left alone.
 int rank_of(const Element &element) {
-  return (has_to_dry(element) ? 2 : 0) + (on_good_copies_only(element) ? 1 : 0);
+  return (on_good_copies_only(element) ? 2 : 0) + (has_to_dry(element) ? 1 : 0);
 }
 
 } // namespace

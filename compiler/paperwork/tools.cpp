@@ -91,10 +91,15 @@ void add_new(std::vector<std::string> &tools, std::string tool) {
 
 std::vector<std::string> tools_words(const Edition &edition) {
   std::vector<std::string> tools;
-  if (is_cut_apart(edition) || !edition.folding->slits.empty())
+  if (!edition.folding->slits.empty()) // a guillotine cuts from edge to edge
+    add_new(tools, "a sharp knife, a steel rule and a cutting mat, for the slit");
+  if (is_cut_apart(edition))
     add_new(tools, std::string(for_cuts));
   for (const FinishStep &step : edition.finish)
     add_new(tools, tool_of(step, edition.ruler));
+  if (std::any_of(edition.pieces.begin(), edition.pieces.end(),
+                  [](const auto &piece) { return piece->is_band(); }))
+    add_new(tools, "glue for paper and a narrow brush, for the band");
   for (const Element &element : edition.elements)
     if (const auto *hand = std::get_if<Hand>(&element.what))
       add_new(tools, tool_of(*hand));

@@ -24,7 +24,8 @@ double paper_luminance(const Inspection &inspection, int page) {
 struct Judged {
   int poor = 0, all = 0;
   bool over_picture = false;
-  bool on_paper = true; // nothing lies under them
+  bool on_paper = true;              // nothing lies under them
+  bool white = false, black = false; // some of those that are hard to read
 };
 
 void judge_run(const Inspection &inspection, const std::vector<Item> &items, std::size_t index,
@@ -46,8 +47,13 @@ void judge_run(const Inspection &inspection, const std::vector<Item> &items, std
             judged.over_picture || std::holds_alternative<SetPicture>(items[below].what);
       }
     ++judged.all;
-    if (contrast(ink, ground) < least_contrast && (reached || !run.paint.is_white()))
-      ++judged.poor;
+    // No machine has white ink: white is where another thing is left out.
+    const bool not_there = run.paint.is_white() && !reached;
+    if (contrast(ink, ground) >= least_contrast && !not_there)
+      continue;
+    ++judged.poor;
+    judged.white = judged.white || not_there;
+    judged.black = judged.black || run.paint.colour == Colour{};
   }
 }
 
@@ -86,11 +92,17 @@ Problem hard_to_read(const Inspection &inspection, const Poor &poor) {
                   share == 100 ? (poor.alike ? "all of" : "up to all of")
                                : fmt::format("{}{}% of", poor.alike ? "" : "up to ", share),
                   pages_in_words(inspection, poor.pages));
-  problem.why = fmt::format("they differ from the {} by less than 3 to 1 in brightness",
-                            poor.worst.on_paper       ? "paper"
-                            : poor.worst.over_picture ? "picture there"
-                                                      : "ground");
-  if (poor.worst.on_paper)
+  problem.why =
+      poor.worst.white
+          ? "no machine has white ink: white words show only on what is printed under them, and on "
+            "bare paper they are not there"
+          : fmt::format("they differ from the {} by less than 3 to 1 in brightness",
+                        poor.worst.on_paper       ? "paper"
+                        : poor.worst.over_picture ? "picture there"
+                                                  : "ground");
+  if (poor.worst.on_paper && poor.worst.black)
+    problem.type = {{{}, "ask for a paler paper there: nothing is darker than black"}};
+  else if (poor.worst.on_paper)
     type_ink(inspection, problem, *poor.item);
   else
     problem.type = {{"fill     white", "under them, or a quieter place"}};

@@ -1,5 +1,6 @@
 // Work by hand on pages: numbers for as many copies as there are, and a stage that comes.
 #include "edition/copy_numbers.hpp"
+#include "page/outline.hpp"
 #include "preflight/about.hpp"
 #include "preflight/copy.hpp"
 #include "preflight/families.hpp"
@@ -93,6 +94,32 @@ Problem stage_never_comes(const Known<When> &when) {
   return problem;
 }
 
+// A stamp may well run over the edge; one that lies past it altogether was meant elsewhere.
+bool lies_off(const Inspection &inspection, int page, const Item &item) {
+  const Size size = inspection.imposition.size_of(page);
+  const double w = size.width.in_points(), h = size.height.in_points();
+  const Polygon corners = polygon_of(item.place, item.to_page);
+  const auto all = [&](auto past) { return std::all_of(corners.begin(), corners.end(), past); };
+  return all([](const Point &p) { return p.x <= 0; }) ||
+         all([](const Point &p) { return p.y <= 0; }) ||
+         all([w](const Point &p) { return p.x >= w; }) ||
+         all([h](const Point &p) { return p.y >= h; });
+}
+
+Problem hand_off_the_page(const Inspection &inspection, int page, const Item &item) {
+  const Size size = inspection.imposition.size_of(page);
+  const Ruler ruler = inspection.edition.ruler;
+  Problem problem;
+  problem.check = "off-the-page";
+  problem.range = place_range(inspection, item);
+  problem.message = fmt::format("this {} lies past the edge of {}", name_of(inspection, item),
+                                pages_in_words(inspection, {page}));
+  problem.why = fmt::format("the page is {} x {}, counted from its top left corner",
+                            rounded(size.width, ruler), rounded(size.height, ruler));
+  problem.type = {{{}, "move it onto the page"}};
+  return problem;
+}
+
 } // namespace
 
 void check_hands(const Inspection &inspection, Problems &problems) {
@@ -101,6 +128,8 @@ void check_hands(const Inspection &inspection, Problems &problems) {
     for (const Item &item : inspection.drawings[page].items) {
       if (!std::holds_alternative<SetHand>(item.what) || !seen.insert(item.element).second)
         continue;
+      if (lies_off(inspection, page, item))
+        problems.push_back(hand_off_the_page(inspection, page, item));
       const Element &element = inspection.edition[item.element];
       const auto &counts = std::get<Hand>(element.what).counts;
       const std::int64_t copies = copies_with(inspection.edition, element);

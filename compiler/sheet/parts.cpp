@@ -216,70 +216,6 @@ Length thickness_without_bands(const std::vector<CopyPart> &parts) {
   return sum;
 }
 
-// The page behind the book lies on the back of its first sheet.
-void take_reverse(Imposition &whole, const CopyPart &part) {
-  whole.sheets.front().reverse = part.pages_before + 1;
-  Side &back = whole.sheets.front().sides[1];
-  Place place = part.imposition.place_of(1);
-  place.page = part.pages_before + 1;
-  back.places = {place};
-  back.numbered = part.imposition.sheets.front().sides[0].numbered;
-  back.machine = *part.edition->machine;
-  whole.where.push_back({0, 1, 0});
-  whole.where.push_back({0, 1, 0}); // its own other side is the book
-}
-
-void take_sheet(Imposition &whole, const CopyPart &part, Sheet sheet) {
-  sheet.in_a_copy = part.in_a_copy();
-  if (part.piece && part.piece->only)
-    sheet.only = **part.piece->only;
-  sheet.pages_before = part.pages_before;
-  sheet.piece = part.piece ? part.piece->name : std::string();
-  for (Side &side : sheet.sides)
-    for (Place &place : side.places)
-      place.page = place.page > 0 && place.page <= part.imposition.page_count
-                       ? place.page + part.pages_before
-                       : 0;
-  whole.sheets.push_back(std::move(sheet));
-}
-
-// Of another book only the sheets that differ; what stands on the others is where the book's is.
-void take_other_book(Imposition &whole, const CopyPart &part) {
-  std::vector<int> index(part.own_sheets.size(), -1);
-  for (std::size_t i = 0; i < part.own_sheets.size(); ++i) {
-    if (!part.own_sheets[i])
-      continue;
-    index[i] = static_cast<int>(whole.sheets.size());
-    Sheet sheet = part.imposition.sheets[i];
-    sheet.in_place_of = sheet.number;
-    sheet.number = index[i] + 1;
-    take_sheet(whole, part, std::move(sheet));
-  }
-  for (std::size_t page = 1; page < part.imposition.where.size(); ++page) {
-    Spotted spot = part.imposition.where[page];
-    const int own = index[static_cast<std::size_t>(spot.sheet)];
-    spot.sheet = own < 0 ? spot.sheet : own;
-    whole.where.push_back(spot);
-  }
-}
-
-void take(Imposition &whole, const CopyPart &part) {
-  if (part.piece && part.piece->is_reverse())
-    return take_reverse(whole, part);
-  if (part.piece && part.piece->is_other_book())
-    return take_other_book(whole, part);
-  const std::size_t first = whole.sheets.size();
-  for (Sheet sheet : part.imposition.sheets) {
-    sheet.number += part.sheets_before;
-    take_sheet(whole, part, std::move(sheet));
-  }
-  for (std::size_t page = 1; page < part.imposition.where.size(); ++page) {
-    Spotted spot = part.imposition.where[page];
-    spot.sheet += static_cast<int>(first);
-    whole.where.push_back(spot);
-  }
-}
-
 } // namespace
 
 std::vector<CopyPart> impose_parts(const Edition &edition, const Sources &sources,
@@ -309,13 +245,6 @@ std::vector<CopyPart> impose_parts(const Edition &edition, const Sources &source
   return parts;
 }
 
-Imposition joined(const std::vector<CopyPart> &parts) {
-  Imposition whole = parts.front().imposition;
-  for (std::size_t i = 1; i < parts.size(); ++i)
-    take(whole, parts[i]);
-  return whole;
-}
-
 Size trimmed_size(const Edition &book) {
   const Trims trims = trims_of(book);
   return {book.size->width - trims.fore_edge, book.size->height - trims.head - trims.foot};
@@ -326,49 +255,6 @@ const CopyPart &part_called(const std::vector<CopyPart> &parts, std::string_view
     return part.piece && part.piece->name == name;
   });
   return found == parts.end() ? parts.front() : *found;
-}
-
-namespace {
-
-std::string page_in_words(std::string_view host, int page) {
-  constexpr std::string_view names[] = {"front-cover", "inside-front", "inside-back", "back-cover"};
-  return host.empty() || page < 1 || page > 4
-             ? fmt::format("page {}", page)
-             : fmt::format("the {} of the {}", names[page - 1], host);
-}
-
-} // namespace
-
-std::string page_in_words(const Piece *host, int page) {
-  return page_in_words(host ? std::string_view(host->name) : std::string_view(), page);
-}
-
-std::string goes_in_words(const Piece &piece) {
-  switch (*piece.goes) {
-  case Goes::centre:
-    return "goes at the centre and is bound in";
-  case Goes::after_page:
-    return fmt::format("goes after page {}", piece.at_page);
-  case Goes::on_page:
-    return fmt::format("is {} {}", piece.flaps ? "a pocket glued on" : "tipped in on",
-                       page_in_words(piece.host, piece.at_page));
-  case Goes::in_pocket:
-    return fmt::format("lies in the pocket {}", piece.pocket);
-  case Goes::round_the_copy:
-    return "goes round the whole copy as a band";
-  case Goes::outside:
-    return "are glued to the front and the back of the copy";
-  case Goes::round_the_book:
-    return "goes round the book";
-  case Goes::instead:
-    return fmt::format("takes the place of the book's own sheets in the copies {}",
-                       piece.edition.runs[**piece.only].name);
-  case Goes::behind:
-    return "is the unfolded back of sheet 1";
-  case Goes::loose:
-    break;
-  }
-  return "lies loose in the copy";
 }
 
 const CopyPart &part_of_page(const std::vector<CopyPart> &parts, int page) {

@@ -70,7 +70,7 @@ TEST_CASE("glue that nothing waits for dries as long as its label says, pencil n
   CHECK(Planned("page 1\n  hand number \"in pencil\"\n    at 1in 1in, 1in x 1in\n"
                 "page 2\n  hand tip-in \"a leaf\"\n    at 1in 1in, 1in x 1in\n"
                 "finish\n  fold all\n  glue spine\n")
-            .order() == "fold, glue spine (label), number in pencil, tip-in a leaf (label)");
+            .order() == "fold, glue spine (label), tip-in a leaf (label), number in pencil");
 }
 
 TEST_CASE("the ink of a stamp is waited for in the plan") {

@@ -119,3 +119,46 @@ page 1, 3-4
 )"));
   CHECK(it.found() == "");
 }
+
+TEST_CASE("white words on bare paper are not there, whatever the paper's colour") {
+  for (const char *tint : {"white", "dark"}) {
+    const std::string dark = std::string(tint) == "dark"
+                                 ? "stock night like plain\n  tint #402030\n"
+                                 : "stock night like plain\n";
+    const Inspected it = inspected(booklet("pages 4", dark + R"(style pale like body
+  ink white
+page 2 on night
+  words "snow" in pale
+page 1, 3-4
+  blank
+)"));
+    const std::string told = it.told("hard-to-read");
+    CAPTURE(told);
+    CHECK(told.find("white words show only on what is printed under them, and on bare\n        "
+                    "paper they are not there\n") != std::string::npos);
+    CHECK(told.find("type  ink        black      (under style pale)\n") != std::string::npos);
+  }
+}
+
+TEST_CASE("black words on dark paper ask for another paper, not for black") {
+  const Inspected it = inspected(booklet("pages 4", R"(stock night like plain
+  tint #402030
+page 2 on night
+  words "coal" in body
+page 1, 3-4
+  blank
+)"));
+  CHECK(it.told("hard-to-read")
+            .ends_with("type  ask for a paler paper there: nothing is darker than black\n"));
+}
+
+TEST_CASE("work by hand may run over an edge and not lie past it") {
+  const auto told = [](const char *place) {
+    return inspected(booklet("pages 4", std::string("page 2\n  hand stamp \"moon\"\n    at ") +
+                                            place + "\npage 1, 3-4\n  blank\n"))
+        .told("off-the-page");
+  };
+  CHECK(told("5in 1in, 1in x 1in").empty());
+  CHECK(told("6in 1in, 1in x 1in").find("error: this hand lies past the edge of page 2") !=
+        std::string::npos);
+}
