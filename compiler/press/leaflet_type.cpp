@@ -105,7 +105,10 @@ FaceId face_of_largest(const Edition &edition, const OpenFaces &faces) {
 
 // The same styles in a face of the edition's own.
 LeafletDress in_own_face(const Edition &edition, const OpenFaces &faces, const Edition &shelf) {
-  LeafletDress dress{std::make_unique<Edition>(edition), &faces, {}};
+  // Type asks an edition for nothing but these; a whole one may have ten thousand pages.
+  LeafletDress dress{std::make_unique<Edition>(), &faces, {}};
+  dress.edition->faces = edition.faces;
+  dress.edition->styles = edition.styles;
   const FaceId face = face_for_reading(edition, faces);
   const std::size_t before = dress.edition->styles.size();
   for (Style style : shelf.styles) {
