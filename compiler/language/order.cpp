@@ -41,6 +41,16 @@ void exchange_between_commas(const Trial &trial, std::vector<Reordered> &all) {
   }
 }
 
+// `run 10 copies called fine, 2 spare`: what the comma leads comes before a part with a word of its
+// own.
+Reordered comma_part_first(const Trial &trial, std::size_t word, std::size_t comma) {
+  std::string text = trial.line.substr(0, trial.lexemes[word].begin);
+  text.erase(text.find_last_not_of(' ') + 1);
+  const std::size_t end = trial.lexemes.size();
+  text += between(trial, comma, end) + " " + between(trial, word, comma);
+  return {text, word, comma, comma + 1, end};
+}
+
 } // namespace
 
 std::vector<std::string_view> own_words_of_phrase(const Entry &entry) {
@@ -67,7 +77,9 @@ std::vector<Reordered> reorderings(const Trial &trial, const Entry &entry) {
   };
   for (std::size_t first = 1; first < trial.lexemes.size(); ++first)
     for (std::size_t second = first + 1; second < trial.lexemes.size(); ++second)
-      if (begins_a_part(first) && begins_a_part(second))
+      if (begins_a_part(first) && trial.lexemes[second].kind == LexemeKind::comma)
+        all.push_back(comma_part_first(trial, first, second));
+      else if (begins_a_part(first) && begins_a_part(second))
         for (std::size_t end = second + 1; end <= trial.lexemes.size(); ++end)
           all.push_back(exchanged(trial, first, second, second, end));
   exchange_between_commas(trial, all);

@@ -51,6 +51,8 @@ TEST_CASE("each slip is answered with the maker's own line, which then says noth
                 "cover on card in colour"},
            Slip{"edition", "cover in colour on card", "on card stands before in colour",
                 "cover on card in colour"},
+           Slip{"edition", "run 10 copies called fine, 2 spare",
+                "2 spare stands before called fine", "run 10 copies, 2 spare called fine"},
            Slip{"stock", "sheet A4", "names are written small: a4", "sheet a4"},
            Slip{"insert", "size A7", "names are written small: a7", "size a7"},
            Slip{"insert", "size Half-Letter", "names are written small: half-letter",
