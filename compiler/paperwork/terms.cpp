@@ -131,7 +131,7 @@ Ending ending_of(const ArtSource &source, const TermYears &span) {
 
 // The span that ends first; of one that is not known the other alone, which can only end later.
 Ending first_ending(const ArtSource &source, const TermRule &rule) {
-  const Ending one = ending_of(source, rule.span);
+  Ending one = ending_of(source, rule.span);
   if (!rule.other)
     return one;
   const Ending other = ending_of(source, *rule.other);
