@@ -37,7 +37,7 @@ void strip(QPDFObjectHandle object, std::set<QPDFObjGen> &seen, int depth) {
   if (depth > deepest || (object.isIndirect() && !seen.insert(object.getObjGen()).second))
     return;
   if (object.isArray()) {
-    for (QPDFObjectHandle part : object.getArrayAsVector())
+    for (const QPDFObjectHandle &part : object.getArrayAsVector())
       strip(part, seen, depth + 1);
     return;
   }
