@@ -1,9 +1,7 @@
 #include "language/reader.hpp"
 
-#include "language/meant.hpp"
-#include "language/mended.hpp"
-
 #include "language/large_pages.hpp"
+#include "language/mended.hpp"
 #include "language/utf8.hpp"
 #include "measure/limits.hpp"
 
@@ -17,14 +15,6 @@ namespace {
 constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 // Statements are a line each and lines are rarely shorter; untouched room costs nothing.
 constexpr std::size_t bytes_a_statement = 16;
-
-// A plain loop: a search for one of a set costs a call for each character.
-std::size_t blanks(std::string_view text) {
-  std::size_t count = 0;
-  while (count < text.size() && (text[count] == ' ' || text[count] == '\t'))
-    ++count;
-  return count;
-}
 
 bool is_comment(std::string_view content) {
   return content.starts_with('#') &&
@@ -219,125 +209,6 @@ void Reader::unknown(std::string_view word) {
     frame.last_unknown = true;
 }
 
-std::uint32_t Reader::link(const Entry &entry, Frame &frame) {
-  const auto number = static_cast<std::uint32_t>(tree_.statements.size());
-  Statement &statement = tree_.statements.emplace_back();
-  statement.entry = &entry;
-  statement.begin = Offset{lexemes_.front().begin};
-  statement.keyword_end = Offset{lexemes_.front().end};
-  statement.end = Offset{lexemes_.back().end};
-  statement.parent = frame.parent;
-  if (frame.last != no_statement)
-    tree_.statements[frame.last].next = number;
-  else if (frame.parent != no_statement)
-    tree_.statements[frame.parent].first_child = number;
-  else
-    tree_.first = number;
-  frame.last = number;
-  frame.newest_grandchild = no_statement;
-  frame.grandchild_opens = Context::none;
-  frame.last_unknown = frame.last_taken_in = false;
-  return number;
-}
-
-void Reader::statement(const Entry &entry, Frame &frame, std::uint32_t phrase_from, Trust trust) {
-  const std::uint32_t number = link(entry, frame);
-  if (!entry.many && trust == Trust::written)
-    tell_twice(entry, number, frame.parent);
-  Statement &statement = tree_.statements[number];
-  match_phrase(statement, phrase_from, trust);
-  frame.last_opens = opened(statement);
-  if (entry.prose && entry.word == "says" && statement.capture_count == 0 && !statement.broken)
-    take_prose(statement, indent_);
-}
-
-// `saddle stitch` for saddle-stitch: where a word too many follows a name, the name is in doubt,
-// and nobody is asked for a thing called by its first half. What is made under a name keeps it.
-void Reader::leave_half_names(const Entry &entry, Statement &statement) {
-  if (statement.capture_count == 0 || failure_.at == 0 || failure_.at >= lexemes_.size())
-    return;
-  const Capture &last = tree_.captures.back();
-  const bool name = std::holds_alternative<Word>(last.value) && last.name != "name";
-  const bool asks = name || std::holds_alternative<Pages>(last.value);
-  const std::uint32_t at = failure_.at;
-  if (!asks || lexemes_[at].kind != LexemeKind::word || lexemes_[at - 1].kind != LexemeKind::word ||
-      last.end != Offset{lexemes_[at - 1].end} || !mended(own_words(typed()), entry, text_))
-    return;
-  tree_.captures.pop_back();
-  --statement.capture_count;
-}
-
-void Reader::match_phrase(Statement &statement, std::uint32_t from, Trust trust) {
-  statement.first_capture = static_cast<std::uint32_t>(tree_.captures.size());
-  Cursor cursor{.text = text_, .lexemes = lexemes_, .tree = tree_, .failure = failure_};
-  const bool fits = match(grammar_, *statement.entry, from, cursor);
-  statement.capture_count =
-      static_cast<std::uint32_t>(tree_.captures.size()) - statement.first_capture;
-  statement.broken = !fits;
-  if (!fits && keeps_problems())
-    leave_half_names(*statement.entry, statement);
-  if (!keeps_problems())
-    return;
-  if (cursor.inch_mark)
-    return tell(inch_marks(typed()));
-  if (cursor.curly)
-    return tell(curly_quotes(typed(), *cursor.curly));
-  if (cursor.open_text)
-    return tell(open_quote(typed(), *cursor.open_text));
-  // Where the word was a guess, its phrase may be another's; that is no second problem.
-  if (!fits && trust != Trust::guessed)
-    tell_phrase(statement);
-}
-
-// What is handed out to be typed is what later rooms work with.
-void Reader::tell_phrase(Statement &statement) {
-  Problem problem = phrase_slip(typed(), *statement.entry, failure_);
-  if (problem.type.size() == 1 && can_be_read(problem.type.front().line, *statement.entry))
-    read_as_meant(typed(), problem.type.front().line, tree_, statement);
-  tell(std::move(problem));
-}
-
-void Reader::tell_twice(const Entry &entry, std::uint32_t statement, std::uint32_t parent) {
-  std::uint32_t &newest = newest_[frames_.size() * grammar_.entry_count() + grammar_.index(entry)];
-  const std::uint32_t before = newest;
-  newest = statement;
-  if (before != no_statement && tree_.statements[before].parent == parent)
-    tell(same_fact_twice(typed(), entry, tree_.range(tree_.statements[before]), sources_));
-}
-
-Context Reader::opened(const Statement &statement) const {
-  const Opening &opening = grammar_.opening(*statement.entry);
-  if (!opening.opens_by_choice)
-    return opening.opens;
-  const Word *kind = tree_.get<Word>(statement, "kind");
-  return kind ? grammar_.context(kind->text) : Context::none;
-}
-
-void Reader::take_prose(Statement &statement, std::string_view indent) {
-  std::size_t end = at_;
-  std::size_t last = at_; // the end of the last line that is not blank
-  bool any = false;
-  while (end < text_.size()) {
-    const std::size_t stop = std::min(text_.find('\n', end), text_.size());
-    const std::string_view line = text_.substr(end, stop - end);
-    const std::size_t in = blanks(line);
-    const bool blank = in == line.size() || line.substr(in) == "\r";
-    if (!blank && in <= indent.size())
-      break;
-    if (!blank && !std::exchange(any, true))
-      statement.prose_indent = static_cast<std::uint32_t>(in);
-    end = std::min(stop + 1, text_.size());
-    if (!blank)
-      last = end;
-  }
-  if (!any)
-    return tell(says_nothing(typed()));
-  statement.has_prose = true;
-  statement.prose_begin = Offset{static_cast<std::uint32_t>(at_)};
-  statement.prose_end = Offset{static_cast<std::uint32_t>(last)};
-  at_ = last;
-}
-
 Stands Reader::stands(const Frame &frame) const { return {grammar_.name(frame.context), false}; }
 
 bool Reader::keeps_problems() const { return told_ < limits::problems_kept; }
@@ -348,20 +219,6 @@ void Reader::tell(Problem problem) {
   if (keeps_problems())
     problems_.push_back(std::move(problem));
   ++told_;
-}
-
-std::string prose_text(const Tree &tree, const Statement &statement, const Sources &sources) {
-  std::string_view block =
-      sources.text(Range{tree.file, statement.prose_begin, statement.prose_end});
-  std::string text;
-  text.reserve(block.size());
-  while (!block.empty()) {
-    const std::size_t end = std::min(block.find('\n'), block.size() - 1) + 1;
-    const std::string_view line = block.substr(0, end);
-    text += line.substr(std::min<std::size_t>(blanks(line), statement.prose_indent));
-    block.remove_prefix(end);
-  }
-  return text;
 }
 
 } // namespace bodkin::language

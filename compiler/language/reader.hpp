@@ -12,6 +12,14 @@
 
 namespace bodkin::language {
 
+// A plain loop: a search for one of a set costs a call for each character.
+inline std::size_t blanks(std::string_view text) {
+  std::size_t count = 0;
+  while (count < text.size() && (text[count] == ' ' || text[count] == '\t'))
+    ++count;
+  return count;
+}
+
 // Lines that stand under one statement, or at the left edge.
 struct Frame {
   std::string_view indent;

@@ -1,6 +1,7 @@
 // Pictures of a leaflet in rows, with what is said of them below or beside them.
 #include "press/leaflet_figures.hpp"
 #include "press/leaflet_slices.hpp"
+#include "press/set_lines.hpp"
 
 #include <algorithm>
 
@@ -8,10 +9,6 @@ namespace bodkin::press {
 namespace {
 
 using namespace paperwork;
-
-double foot_of(const std::vector<Line> &lines) {
-  return lines.empty() ? 0 : lines.back().foot.in_points();
-}
 
 // How pictures of one block stand: in rows, all in one scale.
 struct Row {

@@ -1,4 +1,5 @@
 #include "press/leaflet_slices.hpp"
+#include "press/set_lines.hpp"
 
 #include <algorithm>
 
@@ -10,12 +11,8 @@ using namespace paperwork;
 // Wider lines are hard to find back from.
 constexpr double widest_measure = 420;
 
-double height_of(const std::vector<Line> &lines) {
-  return lines.empty() ? 0 : lines.back().foot.in_points();
-}
-
 Slice words(std::vector<Line> lines, double x, double before, bool keep = false) {
-  const double height = height_of(lines);
+  const double height = foot_of(lines);
   return {before, height, keep, false, [lines = std::move(lines), x](LeafletPage &page, double y) {
             page.words.push_back(words_at(lines, x, y));
           }};
@@ -41,7 +38,7 @@ struct Cutter {
   // A line across the page, the step's number hanging at its left.
   Slice step_head(std::vector<Line> lines, const std::string &number, double before) const {
     constexpr double above = 9, below = 3;
-    const double height = above + height_of(lines) + below;
+    const double height = above + foot_of(lines) + below;
     std::vector<Line> figure;
     if (!number.empty())
       figure.push_back(type.line(number, LeafletRole::number));
@@ -66,7 +63,7 @@ struct Cutter {
     constexpr double inset = 12, room = 2;
     std::vector<Line> lines =
         type.broken("Take care.", care.text, LeafletRole::care, measure() - inset);
-    const double height = height_of(lines) + 2 * room;
+    const double height = foot_of(lines) + 2 * room;
     return {{9, height, false, false,
              [lines = std::move(lines), x = left(), height](LeafletPage &page, double y) {
                page.rules.push_back({x + 1.5, y, x + 1.5, y + height, 3});
@@ -119,7 +116,7 @@ struct Cutter {
       double high = 0;
       for (std::size_t i = first; i < std::min(first + 2, list.items.size()); ++i) {
         row.push_back(type.broken({}, list.items[i], LeafletRole::cell, wide - inset));
-        high = std::max(high, height_of(row.back()));
+        high = std::max(high, foot_of(row.back()));
       }
       slices.push_back(
           {first == 0 ? 6.0 : 0.0, high + room, true, false,

@@ -1,5 +1,6 @@
 // Tables of a leaflet: columns, rows and the lines between them.
 #include "press/leaflet_slices.hpp"
+#include "press/set_lines.hpp"
 
 #include <algorithm>
 #include <numeric>
@@ -10,17 +11,6 @@ namespace {
 using namespace paperwork;
 
 constexpr double column_gap = 14, row_room = 3, line_width = 0.4;
-
-double foot_of(const std::vector<Line> &lines) {
-  return lines.empty() ? 0 : lines.back().foot.in_points();
-}
-
-double right_of(const std::vector<Line> &lines) {
-  double right = 0;
-  for (const Line &line : lines)
-    right = std::max(right, line.right.in_points());
-  return right;
-}
 
 struct Columns {
   std::vector<double> lefts, widths;

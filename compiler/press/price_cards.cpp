@@ -5,6 +5,7 @@
 #include "press/fitted_type.hpp"
 #include "press/ink.hpp"
 #include "press/leaflet_layout.hpp"
+#include "press/set_lines.hpp"
 #include "press/writing.hpp"
 
 #include <algorithm>
@@ -17,16 +18,6 @@ using paperwork::PriceCards;
 // Points. A card is read standing before the table: nothing is smaller than a book's text.
 constexpr double edge = 16, gutter = 14, air = 9;
 constexpr double rule_width = 2, hairline = 0.4;
-
-double height_of(const std::vector<Line> &lines) {
-  return lines.empty() ? 0 : lines.back().foot.in_points();
-}
-double right_of(const std::vector<Line> &lines) {
-  double right = 0;
-  for (const Line &line : lines)
-    right = std::max(right, line.right.in_points());
-  return right;
-}
 
 // One card's words and its rule, from its own top left corner.
 class CardLayout {
@@ -64,7 +55,7 @@ private:
     const double taken = right_of(issue);
     room.width = inner() - (taken > 0 ? taken + gutter : 0);
     std::vector<Line> maker = face_for(quiet_, cards_.maker).set(cards_.maker, room);
-    const double foot = edge + std::max(height_of(maker), height_of(issue));
+    const double foot = edge + std::max(foot_of(maker), foot_of(issue));
     lay(std::move(issue), cards_.maker.empty() ? edge : width_ - edge - taken, edge - 2);
     lay(std::move(maker), edge, edge - 2);
     return foot;
@@ -99,13 +90,13 @@ private:
         face_for(quiet_, cards_.subtitle)
             .set(cards_.subtitle,
                  {.most = 13.5, .width = inner(), .height = room * 0.4, .leading = 1.2});
-    const double below = subtitle.empty() ? 0 : height_of(subtitle) + 3;
+    const double below = subtitle.empty() ? 0 : foot_of(subtitle) + 3;
     std::vector<Line> title =
         face_for(loud_, cards_.title)
             .set(cards_.title,
                  {.most = 54, .width = inner(), .height = room - below, .leading = 1});
-    const double y = top + (room - below - height_of(title)) / 2;
-    const double next = y + height_of(title) + 3;
+    const double y = top + (room - below - foot_of(title)) / 2;
+    const double next = y + foot_of(title) + 3;
     lay(std::move(title), edge, y);
     lay(std::move(subtitle), edge, next);
   }
