@@ -1,6 +1,7 @@
 #include "language/reader.hpp"
 
 #include "language/large_pages.hpp"
+#include "language/meant.hpp"
 #include "language/mended.hpp"
 #include "language/utf8.hpp"
 #include "measure/limits.hpp"
