@@ -27,6 +27,23 @@ constexpr std::array<FactName, 8> fact_names{{{"subtitle", "subtitle", "subtitle
                                               {"price", "price", "price"},
                                               {"pages", "pages", "count"}}};
 
+// What a maker may call a fact that has another name here.
+struct OtherName {
+  std::string_view said, fact;
+};
+constexpr std::array<OtherName, 12> other_names{{{"total", "copies"},
+                                                 {"run", "copies"},
+                                                 {"edition", "title"},
+                                                 {"name", "title"},
+                                                 {"author", "maker"},
+                                                 {"by", "maker"},
+                                                 {"date", "dated"},
+                                                 {"year", "dated"},
+                                                 {"cost", "price"},
+                                                 {"issue", "number"},
+                                                 {"sheets", "pages"},
+                                                 {"numbered", "copy"}}};
+
 // "$5 a copy" is the price $5.
 std::string_view before_its_unit(std::string_view rate) {
   return rate.substr(0, std::min(rate.find(" a "), rate.find(" each")));
@@ -70,6 +87,14 @@ std::string example_of(std::string_view name) {
   return entry ? std::string(entry->example) : std::string{};
 }
 
+std::optional<std::string_view> meant_fact(Reader &reader, std::string_view said,
+                                           const std::vector<std::string_view> &names) {
+  for (const OtherName &other : other_names)
+    if (other.said == said)
+      return other.fact;
+  return reader.near(said, names);
+}
+
 Problem unknown_fact(Reader &reader, const Span &span) {
   std::vector<std::string_view> names{"title"};
   for (const FactName &fact : fact_names)
@@ -85,7 +110,7 @@ Problem unknown_fact(Reader &reader, const Span &span) {
                   .range = span.from,
                   .message = fmt::format("no fact is called {}", span.fact),
                   .why = fmt::format("facts in prose are {}", list_of(names))};
-  const auto near = reader.near(span.fact, names);
+  const auto near = meant_fact(reader, span.fact, names);
   const std::string link =
       fmt::format("[{}](fact:{})", span.text, near ? *near : std::string_view("title"));
   if (near)

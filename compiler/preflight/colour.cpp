@@ -170,6 +170,13 @@ bool asks_for_colour(const Inspection &inspection, int page) {
   return *inspection.edition.pages[static_cast<std::size_t>(page)].mode == Mode::colour;
 }
 
+// A picture that cannot be read may well be the one that is coloured.
+bool something_missing(const PageDrawing &drawing) {
+  return std::any_of(drawing.items.begin(), drawing.items.end(), [](const Item &item) {
+    return std::holds_alternative<SetMissing>(item.what);
+  });
+}
+
 void check_side(const Inspection &inspection, const Sheet &sheet, std::size_t number,
                 Problems &problems) {
   const Side &side = sheet.sides[number];
@@ -178,9 +185,10 @@ void check_side(const Inspection &inspection, const Sheet &sheet, std::size_t nu
     if (place.page == 0 || place.page > inspection.imposition.page_count ||
         !asks_for_colour(inspection, place.page))
       continue;
-    if (inspection.drawings[place.page].coloured)
+    const PageDrawing &drawing = inspection.drawings[place.page];
+    if (drawing.coloured || something_missing(drawing))
       return;
-    if (inspection.drawings[place.page].draws && (asking == 0 || place.page < asking))
+    if (drawing.draws && (asking == 0 || place.page < asking))
       asking = place.page;
   }
   if (asking > 0)

@@ -2,6 +2,7 @@
 #include "preflight/about.hpp"
 #include "preflight/families.hpp"
 #include "preflight/stock_line.hpp"
+#include "preflight/weights_sold.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -23,11 +24,6 @@ std::string range_of(const Machine &machine) {
   return fmt::format("{} to {} gsm", gsm(machine.lightest), gsm(machine.heaviest));
 }
 
-bool feeds(const Machine &machine, Grammage grammage) {
-  return (!machine.lightest || (*machine.lightest)->grammage <= grammage) &&
-         (!machine.heaviest || grammage <= (*machine.heaviest)->grammage);
-}
-
 Problem will_not_feed(const Inspection &inspection, StockId id, const Machine &machine) {
   const Stock &stock = inspection.edition[id];
   const Weight &weight = **stock.weight;
@@ -39,9 +35,13 @@ Problem will_not_feed(const Inspection &inspection, StockId id, const Machine &m
       fmt::format("{}; {} takes {}", weighed(weight), machine.name, range_of(machine));
   problem.why = heavy ? "the card would jam in the bend behind the tray"
                       : "the rollers would take several sheets at once, or crease them";
-  const std::string passes = written(heavy ? **machine.heaviest : **machine.lightest);
-  retype_stock(inspection, problem, id, stock.weight->from, passes,
-               fmt::format("weight     {}", passes), "or print these pages by another machine");
+  const Weight passes =
+      nearest_sold(weight, machine).value_or(heavy ? **machine.heaviest : **machine.lightest);
+  retype_stock(inspection, problem, id, stock.weight->from, written(passes),
+               fmt::format("weight     {}", written(passes)),
+               passes.pounds ? fmt::format("{:.0f} gsm; or print these pages by another machine",
+                                           passes.grammage.gsm())
+                             : "or print these pages by another machine");
   if (machine.heaviest && machine.heaviest->from.somewhere())
     problem.related = {{machine.heaviest->from, "what the machine takes is said here"}};
   return problem;

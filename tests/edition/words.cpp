@@ -63,6 +63,9 @@ TEST_CASE("a fact that nobody knows, one that is not written, and a page that is
   CHECK(unknown.problem("unknown-fact")->message ==
         "no fact is called nubmer; did you mean number?");
   CHECK(unknown.problem("unknown-fact")->type[0].line == "[7](fact:number)");
+  const Read other = read_words("  words in s\n    says \"[10](fact:total)\"\n");
+  REQUIRE(other.problem("unknown-fact"));
+  CHECK(other.problem("unknown-fact")->type[0].line == "[10](fact:copies)");
   const Read unwritten = read_words("  words in s\n    says \"[7](fact:number)\"\n");
   REQUIRE(unwritten.problem("unknown-fact"));
   CHECK(unwritten.problem("unknown-fact")->message == "this edition does not say its number");

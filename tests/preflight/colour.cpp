@@ -95,6 +95,20 @@ page 1-3, 6-8
   CHECK(it.found() == "");
 }
 
+TEST_CASE("of a side with a picture that cannot be read nobody can say that nothing is coloured") {
+  const Inspected it = inspected(booklet("pages 8", R"(page 4-5 in colour
+  words "all black" in body
+  picture "art/gone.png"
+    at 1in 1in, 3in x 3in
+    describe "a red square"
+page 1-3, 6-8
+  blank
+)"),
+                                 {{"art/gone.png", "no picture"}});
+  CHECK(it.told("colour-unused") == "");
+  CHECK(it.told("unreadable-picture").find("art/gone.png") != std::string::npos);
+}
+
 TEST_CASE("where colour is the rule, black is written") {
   const Inspected it = inspected(booklet("pages 8\nprinting colour", R"(page 4-5
   words "all black" in body

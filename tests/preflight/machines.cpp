@@ -24,7 +24,7 @@ finish
   weight 110 lb index
          ~~~~~~~~~~~~
   why   the card would jam in the bend behind the tray
-  type  weight     28 lb bond      (or print these pages by another machine)
+  type  weight     28 lb bond      (105 gsm; or print these pages by another machine)
 almanac.bodkin:28:23: note: what the machine takes is said here
 )");
   CHECK(it.edited("will-not-feed").find("  weight 28 lb bond\n") != std::string::npos);
@@ -44,10 +44,28 @@ page 2-3
   weight 20 lb bond
          ~~~~~~~~~~
   why   the rollers would take several sheets at once, or crease them
-  type  weight     90 gsm      (or print these pages by another machine)
+  type  weight     24 lb bond      (90 gsm; or print these pages by another machine)
 almanac.bodkin:27:19: note: what the machine takes is said here
 )");
-  CHECK(it.edited("will-not-feed").find("  weight 90 gsm\n") != std::string::npos);
+  CHECK(it.edited("will-not-feed").find("  weight 24 lb bond\n") != std::string::npos);
+}
+
+TEST_CASE("card too heavy is answered with the heaviest of its kind that is sold and passes") {
+  const Inspected it = inspected(booklet("pages 4\ncover on card", R"(machine small like copier
+  feeds 60 gsm to 199 gsm
+stock card
+  weight 110 lb cover
+  sheet letter, grain short
+page 1, 4 by small
+  words "so" in body
+page 2-3
+  words "so" in body
+finish
+  crease cover
+  fold all
+)"));
+  // 65 lb cover is 175.8 gsm, 80 lb cover 216.3 (derived from the pound and the inch)
+  CHECK(it.edited("will-not-feed").find("  weight 65 lb cover\n") != std::string::npos);
 }
 
 TEST_CASE("a sheet that no tray holds is told which sizes it does") {
