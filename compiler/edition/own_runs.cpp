@@ -30,6 +30,18 @@ Problem too_many_copies(const Reader &reader, FactLine line, const Known<std::in
           .type = {{typed(reader, line.range(), copies.from, "500"), {}}}};
 }
 
+// Of two runs it is the one without a name that is typed anew; of two of one name, the later.
+WayOut with_a_name(const Reader &reader, FactLine line, const NamedRun &first) {
+  const std::string here(reader.sources.text(line.range()));
+  if (!line.has("called"))
+    return {fmt::format("{} called de-luxe", here),
+            "where some copies differ from the others; else take one of the lines out"};
+  if (first.name.empty())
+    return {fmt::format("{} called plain", reader.sources.text(first.range)),
+            fmt::format("instead of line {}", reader.sources.line_number(first.range))};
+  return {fmt::format("{}-too", here), "or a better name; else take one of the lines out"};
+}
+
 Problem run_twice(const Reader &reader, FactLine line, const NamedRun &first) {
   return {.check = "same-fact-twice",
           .range = line.range(),
@@ -37,8 +49,7 @@ Problem run_twice(const Reader &reader, FactLine line, const NamedRun &first) {
                                  reader.sources.line_number(first.range)),
           .why = "one fact is written once, so that there is never a question which line counts; "
                  "runs that differ have each a name of their own",
-          .type = {{fmt::format("{} called de-luxe", reader.sources.text(line.range())),
-                    "where some copies differ from the others; else take one of the lines out"}},
+          .type = {with_a_name(reader, line, first)},
           .related = {{first.range, "the first of them"}}};
 }
 

@@ -69,6 +69,15 @@ std::optional<std::string> own_line_as(const Typed &line, const Entry &entry) {
   return can_be_read(whole, entry) ? std::optional(whole) : mended(own, entry, line.text);
 }
 
+// `only` under a page belongs to what stands on it: a line deeper.
+Problem one_level_deeper(Problem problem, const Typed &line, const std::vector<std::string> &here) {
+  problem.message +=
+      fmt::format("; it stands a level deeper, under {}",
+                  here.size() > 4 ? "the thing that it speaks of" : listed(here, "or"));
+  problem.type.push_back({"  " + own_words(line), "under each thing that it speaks of"});
+  return problem;
+}
+
 void type_at_home(Problem &problem, const Typed &line) {
   const std::vector<const Entry *> entries = entries_named(line.words(0));
   const std::string own = own_words(line);
@@ -105,6 +114,11 @@ Problem unknown_word(const Typed &line, const Stands &stands, const Entry *guess
     return problem;
   }
   if (const std::vector<std::string> parents = homes(line.words(0)); !parents.empty()) {
+    std::vector<std::string> here;
+    std::copy_if(parents.begin(), parents.end(), std::back_inserter(here),
+                 [&](const std::string &parent) { return entry_of(parent, stands.under); });
+    if (!here.empty())
+      return one_level_deeper(std::move(problem), line, here);
     problem.message += fmt::format("; it stands under {}", listed(parents, "or"));
     type_at_home(problem, line);
   }

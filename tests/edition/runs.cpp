@@ -157,6 +157,16 @@ TEST_CASE("two lines for one run, and a run that none is left for, are told") {
   CHECK(read.problem("missing-fact")->message == "the copies fine have no paper");
 }
 
+TEST_CASE("of two runs the one without a name is typed anew, and of two of one name the later") {
+  const Read unnamed = tests::read(small_edition("run 5 copies called gold\n", ""));
+  REQUIRE(unnamed.problem("same-fact-twice"));
+  CHECK(unnamed.problem("same-fact-twice")->type[0].line == "run 10 copies called plain");
+  CHECK(unnamed.problem("same-fact-twice")->type[0].remark == "instead of line 3");
+  const Read alike = tests::read(two_runs("run 5 copies called fine\n", pages));
+  REQUIRE(alike.problem("same-fact-twice"));
+  CHECK(alike.problem("same-fact-twice")->type[0].line == "run 5 copies called fine-too");
+}
+
 TEST_CASE("a page that only one run has anything on is blank in the others, which is told") {
   const Read read = tests::read(two_runs("", "page 1-3\n"
                                              "  patch\n"
