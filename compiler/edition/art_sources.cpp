@@ -50,6 +50,9 @@ void take_permission(Reader &reader, FactLine line, ArtSource &source) {
   find_file(reader, line, "file", limits::picture_file_bytes, FileRole::letter);
 }
 
+constexpr PricedBy a_fee{
+    {Per::once, Per::run, Per::copy, Per::each}, "a fee is paid once, or so much a copy", "once"};
+
 ArtSource source_of(Reader &reader, const Named &named, const Facts &facts) {
   ArtSource source;
   source.name = named.name;
@@ -66,7 +69,7 @@ ArtSource source_of(Reader &reader, const Named &named, const Facts &facts) {
   take_rights(reader, facts.find("rights"), source);
   source.credit = text_in(facts.find("credit"), "credit");
   take_permission(reader, facts.find("permission"), source);
-  source.costs = rate_in(reader, facts.find("costs"), "costs");
+  source.costs = rate_by(reader, facts.find("costs"), "costs", a_fee);
   source.link = text_in(facts.find("link"), "link");
   return source;
 }

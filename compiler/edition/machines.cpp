@@ -5,9 +5,12 @@
 namespace bodkin {
 namespace {
 
+constexpr PricedBy a_side{
+    {Per::side, Per::sides, Per::side, Per::sides}, "a machine is paid by the side", "a side"};
+
 void take_prints(Reader &reader, FactLine line, Machine &machine) {
   const auto mode = mode_in(line, "mode");
-  const auto rate = rate_in(reader, line, "rate");
+  const auto rate = rate_by(reader, line, "rate", a_side);
   if (!mode || !rate)
     return;
   SidePrice price;

@@ -44,9 +44,16 @@ Problem step_twice(FactLine line) {
           .type = {{{}, "keep the step that is right and take the other out"}}};
 }
 
+constexpr PricedBy each_piece{
+    {Per::each, Per::each, Per::each, Per::each}, "a step is the price of one piece", "each", true};
+constexpr PricedBy each_envelope{{Per::each, Per::each, Per::each, Per::each},
+                                 "what an envelope costs is the price of one",
+                                 "each",
+                                 true};
+
 void take_step(Reader &reader, FactLine line, MailClass &mail) {
   const auto to = mass_in(reader, line, "to");
-  const auto rate = rate_in(reader, line, "price");
+  const auto rate = rate_by(reader, line, "price", each_piece);
   if (!to || !rate || mail.steps.size() >= limits::price_steps)
     return;
   const MailStep step{line.range(), **to, (*rate)->price};
@@ -80,7 +87,7 @@ Envelope envelope_of(Reader &reader, const Named &named, const Facts &facts) {
   envelope.size = size_in(facts.find("size"));
   envelope.mass = mass_in(reader, facts.find("mass"), "mass");
   envelope.thick = length_in(reader, facts.find("thick"), "thick", true);
-  envelope.costs = rate_in(reader, facts.find("costs"), "costs");
+  envelope.costs = rate_by(reader, facts.find("costs"), "costs", each_envelope);
   return envelope;
 }
 

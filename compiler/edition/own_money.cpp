@@ -19,6 +19,10 @@ constexpr PricedBy an_hour{
     {Per::hour, Per::hour, Per::hour, Per::hour}, "work is paid by the hour", "an hour"};
 constexpr PricedBy each_sold{
     {Per::copy, Per::each, Per::run, Per::once}, "selling costs so much a copy, or once", "a copy"};
+constexpr PricedBy one_copy{{Per::copy, Per::each, Per::copy, Per::each},
+                            "a price is what one copy costs to buy",
+                            "a copy",
+                            true};
 
 Problem idle_exchange(Range line, std::string why) {
   return {.check = "idle-exchange",
@@ -53,7 +57,7 @@ void take_sale(Reader &reader, FactLine line) {
   sale.where = line.words("where");
   if (const auto copies = count_in(reader, line, "copies", 1, "a copy is sold at the least"))
     sale.copies = std::min(**copies, limits::copies);
-  sale.price = rate_in(reader, line, "price");
+  sale.price = rate_by(reader, line, "price", one_copy);
   sale.costs = rate_by(reader, line, "costs", each_sold);
   sale.only = only_in(reader, Facts(line).find("only"));
   sale.share = value_in<Share>(line, "share");
@@ -137,7 +141,7 @@ void take_prices(Reader &reader) {
   Edition &edition = reader.edition;
   take_lines_by_run(reader, "price");
   for (const RunLine &of : reader.by_run["price"])
-    if (const auto rate = rate_in(reader, of.line, "price")) {
+    if (const auto rate = rate_by(reader, of.line, "price", one_copy)) {
       const Known<Price> price = known(rate->value.price, rate->from);
       if (of.run)
         edition.runs[*of.run].price = price;

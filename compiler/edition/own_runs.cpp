@@ -73,10 +73,10 @@ void take_run(Reader &reader, FactLine line, std::vector<NamedRun> &runs) {
     runs.push_back(std::move(taken));
 }
 
-Problem no_counts(FactLine line) {
+Problem no_counts(const Reader &reader, FactLine line) {
   return too_small(line.range(), "a run of numbers goes from its first to its last",
                    "each good copy gets one number, and the list to sign off has a box for each",
-                   "counts     1-50");
+                   fmt::format("counts     1-{}", reader.edition.run->copies));
 }
 
 } // namespace
@@ -90,7 +90,7 @@ std::optional<Known<Counts>> counts_in(Reader &reader, FactLine line) {
   if (items.size() == 1 && items[0].word.empty() && items[0].first >= 0 &&
       items[0].last >= items[0].first)
     return known(Counts{items[0].first, items[0].last}, pages->from);
-  reader.report(no_counts(line));
+  reader.report(no_counts(reader, line));
   return std::nullopt;
 }
 

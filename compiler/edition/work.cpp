@@ -125,6 +125,16 @@ Takes takes_of(const language::Time &time) {
   return {time.duration, per};
 }
 
+// Pay by the hour of work that takes no time would come to nothing.
+Problem no_hours(const Reader &reader, Range rate) {
+  return {.check = "priced-by-what",
+          .range = rate,
+          .message =
+              fmt::format("{}, and nothing says how long it takes", reader.sources.text(rate)),
+          .why = "what is paid by the hour costs its time; without any it would be free",
+          .type = {{"takes      20 s a copy", "beside the costs, with your own time"}}};
+}
+
 Work work_of(Reader &reader, const Facts &facts) {
   Work work;
   if (const auto time = value_in<language::Time>(facts.find("takes"), "takes")) {
@@ -138,7 +148,10 @@ Work work_of(Reader &reader, const Facts &facts) {
   facts.each("costs", [&](FactLine line) {
     const bool paid_before =
         line.has("kept") && reader.edition.impression && **reader.edition.impression > 1;
-    if (const auto rate = rate_in(reader, line, "costs"))
+    const auto rate = rate_in(reader, line, "costs");
+    if (rate && rate->value.per == Per::hour && !facts.find("takes"))
+      reader.report(no_hours(reader, rate->from));
+    else if (rate)
       (paid_before ? work.kept : work.costs).push_back(*rate);
   });
   work.caution = text_in(facts.find("caution"), "caution");

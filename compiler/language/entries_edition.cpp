@@ -56,14 +56,14 @@ constexpr std::array entries{
           .example = "folding saddle-stitch"},
     Entry{.word = "run",
           .under = "edition",
-          .phrase = "copies:count copies [, spare:count spare] [called called:name]",
+          .phrase = "copies:count copy:copies|copy [, spare:count spare] [called called:name]",
           .fallback = "0 spare",
           .meaning = "How many good copies are made, and how many spare; must be written.",
           .example = "run 50 copies, 3 spare",
           .many = true},
     Entry{.word = "counts",
           .under = "edition",
-          .phrase = "counts:pages",
+          .phrase = "counts:numbers",
           .fallback = "1 to the copies of the run",
           .meaning = "The numbers of the good copies, one each, from and to; words print a copy's "
                      "own as `[1](fact:copy)`. Of several runs the first has the lowest.",
@@ -149,15 +149,16 @@ constexpr std::array entries{
           .example = "labour $12 an hour"},
     Entry{.word = "sells",
           .under = "edition",
-          .phrase = "( copies:count copies where:text / where:text ) [, at price:copyrate] "
-                    "[, share share:share] [, costs costs:rate]",
+          .phrase =
+              "( copies:count copy:copies|copy where:text / where:text ) [, at price:copyrate] "
+              "[, share share:share] [, costs costs:rate]",
           .meaning = "How copies are sold: where, for what if not for the `price`, the share that "
                      "a shop keeps, and what each sale costs, as postage does.",
           .example = "sells 20 copies \"at the corner shop\", share 40%",
           .many = true},
     Entry{.word = "gives",
           .under = "edition",
-          .phrase = "copies:count copies [to:text]",
+          .phrase = "copies:count copy:copies|copy [to:text]",
           .meaning = "Copies that are given away.",
           .example = "gives 3 copies \"to those who wrote in it\"",
           .many = true},

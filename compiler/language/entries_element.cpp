@@ -204,7 +204,7 @@ constexpr std::array entries{
           .example = "when folded"},
     Entry{.word = "counts",
           .under = "hand",
-          .phrase = "counts:pages",
+          .phrase = "counts:numbers",
           .fallback = "those of the edition, else 1 to the copies of the run",
           .meaning = "The numbers that a `hand number` gives the good copies, one each, from and "
                      "to.",

@@ -41,6 +41,7 @@ constexpr std::array<KindWords, value_kinds> kinds{{
      "`4`, `2-3`, `5, 8-11`, `left`, `right`, `all`, `all but 12-13`, `cover`, `centre`, "
      "`front-cover`, `inside-front`, `inside-back`, `back-cover`, `next`, or a page's name"},
     {"page", "a page", "`9`, or a page's name"},
+    {"numbers", "numbers from and to", "`1-50`; `7` alone"},
     {"date", "a date", "`2026`, `2026-11`, `2026-11-25`"},
     {"language", "a language", "`en-GB`, `fr`"},
     {"country", "a country", "`US`, `GB`: its two capitals"},

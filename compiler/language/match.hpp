@@ -85,7 +85,7 @@ bool read_value(Cursor &cursor, ValueKind kind, Value &value);
 bool read_measured(Cursor &cursor, ValueKind kind, Value &value); // length size place angle …
 bool read_priced(Cursor &cursor, ValueKind kind, Value &value);   // money weight mass time
 bool read_worded(Cursor &cursor, ValueKind kind, Value &value);   // name text colour date …
-bool read_pages(Cursor &cursor, ValueKind kind, Value &value);    // pages page
+bool read_pages(Cursor &cursor, ValueKind kind, Value &value);    // pages page numbers
 
 // The number at the cursor with its unit, the unit touching it or in the next word where
 // `apart_too`; passes it. None where there is no number or it is over nothing.

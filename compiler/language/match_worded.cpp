@@ -286,6 +286,7 @@ bool read_value(Cursor &cursor, ValueKind kind, Value &value) {
     return read_priced(cursor, kind, value);
   case ValueKind::pages:
   case ValueKind::page:
+  case ValueKind::numbers:
     return read_pages(cursor, kind, value);
   default:
     return read_worded(cursor, kind, value);

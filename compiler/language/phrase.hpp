@@ -34,6 +34,7 @@ enum class ValueKind : std::uint8_t {
   colour,
   pages,
   page,
+  numbers,
   date,
   language,
   country,

@@ -19,6 +19,10 @@ Slip too_big(const Look &look) {
     message = fmt::format("an edition has no page {}; there are at most {}",
                           look.line.found(look.at), limits::pages);
     why = "a book that thick does not fold; most likely two numbers have run together";
+  } else if (look.wanted({ValueKind::numbers})) {
+    message = fmt::format("{} is more copies than hands can fold; {} is the most",
+                          look.line.found(look.at), limits::copies);
+    why = "each good copy has one number; most likely two numbers have run together";
   } else if (look.wants_length()) {
     why = fmt::format("paper is at most {}in long", limits::length_inches);
   }

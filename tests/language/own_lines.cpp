@@ -67,7 +67,7 @@ TEST_CASE("each slip is answered with the maker's own line, which then says noth
                 "budget $88 a run"},
            Slip{"edition", "run 40 copies, 10% spare", "spare copies are counted; 10% of 40 are 4",
                 "run 40 copies, 4 spare"},
-           Slip{"edition", "run 40", "run stops short: the word copies comes next",
+           Slip{"edition", "run 40", "run stops short: copies or copy comes next",
                 "run 40 copies"},
            Slip{"edition", "folding 8-page-mini", "a name is wanted here, not 8-page-mini",
                 "folding eight-page-mini"},

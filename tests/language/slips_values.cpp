@@ -156,7 +156,7 @@ TEST_CASE("a page typed as a length") {
 TEST_CASE("a line that stops short") {
   CHECK(told("edition \"Bus\"\n"
              "  run 50\n") ==
-        "a.bodkin:2:3: error: run stops short: the word copies comes next [missing-part]\n"
+        "a.bodkin:2:3: error: run stops short: copies or copy comes next [missing-part]\n"
         "  run 50\n"
         "  ~~~~~~\n"
         "  why   a guess would be printed; run stands for how many good copies are made, and how "
