@@ -42,7 +42,8 @@ Slip written_small(const Look &look) {
 Slip text_without_quotes(const Look &look) {
   if (!look.wanted({ValueKind::text}) || look.kind() == LexemeKind::comma)
     return {};
-  // A text in quotes comes next: its word stands in the wrong place, as in `words from "a.md" in b`.
+  // A text in quotes comes next: its word stands in the wrong place, as in `words from "a.md" in
+  // b`.
   if (look.at + 1U < look.line.lexemes.size() &&
       look.line.lexemes[look.at + 1U].kind == LexemeKind::quoted)
     return {};

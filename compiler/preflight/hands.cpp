@@ -37,6 +37,23 @@ bool differ(const Counts &counts, std::int64_t copies) {
   return counts.last - counts.first + 1 != copies;
 }
 
+Problem two_numbers(const Inspection &inspection, const Known<Counts> &counts,
+                    const Known<Counts> &all) {
+  Problem problem;
+  problem.check = "counts-differ";
+  problem.range = counts.from;
+  problem.message = fmt::format("the first copy is number {} here, and {} by the edition's counts",
+                                counts->first, all->first);
+  problem.why = "a copy that bears two numbers can be signed off by neither";
+  const std::string same = fmt::format("{}-{}", all->first, all->last);
+  retype_part(inspection, problem, counts.from, same, fmt::format("counts     {}", same));
+  problem.related = {{all.from, "the edition's numbers"}};
+  return problem;
+}
+
+// A run of its own may have numbers of its own.
+bool numbers_all(const Element &element) { return !element.work.only; }
+
 std::int64_t copies_with(const Edition &edition, const Element &element) {
   const auto &only = element.work.only;
   return copies_of(edition, only ? std::optional(**only) : edition.of_run).good;
@@ -135,6 +152,9 @@ void check_hands(const Inspection &inspection, Problems &problems) {
       const std::int64_t copies = copies_with(inspection.edition, element);
       if (counts && differ(**counts, copies))
         problems.push_back(counts_differ(inspection, *counts, copies));
+      else if (const auto &all = inspection.edition.counts;
+               counts && all && numbers_all(element) && (*counts)->first != (*all)->first)
+        problems.push_back(two_numbers(inspection, *counts, *all));
       if (element.work.when && !comes(inspection.edition.finish, **element.work.when))
         problems.push_back(stage_never_comes(*element.work.when));
     }
