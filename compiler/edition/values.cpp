@@ -107,6 +107,23 @@ std::optional<Known<std::int64_t>> count_in(Reader &reader, FactLine line, std::
   return known(count->value.value, count->from);
 }
 
+std::optional<Known<int>> year_in(Reader &reader, FactLine line, std::string_view part) {
+  constexpr std::int64_t last = 9'999;
+  const auto year = count_in(reader, line, part, 1, "years count from 1");
+  if (!year)
+    return std::nullopt;
+  if (**year > last) {
+    const std::string written(reader.sources.text(year->from));
+    reader.report({.check = "number-too-big",
+                   .range = year->from,
+                   .message = fmt::format("{} is no year: years have four digits", written),
+                   .why = "terms of rights are reckoned with it",
+                   .type = {{{}, "write the true one"}}});
+    return std::nullopt;
+  }
+  return known(static_cast<int>(**year), year->from);
+}
+
 std::optional<Known<std::int64_t>> up_in(Reader &reader, FactLine line) {
   if (line && line.has("most"))
     return known(up_most, line.range());

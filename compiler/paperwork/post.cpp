@@ -2,11 +2,10 @@
 
 #include "money/charge.hpp"
 #include "sheet/copy_weight.hpp"
-#include "sheet/live.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <fmt/format.h>
+#include <tuple>
 
 namespace bodkin::paperwork {
 namespace {
@@ -43,7 +42,7 @@ std::optional<Mass> heaviest(const MailClass &mail) {
 }
 
 MailFit fit_of(const MailPiece &piece, const MailClass &mail, Ruler ruler) {
-  MailFit fit{&mail, nullptr, {}};
+  MailFit fit{&mail, nullptr, {}, {}};
   ask_size(piece, mail, ruler, fit);
   if (!piece.mass)
     return fit;
@@ -69,34 +68,116 @@ const MailFit *cheapest(const Edition &edition, const std::vector<MailFit> &fits
   return best;
 }
 
-const MailStep *step_below(const MailFit *chosen) {
-  if (!chosen || chosen->step == chosen->mail->steps.data())
-    return nullptr;
-  return chosen->step - 1;
+// What a further sheet in each copy adds, where the folding takes one.
+std::optional<SheetMore> one_sheet_of(const CopyPart &book) {
+  const auto &sheets = book.imposition.sheets;
+  const StockId paper = *book.edition->paper;
+  if (paper == StockId::none || sheets.empty() || book.edition->folding->sheets)
+    return std::nullopt;
+  // Those that come and go lie inmost, where the knife leaves the least.
+  const auto mass = mass_of_sheet(book, sheets.back(), paper);
+  if (!mass || mass->micrograms <= 0)
+    return std::nullopt;
+  return SheetMore{*mass, *(*book.edition)[paper].caliper * book.imposition.layers,
+                   static_cast<std::int64_t>(sheets.size())};
 }
 
-// A sheet of the book's paper, folded and cut.
-std::optional<Mass> one_sheet_of(const Edition &edition, const Imposition &book) {
-  if (*edition.paper == StockId::none || !edition[*edition.paper].weight || book.sheets.empty() ||
-      book.sheets.front().sides[0].places.empty())
+std::int64_t rounded_up(std::int64_t amount, std::int64_t one) {
+  return one <= 0 ? 0 : (std::max<std::int64_t>(amount, 0) + one - 1) / one;
+}
+
+// The most that a class takes at a step.
+Mass most_at(const MailClass &mail, const MailStep &step) {
+  return mail.heaviest ? std::min(step.to, **mail.heaviest) : step.to;
+}
+
+Length too_thick_for(const MailPiece &piece, const MailClass &mail) {
+  return mail.thickest ? std::max(piece.thickness - **mail.thickest, Length{}) : Length{};
+}
+
+// A book is a sheet at the least.
+void count_sheets(const std::optional<SheetMore> &one, MailMiss &miss) {
+  if (!one)
+    return;
+  const std::int64_t by_mass = rounded_up(miss.by.micrograms, one->mass.micrograms);
+  const std::int64_t by_thickness = rounded_up(miss.too_thick.units(), one->thickness.units());
+  miss.thickness_binds = by_thickness > by_mass;
+  const bool flat = miss.too_thick > Length{} && one->thickness <= Length{};
+  if (const std::int64_t sheets = std::max(by_mass, by_thickness); sheets < one->in_book && !flat)
+    miss.sheets = sheets;
+}
+
+MailMiss miss_of(const MailedPiece &mailed, const MailClass &mail, const MailStep *step,
+                 Mass most) {
+  const Mass over{std::max<std::int64_t>(mailed.piece.mass->micrograms - most.micrograms, 0)};
+  MailMiss miss{&mail, step, over, too_thick_for(mailed.piece, mail), {}, false};
+  count_sheets(mailed.one_sheet, miss);
+  return miss;
+}
+
+bool size_fits(const MailPiece &piece, const MailClass &mail) {
+  const auto within = [](const Size &a, const Size &b) {
+    return a.width <= b.width && a.height <= b.height;
+  };
+  return (!mail.largest || within(piece.size, **mail.largest)) &&
+         (!mail.smallest || within(**mail.smallest, piece.size));
+}
+
+// Of a class, the dearest step that would still be cheaper than what is paid.
+std::optional<MailMiss> miss_in(const Edition &edition, const MailedPiece &mailed,
+                                const MailClass &mail) {
+  const Exact paid = in_own_money(edition, mailed.chosen->step->price);
+  if (!size_fits(mailed.piece, mail))
     return std::nullopt;
-  const Size page = finished_size(edition);
-  const Sheet &sheet = book.sheets.front();
-  const auto leaves = static_cast<double>(sheet.sides[0].places.size()) / std::max(sheet.up, 1);
-  constexpr double square_metres = 0.0254 * 0.0254;
-  const double area = page.width.in_inches() * page.height.in_inches() * square_metres * leaves;
-  const auto grammage = (*edition[*edition.paper].weight)->grammage.mg_per_m2;
-  return Mass{std::llround(area * static_cast<double>(grammage) * 1000)};
+  for (auto step = mail.steps.rbegin(); step != mail.steps.rend(); ++step) {
+    const MailMiss miss = miss_of(mailed, mail, &*step, most_at(mail, *step));
+    if ((miss.by.micrograms > 0 || miss.too_thick > Length{}) &&
+        in_own_money(edition, step->price) < paid)
+      return miss;
+  }
+  return std::nullopt;
+}
+
+bool nearer(const MailMiss &a, const MailMiss &b) {
+  const auto distance = [](const MailMiss &miss) {
+    return miss.sheets ? std::tuple(false, *miss.sheets, Mass{}, Length{})
+                       : std::tuple(true, std::int64_t{}, miss.by, miss.too_thick);
+  };
+  return distance(a) < distance(b);
+}
+
+// What is farther off and no cheaper is of no use.
+std::vector<MailMiss> misses_of(const Edition &edition, const MailedPiece &mailed,
+                                const std::optional<Known<MailId>> &by) {
+  std::vector<MailMiss> all, kept;
+  for (const MailClass &mail : edition.mail)
+    if (!by || &mail == &edition[**by])
+      if (const auto miss = miss_in(edition, mailed, mail))
+        all.push_back(*miss);
+  const auto price = [&](const MailMiss &miss) { return in_own_money(edition, miss.step->price); };
+  std::stable_sort(all.begin(), all.end(), [&](const MailMiss &a, const MailMiss &b) {
+    return nearer(a, b) || (!nearer(b, a) && price(a) < price(b));
+  });
+  for (const MailMiss &miss : all)
+    if (kept.empty() || price(miss) < price(kept.back()))
+      kept.push_back(miss);
+  return kept;
+}
+
+void let_in(MailedPiece &mailed) {
+  for (MailFit &fit : mailed.fits) {
+    const auto most = heaviest(*fit.mail);
+    if (fit.fits() || !mailed.piece.mass || !size_fits(mailed.piece, *fit.mail))
+      continue;
+    fit.sheets_over = miss_of(mailed, *fit.mail, nullptr, most.value_or(*mailed.piece.mass)).sheets;
+  }
 }
 
 class Mailroom {
 public:
   Mailroom(const Edition &edition, const std::vector<CopyPart> &parts)
-      : edition_(edition), copy_(weigh_heaviest(parts)), size_(lying(finished_size(edition))) {
-    for (const CopyPart &part : parts)
-      if (!part.piece)
-        one_sheet_ = one_sheet_of(edition, part.imposition);
-  }
+      : edition_(edition), copy_(weigh_heaviest(parts)), size_(lying(size_of_copy(parts))),
+        one_sheet_(one_sheet_of(parts.front())) {}
 
   Mailing mailing(const Posting &posting) const {
     Mailing mailing;
@@ -137,9 +218,13 @@ private:
       mailed.chosen = cheapest(edition_, mailed.fits);
     else if (const MailFit &asked = mailed.fits[at(**by)]; asked.step)
       mailed.chosen = &asked;
-    mailed.cheaper = step_below(mailed.chosen);
     if (one_sheet_)
-      mailed.one_sheet = Mass{one_sheet_->micrograms * copies};
+      mailed.one_sheet = SheetMore{{one_sheet_->mass.micrograms * copies},
+                                   one_sheet_->thickness * copies,
+                                   one_sheet_->in_book};
+    let_in(mailed);
+    if (mailed.chosen)
+      mailed.misses = misses_of(edition_, mailed, by);
     if (mailed.chosen)
       mailing.postage += in_own_money(edition_, mailed.chosen->step->price) * Exact(count);
     mailing.priced = mailing.priced && mailed.chosen;
@@ -151,32 +236,36 @@ private:
   const Edition &edition_;
   CopyWeight copy_;
   Size size_;
-  std::optional<Mass> one_sheet_;
+  std::optional<SheetMore> one_sheet_;
 };
 
 } // namespace
 
-std::int64_t sheets_to_spare(const MailedPiece &mailed) {
-  return room_left(mailed).micrograms / std::max<std::int64_t>(mailed.one_sheet->micrograms, 1);
+MailRoom room_of(const MailedPiece &mailed) {
+  const MailClass &mail = *mailed.chosen->mail;
+  MailRoom room;
+  room.mass = {most_at(mail, *mailed.chosen->step).micrograms - mailed.piece.mass->micrograms};
+  if (mail.thickest)
+    room.thickness = **mail.thickest - mailed.piece.thickness;
+  if (!mailed.one_sheet)
+    return room;
+  room.sheets = room.mass.micrograms / mailed.one_sheet->mass.micrograms;
+  const std::int64_t one = mailed.one_sheet->thickness.units();
+  if (!room.thickness || one <= 0 || room.thickness->units() / one >= *room.sheets)
+    return room;
+  room.sheets = room.thickness->units() / one;
+  room.thickness_binds = true;
+  return room;
 }
 
-std::int64_t sheets_over(const MailedPiece &mailed) {
-  const std::int64_t one = std::max<std::int64_t>(mailed.one_sheet->micrograms, 1);
-  return (over_cheaper(mailed).micrograms + one - 1) / one;
-}
-
-Mass room_left(const MailedPiece &mailed) {
-  return {mailed.chosen->step->to.micrograms - mailed.piece.mass->micrograms};
-}
-
-Mass over_cheaper(const MailedPiece &mailed) {
-  return {mailed.piece.mass->micrograms - mailed.cheaper->to.micrograms};
-}
-
-Size finished_size(const Edition &edition) {
-  const Trims trims = trims_of(edition);
-  const Size page = *edition.size;
-  return {page.width - trims.fore_edge, page.height - trims.head - trims.foot};
+std::string reasons_of(const MailFit &fit) {
+  std::string text;
+  for (std::size_t i = 0; i < fit.refused.size(); ++i)
+    text += (i == 0 ? " " : ", ") + fit.refused[i];
+  if (fit.sheets_over)
+    text += fmt::format(" ({} sheet{} in each copy)", *fit.sheets_over,
+                        *fit.sheets_over == 1 ? "" : "s");
+  return text;
 }
 
 std::string in_grams_and_ounces(Mass mass) {
