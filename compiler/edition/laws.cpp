@@ -39,6 +39,7 @@ std::optional<TermRule> term_rule(Reader &reader, FactLine line) {
   rule.published_before = plain_year(reader, line, "before");
   rule.made_before = plain_year(reader, line, "made");
   rule.never_published = line.has("never");
+  rule.never_within = plain_year(reader, line, "within");
   rule.country = line.words("country");
   rule.author_known = either(line, "author", "known");
   rule.renewed = either(line, "renewed", "yes");

@@ -18,7 +18,8 @@ constexpr std::array entries{
           .under = "law",
           .phrase =
               "years:count years from from:publication|death|making [or other:count years from "
-              "start:publication|death|making] [, published [never:never] [since since:count] "
+              "start:publication|death|making] [, published [never:never [within within:count "
+              "years]] [since since:count] "
               "[before "
               "before:count] [in country:country]] [, made before made:count] [, author "
               "author:known|unknown] [, renewed renewed:yes|no] [, at least to least:count]",

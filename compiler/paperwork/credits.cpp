@@ -122,8 +122,17 @@ std::string piece_words(const PageSeen &seen) {
   return *piece.edition.page_count > 1 ? fmt::format("{}, page {}", name, seen.page) : name;
 }
 
+// As a reader comes to them: a wrap goes round the book, other pieces are told last.
+int order_of(const PageSeen &seen) {
+  if (!seen.piece)
+    return 1;
+  return !seen.piece->is_wrap() ? 3 : seen.page <= 2 ? 0 : 2;
+}
+
 // "front cover; pages 1 and 3 to 5; The routes, page 2"
-std::string in_words(const std::vector<PageSeen> &pages) {
+std::string in_words(std::vector<PageSeen> pages) {
+  std::stable_sort(pages.begin(), pages.end(),
+                   [](const PageSeen &a, const PageSeen &b) { return order_of(a) < order_of(b); });
   std::vector<int> numbers;
   std::string text;
   const auto add = [&text](const std::string &words) {

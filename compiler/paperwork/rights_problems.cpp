@@ -92,9 +92,9 @@ Problem date_ahead(const ArtSource &source, const Edition &edition, const Known<
           .range = date.from,
           .message = fmt::format("{} {} {}, after the edition itself, which is dated {}",
                                  source.name, what, written(*date), written(**edition.dated)),
-          .why = fmt::format("one of the two dates is a slip; the edition's{} is the one that "
-                             "rights are reckoned at",
-                             spoken::on_line(sources, edition.dated->from)),
+          .why =
+              fmt::format("one of the two dates is a slip; rights are reckoned at the edition's{}",
+                          spoken::on_line(sources, edition.dated->from)),
           .type = {{{}, "put right whichever is wrong"}},
           .related = {{edition.dated->from, "the edition's date"}}};
 }

@@ -63,6 +63,12 @@ private:
     return begins(rule_.span) || (rule_.other && begins(*rule_.other)) ? Fits::yes : Fits::no;
   }
 
+  // Without the year of its making a work is taken as published in time, the longer term.
+  bool published_too_late(int year) const {
+    const auto made = year_of(source_.made);
+    return rule_.never_within && made && year > *made + *rule_.never_within;
+  }
+
   Fits published() {
     if (!rule_.published_since && !rule_.published_before && rule_.country.empty() &&
         !rule_.never_published)
@@ -73,7 +79,7 @@ private:
     if (!year)
       return want(missing_publication());
     if (rule_.never_published)
-      return Fits::no;
+      return published_too_late(*year) ? Fits::yes : Fits::no;
     if ((rule_.published_since && *year < *rule_.published_since) ||
         (rule_.published_before && *year >= *rule_.published_before))
       return Fits::no;

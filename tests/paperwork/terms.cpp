@@ -114,6 +114,12 @@ TEST_CASE("of nobody known and never published, a work is protected from its mak
   CHECK(said("life-plus-70", "author unknown; made 1955; published never") == "ended 2025");
   CHECK(said("life-plus-70", "author unknown; made 1956; published never") == "until 2026");
   CHECK(said("life-plus-70", "author \"A\", died 1955; published never") == "ended 2025");
+  CHECK(said("life-plus-70", "author unknown; made 1880; published 1950") == "ended 2020");
+  CHECK(said("life-plus-70", "author unknown; made 1880; published 1951") == "ended 1950");
+  CHECK(said("life-plus-70", "author unknown; made 1900; published 1990") == "ended 1970");
+  CHECK(said("life-plus-70", "author unknown; made 1960; published 1990") == "until 2060");
+  CHECK(said("life-plus-70", "author \"A\", died 1890; made 1880; published 1990") == "ended 1960");
+  CHECK(said("life-plus-50", "author unknown; made 1900; published 1951") == "ended 1950");
   CHECK(said("life-plus-50", "author unknown; made 1975; published never") == "ended 2025");
   CHECK(said("life-plus-50", "author unknown; made 1976; published never") == "until 2026");
 }
