@@ -33,37 +33,16 @@ bool is_cut(const SetPicture &set) {
   return lost(set.window.width, set.whole.width) || lost(set.window.height, set.whole.height);
 }
 
-// Beyond the page nothing of a picture is printed. What is laid out of standing matter lies
-// elsewhere than its own place says, and what is turned has other edges.
-bool sticks_out(const CopyPart &part, ElementId id, const SetPicture &set, const Size &page) {
-  const Element &element = (*part.edition)[id];
-  const auto laid = [id](const Standing &standing) {
-    return std::find(standing.elements.begin(), standing.elements.end(), id) !=
-           standing.elements.end();
-  };
-  const auto &standings = part.edition->standings;
-  if (element.turn->thousandths != 0 || std::any_of(standings.begin(), standings.end(), laid))
-    return false;
-  const auto beyond = [](Length start, Length extent, Length room) {
-    const double lost =
-        std::max(-start.in_points(), 0.0) + std::max((start + extent - room).in_points(), 0.0);
-    return lost > extent.in_points() * hardly_seen;
-  };
-  return beyond(set.window.x, set.window.width, page.width) ||
-         beyond(set.window.y, set.window.height, page.height);
-}
-
 paperwork::PictureSeen seen(const CopyPart &part, ElementId id, int page, art::Gallery &gallery) {
   const Element &element = (*part.edition)[id];
   const auto &picture = std::get<Picture>(element.what);
   paperwork::PictureSeen made{element.range};
   if (picture.path->empty())
     return made;
-  if (const auto &facts = gallery.facts(picture)) {
+  if (const auto &facts = gallery.facts(picture); facts && element.placement.fills) {
     const Ground ground = ground_under(part, id, page);
     const Box place = place_of(element.placement, *part.edition, ground);
-    const SetPicture set = stand(picture, element.placement.fills, facts->aspect(), place);
-    made.cut = (!picture.crop && is_cut(set)) || sticks_out(part, id, set, ground.size);
+    made.cut = is_cut(stand(picture, true, facts->aspect(), place));
   }
   if (*part.edition->pages[static_cast<std::size_t>(page)].mode == Mode::black) {
     const auto &coloured = gallery.coloured(picture);

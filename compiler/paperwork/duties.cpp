@@ -25,6 +25,20 @@ bool is_own_line(const LedgerWork &work, const Change &change) {
                       [&](const Element *element) { return element->range == change.line; });
 }
 
+std::string_view area_word(Area area) {
+  switch (area) {
+  case Area::page:
+    return "page";
+  case Area::live:
+    return "live";
+  case Area::margins:
+    return "margins";
+  case Area::place:
+    break;
+  }
+  return "place";
+}
+
 std::vector<WayOut> ways_out(const LedgerWork &work, const Change &change) {
   if (change.words == "printed in grey")
     return {{{}, "print its page in colour"}};
@@ -34,7 +48,8 @@ std::vector<WayOut> ways_out(const LedgerWork &work, const Change &change) {
                (element->placement.area.from == change.line || element->range == change.line);
       });
   if (filled && change.words == "cropped")
-    return {{"fits       place", "to show all of it"}};
+    return {{fmt::format("fits       {}", area_word(*work.elements.front()->placement.area)),
+             "to show all of it"}};
   return {{{}, is_own_line(work, change) ? "take this line out" : "show it as it is"}};
 }
 

@@ -45,8 +45,6 @@ std::string refusal(const Mailing &mailing, const MailedPiece &mailed, const Edi
   if (!by)
     return fmt::format("no class of mail takes {}", copies);
   const std::string_view name = mail_words(edition[**by]);
-  if (!mailed.piece.mass)
-    return fmt::format("what {} by {} costs cannot be told", copies, name);
   return mailed.fits[at(**by)].fits() ? fmt::format("{} has no price for {}", name, copies)
                                       : fmt::format("{} does not take {}", name, copies);
 }
@@ -70,10 +68,7 @@ Problem no_mail_takes_it(const Mailing &mailing, const MailedPiece &mailed,
           .check = "mail-refuses",
           .range = by ? by->from : mailing.posting->range,
           .message = refusal(mailing, mailed, edition),
-          .why = !mailed.piece.mass ? std::string("what it weighs is not known, since not every "
-                                                  "paper in it says its weight")
-                 : by               ? reasons(mailed.fits[at(**by)])
-                                    : all_reasons(mailed),
+          .why = by ? reasons(mailed.fits[at(**by)]) : all_reasons(mailed),
           .type = {{{}, "fewer copies together, a smaller envelope, or a class that takes it"}}};
 }
 
@@ -179,10 +174,11 @@ public:
       problems_.push_back(no_mail(mailing));
       return;
     }
+    // A paper that does not say its weight is told where it stands.
     for (const MailedPiece &mailed : mailing.pieces)
-      if (!mailed.chosen)
+      if (mailed.piece.mass && !mailed.chosen)
         problems_.push_back(no_mail_takes_it(mailing, mailed, edition_));
-      else
+      else if (mailed.chosen)
         judge(mailed.chosen->step->price, mailed.chosen->step->range);
   }
 

@@ -307,3 +307,16 @@ TEST_CASE("what no piece of mail can be is told") {
   CHECK(classes("  heaviest 1 oz\n") == "warning almanac.bodkin:4:3 class-contradicts\n");
   CHECK(classes("  heaviest 1.5 oz\n  largest 9in x 6in\n  smallest 5in x 3 1/2in\n").empty());
 }
+
+TEST_CASE("of a copy whose paper does not say its weight no class is said to refuse it") {
+  std::string manuscript = priced + small_edition("posts 1 copy by letter", "page 1-4\n");
+  constexpr std::string_view weight = "  weight 20 lb bond\n";
+  manuscript.erase(manuscript.find(weight), weight.size());
+  const Read r = read(manuscript);
+  Problems told, ignored;
+  const auto parts = impose_parts(r.edition(), *r.sources, ignored);
+  check_post(r.edition(), parts, mailings_of(r.edition(), parts), *r.sources, told);
+  CHECK(told.empty());
+  REQUIRE(r.problem("missing-fact"));
+  CHECK(r.problem("missing-fact")->message == "plain does not say its weight");
+}
