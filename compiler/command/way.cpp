@@ -1,5 +1,6 @@
 #include "command/way.hpp"
 
+#include "command/pictures_seen.hpp"
 #include "language/tree.hpp"
 #include "money/budget.hpp"
 #include "money/more_sheets.hpp"
@@ -76,7 +77,6 @@ void set_pages(WayThrough &way) {
   way.faces.emplace(
       open_faces(way.edition(), *way.disk.files, *way.system, catalogue_families(*way.disk.files)));
   add(way.problems, std::move(way.faces->problems));
-  way.gallery.emplace(*way.disk.files);
   way.compositor.emplace(way.edition(), way.faces->faces);
   way.drawings = compose_copy(way.parts, way.sources, *way.gallery, *way.compositor, way.problems);
   add(way.problems, way.compositor->problems(&way.sources));
@@ -159,10 +159,19 @@ void look_over(WayThrough &way) {
   preflight(CopyInspection{way.parts, each}, way.problems);
 }
 
+// Credits are set as words are, so what they tell of pictures is looked up before.
+std::vector<paperwork::PictureSeen> pictures_to_tell(WayThrough &way) {
+  if (!paperwork::credits_tell_changes(way.edition()))
+    return {};
+  Problems told_later;
+  return pictures_seen(impose_parts(way.edition(), way.sources, told_later), *way.gallery);
+}
+
 void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   progress.say("laying sheets");
   choose_ups(way.reading.edition, way.sources, way.problems);
-  paperwork::write_own_words(way.reading.edition, way.sources, way.problems);
+  way.gallery.emplace(*way.disk.files);
+  paperwork::write_own_words(way.reading.edition, way.sources, way.problems, pictures_to_tell(way));
   way.parts = impose_parts(way.edition(), way.sources, way.problems);
   send_to_machines(way.edition(), way.parts, inks_asked_for(way.parts), way.sources);
   way.imposition = joined(way.parts);
@@ -175,10 +184,10 @@ void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   count_money(way, anyway);
   progress.say("checking");
   look_over(way);
-  way.rights = paperwork::ledger_of(way.edition());
+  way.rights = paperwork::ledger_of(way.edition(), pictures_seen(way.parts, *way.gallery));
   paperwork::check_rights(way.edition(), way.rights, way.sources, way.problems);
   way.mailings = paperwork::mailings_of(way.edition(), way.parts);
-  paperwork::check_post(way.edition(), way.mailings, way.sources, way.problems);
+  paperwork::check_post(way.edition(), way.parts, way.mailings, way.sources, way.problems);
 }
 
 } // namespace

@@ -5,10 +5,12 @@
 #include "edition/values.hpp"
 #include "measure/limits.hpp"
 
-#include <algorithm>
-
 namespace bodkin {
 namespace {
+
+constexpr PricedBy once_or_copy{{Per::once, Per::run, Per::copy, Per::each},
+                                "whoever lends a work is paid once, or for each copy",
+                                "once"};
 
 Rights rights_of(std::string_view word) {
   if (word == "own")
@@ -23,9 +25,8 @@ Rights rights_of(std::string_view word) {
 void take_author(Reader &reader, FactLine line, ArtSource &source) {
   source.author = text_in(line, "author");
   source.author_unknown = line && line.has("nobody");
-  if (const auto died = count_in(reader, line, "died", 1, "years count from 1"))
-    source.author_died =
-        known(static_cast<int>(std::min<std::int64_t>(died->value, 9'999)), died->from);
+  source.author_died = year_in(reader, line, "died");
+  source.whole = source.whole && !(line && line.has("died") && !source.author_died);
 }
 
 void take_rights(Reader &reader, FactLine line, ArtSource &source) {
@@ -50,8 +51,13 @@ void take_permission(Reader &reader, FactLine line, ArtSource &source) {
   find_file(reader, line, "file", limits::picture_file_bytes, FileRole::letter);
 }
 
-constexpr PricedBy a_fee{
-    {Per::once, Per::run, Per::copy, Per::each}, "a fee is paid once, or so much a copy", "once"};
+// Else what seems to be missing may stand in the line that could not be read.
+bool all_read(FactLine thing) {
+  bool read = true;
+  thing.each_child(
+      [&](FactLine line) { read = read && (!line.statement->broken || line.statement->meant); });
+  return read;
+}
 
 ArtSource source_of(Reader &reader, const Named &named, const Facts &facts) {
   ArtSource source;
@@ -61,16 +67,19 @@ ArtSource source_of(Reader &reader, const Named &named, const Facts &facts) {
   source.title = text_in(facts.find("title"), "title");
   take_author(reader, facts.find("author"), source);
   source.made = value_in<Date>(facts.find("made"), "date");
-  source.published = value_in<Date>(facts.find("published"), "date");
-  source.country = text_in(facts.find("published"), "country");
+  const FactLine published = facts.find("published");
+  source.published = value_in<Date>(published, "date");
+  source.never_published = published && published.has("never");
+  source.country = text_in(published, "country");
   if (const auto renewed = text_in(facts.find("renewed"), "renewed"))
     source.renewed = known(renewed->value == "yes", renewed->from);
   source.kept_by = text_in(facts.find("kept-by"), "keeper");
   take_rights(reader, facts.find("rights"), source);
   source.credit = text_in(facts.find("credit"), "credit");
   take_permission(reader, facts.find("permission"), source);
-  source.costs = rate_by(reader, facts.find("costs"), "costs", a_fee);
+  source.costs = rate_by(reader, facts.find("costs"), "costs", once_or_copy);
   source.link = text_in(facts.find("link"), "link");
+  source.whole = source.whole && facts.whole() && all_read(named.line);
   return source;
 }
 

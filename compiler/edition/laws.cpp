@@ -3,21 +3,15 @@
 #include "edition/supplies.hpp"
 #include "edition/values.hpp"
 
-#include <algorithm>
-
 namespace bodkin {
 namespace {
 
-// Laws of more years than these are a slip of the finger.
-constexpr std::int64_t most_years = 10'000;
 // Each line of each law is asked of every source.
 constexpr std::size_t most_laws = 20, most_terms = 200;
 
-std::optional<int> year_in(Reader &reader, FactLine line, std::string_view part) {
-  const auto year = count_in(reader, line, part, 1, "years count from 1");
-  if (!year)
-    return std::nullopt;
-  return static_cast<int>(std::min(year->value, most_years));
+std::optional<int> plain_year(Reader &reader, FactLine line, std::string_view part) {
+  const auto year = year_in(reader, line, part);
+  return year ? std::optional(**year) : std::nullopt;
 }
 
 TermFrom term_from(std::string_view word) {
@@ -35,19 +29,21 @@ std::optional<bool> either(FactLine line, std::string_view part, std::string_vie
 std::optional<TermRule> term_rule(Reader &reader, FactLine line) {
   TermRule rule;
   rule.range = line.range();
-  const auto years = year_in(reader, line, "years");
+  const auto years = plain_year(reader, line, "years");
   if (!years)
     return std::nullopt;
   rule.span = {*years, term_from(line.words("from"))};
-  if (const auto other = year_in(reader, line, "other"))
+  if (const auto other = plain_year(reader, line, "other"))
     rule.other = TermYears{*other, term_from(line.words("start"))};
-  rule.published_since = year_in(reader, line, "since");
-  rule.published_before = year_in(reader, line, "before");
-  rule.made_before = year_in(reader, line, "made");
+  rule.published_since = plain_year(reader, line, "since");
+  rule.published_before = plain_year(reader, line, "before");
+  rule.made_before = plain_year(reader, line, "made");
+  rule.never_published = line.has("never");
+  rule.never_within = plain_year(reader, line, "within");
   rule.country = line.words("country");
   rule.author_known = either(line, "author", "known");
   rule.renewed = either(line, "renewed", "yes");
-  rule.at_least = year_in(reader, line, "least");
+  rule.at_least = plain_year(reader, line, "least");
   return rule;
 }
 
@@ -61,7 +57,7 @@ Law law_of(Reader &reader, const Named &named, const Facts &facts) {
     if (law.terms.size() == most_terms)
       reader.report(too_many_lines(line, most_terms));
   });
-  if (law.terms.empty() && facts.whole() && !named.line.statement->broken)
+  if (!facts.find("term") && facts.whole() && !named.line.statement->broken)
     reader.report({.check = "missing-fact",
                    .range = named.line.range(),
                    .message = "this law has no terms",

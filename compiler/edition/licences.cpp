@@ -5,6 +5,7 @@
 #include "edition/supplies.hpp"
 #include "edition/values.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace bodkin {
@@ -54,6 +55,35 @@ bool bears(const Licence &licence, const std::string &letters) {
          letters == letters_of(licence.name);
 }
 
+// "CC-BY-" of "CC-BY-4.0": what is left of a name without its version; empty where it has none.
+std::string_view without_version(std::string_view title) {
+  const std::size_t end = title.find_last_not_of("0123456789.");
+  return end == std::string_view::npos || end + 1 == title.size() ? std::string_view()
+                                                                  : title.substr(0, end + 1);
+}
+
+// The same licence in its other versions, as they stand in their lines.
+std::vector<std::string_view> other_versions(const std::vector<std::string_view> &titles,
+                                             std::string_view written) {
+  const std::string stem = letters_of(without_version(written));
+  std::vector<std::string_view> versions;
+  for (const std::string_view title : titles)
+    if (!stem.empty() && letters_of(without_version(title)) == stem)
+      versions.push_back(title);
+  std::sort(versions.rbegin(), versions.rend());
+  return versions;
+}
+
+// Another version is another text, and not what was meant: it is named and not put in.
+void tell_versions(const Reader &reader, FactLine line,
+                   const std::vector<std::string_view> &versions, Problem &problem) {
+  problem.message +=
+      fmt::format("; known here {} {}", versions.size() == 1 ? "is" : "are", list_of(versions));
+  problem.type.push_back(
+      {typed(reader, line.range(), line.range("licence"), fmt::format("\"{}\"", versions.front())),
+       "the newest, if its maker says that one"});
+}
+
 Problem unknown_licence(Reader &reader, FactLine line) {
   std::vector<std::string_view> titles;
   for (const Licence &licence : reader.edition.licences)
@@ -65,7 +95,9 @@ Problem unknown_licence(Reader &reader, FactLine line) {
                   .message = fmt::format("no licence here is called {}", written),
                   .why = "what a licence asks, whether a credit or that nothing is sold, stands "
                          "in its lines; without them nobody can hold the edition against it"};
-  if (const auto near = reader.near(written, titles)) {
+  if (const auto versions = other_versions(titles, written); !versions.empty()) {
+    tell_versions(reader, line, versions, problem);
+  } else if (const auto near = reader.near(written, titles)) {
     const std::string quoted = fmt::format("\"{}\"", *near);
     problem.message += fmt::format("; did you mean {}?", *near);
     problem.type.push_back({typed(reader, line.range(), line.range("licence"), quoted), {}});

@@ -14,10 +14,24 @@ namespace {
 
 Size lying(Size size) { return size.width >= size.height ? size : size.turned(); }
 
-std::optional<Known<Size>> size_in(FactLine line) {
+constexpr PricedBy each_piece{{Per::each, Per::each, Per::each, Per::each},
+                              "a piece of mail is paid one by one",
+                              "each",
+                              true};
+constexpr PricedBy each_envelope{
+    {Per::each, Per::each, Per::each, Per::each}, "every envelope is paid for", "each", true};
+
+std::optional<Known<Size>> size_in(Reader &reader, FactLine line) {
   auto size = value_in<Size>(line, "size");
-  if (size)
-    size->value = lying(size->value);
+  if (!size)
+    return std::nullopt;
+  if (size->value.width <= Length{} || size->value.height <= Length{}) {
+    reader.report(too_small(size->from, "this has no room in it",
+                            "a piece of mail is long and high",
+                            std::string(line.statement->entry->example)));
+    return std::nullopt;
+  }
+  size->value = lying(size->value);
   return size;
 }
 
@@ -44,13 +58,6 @@ Problem step_twice(FactLine line) {
           .type = {{{}, "keep the step that is right and take the other out"}}};
 }
 
-constexpr PricedBy each_piece{
-    {Per::each, Per::each, Per::each, Per::each}, "a step is the price of one piece", "each", true};
-constexpr PricedBy each_envelope{{Per::each, Per::each, Per::each, Per::each},
-                                 "what an envelope costs is the price of one",
-                                 "each",
-                                 true};
-
 void take_step(Reader &reader, FactLine line, MailClass &mail) {
   const auto to = mass_in(reader, line, "to");
   const auto rate = rate_by(reader, line, "price", each_piece);
@@ -66,16 +73,52 @@ void take_step(Reader &reader, FactLine line, MailClass &mail) {
     mail.steps.insert(at, step);
 }
 
+Problem smaller_than_smallest(const MailClass &mail, Ruler ruler) {
+  const auto words = [ruler](const Size &size) {
+    return fmt::format("{} x {}", written(size.width, ruler), written(size.height, ruler));
+  };
+  return {.kind = Kind::warning,
+          .check = "class-contradicts",
+          .range = mail.smallest->from,
+          .message = fmt::format("the smallest piece that {} takes, {}, is larger than its "
+                                 "largest, {}",
+                                 mail.name, words(**mail.smallest), words(**mail.largest)),
+          .why = "no piece of mail is both: nothing could ever go by this class",
+          .type = {{{}, "put right whichever is wrong; the two are often changed about"}},
+          .related = {{mail.largest->from, "the largest"}}};
+}
+
+Problem step_never_paid(const MailClass &mail, const MailStep &step) {
+  return {.kind = Kind::warning,
+          .check = "class-contradicts",
+          .range = step.range,
+          .message = fmt::format("this step is never paid: {} takes no piece so heavy", mail.name),
+          .why = "the step before it goes up to the heaviest piece already",
+          .type = {{{}, "take this step out, or put right the heaviest"}},
+          .related = {{mail.heaviest->from, "the heaviest"}}};
+}
+
+void judge_class(Reader &reader, const MailClass &mail) {
+  if (mail.largest && mail.smallest &&
+      ((*mail.smallest)->width > (*mail.largest)->width ||
+       (*mail.smallest)->height > (*mail.largest)->height))
+    reader.report(smaller_than_smallest(mail, reader.edition.ruler));
+  for (std::size_t i = 1; mail.heaviest && i < mail.steps.size(); ++i)
+    if (!(mail.steps[i - 1].to < **mail.heaviest))
+      reader.report(step_never_paid(mail, mail.steps[i]));
+}
+
 MailClass mail_of(Reader &reader, const Named &named, const Facts &facts) {
   MailClass mail;
   mail.name = named.name;
   mail.title = named.line.words("title");
   mail.range = named.line.range();
-  mail.largest = size_in(facts.find("largest"));
+  mail.largest = size_in(reader, facts.find("largest"));
   mail.thickest = length_in(reader, facts.find("largest"), "thick", false);
-  mail.smallest = size_in(facts.find("smallest"));
+  mail.smallest = size_in(reader, facts.find("smallest"));
   mail.heaviest = mass_in(reader, facts.find("heaviest"), "mass");
   facts.each("step", [&](FactLine line) { take_step(reader, line, mail); });
+  judge_class(reader, mail);
   return mail;
 }
 
@@ -84,11 +127,24 @@ Envelope envelope_of(Reader &reader, const Named &named, const Facts &facts) {
   envelope.name = named.name;
   envelope.title = named.line.words("title");
   envelope.range = named.line.range();
-  envelope.size = size_in(facts.find("size"));
+  envelope.size = size_in(reader, facts.find("size"));
   envelope.mass = mass_in(reader, facts.find("mass"), "mass");
   envelope.thick = length_in(reader, facts.find("thick"), "thick", true);
   envelope.costs = rate_by(reader, facts.find("costs"), "costs", each_envelope);
+  for (const std::string_view fact : {"size", "mass", "costs"})
+    if (!facts.find(fact) && facts.whole())
+      envelope.unsaid.push_back(fact);
   return envelope;
+}
+
+Problem more_than_posted(const Reader &reader, FactLine line, const Known<std::int64_t> &together,
+                         std::int64_t copies) {
+  return {.check = "number-too-big",
+          .range = together.from,
+          .message = fmt::format("{} are to lie together, and only {} {} posted", *together, copies,
+                                 copies == 1 ? "is" : "are"),
+          .why = "so many copies go into a piece of mail, and the last may hold fewer",
+          .type = {{typed(reader, line.range(), together.from, std::to_string(copies)), {}}}};
 }
 
 void take_posting(Reader &reader, FactLine line) {
@@ -103,6 +159,8 @@ void take_posting(Reader &reader, FactLine line) {
       reader.edition.postings.size() == limits::bids)
     return;
   posting.copies = std::min(**copies, limits::copies);
+  if (together && **together > posting.copies)
+    reader.report(more_than_posted(reader, line, *together, posting.copies));
   posting.together = together ? std::min(**together, posting.copies) : 1;
   reader.edition.postings.push_back(posting);
   if (reader.edition.postings.size() == limits::bids)

@@ -37,6 +37,7 @@ struct Envelope {
   std::optional<Known<Mass>> mass;
   std::optional<Known<Length>> thick; // empty and closed: both its sides
   std::optional<Known<Rate>> costs;
+  std::vector<std::string_view> unsaid; // of size, mass and costs, what no line says
 };
 
 // `posts 30 copies, 10 together in kraft by large-letter`

@@ -20,6 +20,7 @@ struct ArtSource {
   bool author_unknown = false; // and said to be
   std::optional<Known<int>> author_died;
   std::optional<Known<Date>> made, published;
+  bool never_published = false; // and said to be
   std::optional<Known<bool>> renewed;
   std::optional<Known<Rights>> rights;
   std::string because;                 // of public-domain
@@ -29,6 +30,7 @@ struct ArtSource {
   std::string permission; // in words, or the letter's path
   bool letter_on_file = false;
   std::optional<Known<Rate>> costs;
+  bool whole = true; // else a line of it could not be read, and what is missing may stand there
 };
 
 } // namespace bodkin

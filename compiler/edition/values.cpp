@@ -2,6 +2,7 @@
 
 #include "edition/currency.hpp"
 #include "edition/problems.hpp"
+#include "language/mended.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -102,13 +103,36 @@ std::optional<Known<std::int64_t>> count_in(Reader &reader, FactLine line, std::
   if (!count)
     return std::nullopt;
   if (count->value.value < least) {
+    std::string instead = typed(reader, line.range(), count->from, std::to_string(least));
+    constexpr std::string_view many = "1 copies";
+    if (const std::size_t at = instead.find(many); least == 1 && at != std::string::npos)
+      if (std::string one = std::string(instead).replace(at, many.size(), "1 copy");
+          language::can_be_read(one, *line.statement->entry))
+        instead = std::move(one);
     reader.report(too_small(
         count->from,
         fmt::format("{} is too few; the least is {}", reader.sources.text(count->from), least),
-        std::string(why), typed(reader, line.range(), count->from, std::to_string(least))));
+        std::string(why), std::move(instead)));
     return std::nullopt;
   }
   return known(count->value.value, count->from);
+}
+
+std::optional<Known<int>> year_in(Reader &reader, FactLine line, std::string_view part) {
+  constexpr std::int64_t last = 9'999;
+  const auto year = count_in(reader, line, part, 1, "years count from 1");
+  if (!year)
+    return std::nullopt;
+  if (**year > last) {
+    const std::string written(reader.sources.text(year->from));
+    reader.report({.check = "number-too-big",
+                   .range = year->from,
+                   .message = fmt::format("{} is no year: years have four digits", written),
+                   .why = "terms of rights are reckoned with it",
+                   .type = {{{}, "write the true one"}}});
+    return std::nullopt;
+  }
+  return known(static_cast<int>(**year), year->from);
 }
 
 std::optional<Known<std::int64_t>> up_in(Reader &reader, FactLine line) {

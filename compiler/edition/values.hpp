@@ -53,6 +53,8 @@ std::optional<Known<Rate>> rate_by(Reader &reader, FactLine line, std::string_vi
 // A count under `least` is reported and left out; `why` is the reason.
 std::optional<Known<std::int64_t>> count_in(Reader &reader, FactLine line, std::string_view part,
                                             std::int64_t least, std::string_view why);
+// A year, or a number of years; one of five digits is a slip of the finger, reported and left out.
+std::optional<Known<int>> year_in(Reader &reader, FactLine line, std::string_view part);
 // How many lie on a sheet: a number, or `up_most`.
 std::optional<Known<std::int64_t>> up_in(Reader &reader, FactLine line);
 // A length below nothing, or nothing where there has to be something.

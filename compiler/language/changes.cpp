@@ -58,7 +58,8 @@ void spelled_out(const Trial &trial, Lines &lines) {
     lines.push_back(trial.with(at, words[static_cast<std::size_t>(number)]));
 }
 
-// `back cover`, `paper 90`: a name in two words. `#note`: a remark that touches its sign.
+// `back cover`, `paper 90`, `public domain`: a name in two words. `#note`: a remark that touches
+// its sign.
 void joined(const Trial &trial, Lines &lines) {
   const std::size_t at = trial.failure.at;
   if (trial.words(at).starts_with('#'))
@@ -68,6 +69,10 @@ void joined(const Trial &trial, Lines &lines) {
   if (at > 1 && part_of_name && trial.lexemes[at - 1].kind == LexemeKind::word)
     lines.push_back(trial.line.substr(0, trial.lexemes[at - 1].end) + "-" +
                     trial.line.substr(trial.lexemes[at].begin));
+  if (part_of_name && at + 1 < trial.lexemes.size() &&
+      trial.lexemes[at + 1].kind == LexemeKind::word)
+    lines.push_back(trial.line.substr(0, trial.lexemes[at].end) + "-" +
+                    trial.line.substr(trial.lexemes[at + 1].begin));
 }
 
 // What a price or a time is for, as the entry's example has it.
@@ -100,6 +105,9 @@ std::string sample(ValueKind kind, std::string_view file) {
 // The words that may stand where the line stopped fitting.
 std::vector<std::string> literals(const Trial &trial) {
   std::vector<std::string> words;
+  // Whoever writes a date that is none does not mean `never`.
+  if (trial.wants({ValueKind::date}))
+    return words;
   for (std::uint32_t i = 0; i < trial.failure.count; ++i) {
     const Part &part = *trial.failure.wanted[i].part;
     if (part.part == PartKind::word || part.part == PartKind::choice)

@@ -18,7 +18,9 @@ constexpr std::array entries{
           .under = "law",
           .phrase =
               "years:count years from from:publication|death|making [or other:count years from "
-              "start:publication|death|making] [, published [since since:count] [before "
+              "start:publication|death|making] [, published [never:never [within within:count "
+              "years]] [since since:count] "
+              "[before "
               "before:count] [in country:country]] [, made before made:count] [, author "
               "author:known|unknown] [, renewed renewed:yes|no] [, at least to least:count]",
           .meaning = "Years of protection, to the end of the calendar year, and which works have "

@@ -229,8 +229,9 @@ constexpr std::array entries{
           .example = "author \"A. Ferrier\", died 1931"},
     Entry{.word = "published",
           .under = "source",
-          .phrase = "date:date [, country:country]",
-          .meaning = "When and where it was first published.",
+          .phrase = "( never:never / date:date [, country:country] )",
+          .meaning = "When and where it was first published; `never` where it never was: a diary, "
+                     "a letter, a photograph out of a drawer.",
           .example = "published 1907, US"},
     Entry{.word = "kept-by",
           .under = "source",

@@ -61,6 +61,10 @@ Slip grams(const Look &look);
 Slip sides_touch(const Look &look);
 Slip spare_in_hundredths(const Look &look);
 
+// slips_places.cpp: days and countries.
+Slip no_such_day(const Look &look);
+Slip country_by_name(const Look &look);
+
 // slips_order.cpp: the order of parts, and commas between them.
 Slip parts_exchanged(const Look &look);
 Slip needless_comma(const Look &look);

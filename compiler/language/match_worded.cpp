@@ -180,6 +180,13 @@ bool read_typesize(Cursor &cursor, TypeSize &size) {
   return true;
 }
 
+// Of the Gregorian calendar.
+int days_of(int year, int month) {
+  constexpr std::array<int, 12> days{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+  const bool leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
+  return month == 2 && leap ? 29 : days[static_cast<std::size_t>(month) - 1];
+}
+
 bool read_date(Cursor &cursor, Date &date) {
   if (!cursor.is(LexemeKind::number) && !cursor.is(LexemeKind::span))
     return cursor.wanted(Piece::whole);
@@ -196,7 +203,7 @@ bool read_date(Cursor &cursor, Date &date) {
     rest.remove_prefix(std::min(end + 1, rest.size()));
   }
   if (!rest.empty() || (n > 1 && (parts[1] < 1 || parts[1] > 12)) ||
-      (n > 2 && (parts[2] < 1 || parts[2] > 31)))
+      (n > 2 && (parts[2] < 1 || parts[2] > days_of(parts[0], parts[1]))))
     return cursor.wanted(Piece::whole);
   date = {parts[0], parts[1], parts[2]};
   ++cursor.at;

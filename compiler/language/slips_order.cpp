@@ -11,10 +11,10 @@ namespace {
 // "of page it is called, in, on and by"
 std::string order_of_parts(const Entry &entry) {
   const std::vector<std::string_view> words = own_words_of_phrase(entry);
-  // A word that stands twice, in one of several forms, tells no order.
-  const bool once = std::set<std::string_view>(words.begin(), words.end()).size() == words.size();
+  // A phrase that has several forms names a word more than once.
+  const bool one_form = std::set(words.begin(), words.end()).size() == words.size();
   const std::string order =
-      words.size() > 1 && once
+      words.size() > 1 && one_form
           ? fmt::format("of {} it is {}", entry.word, listed({words.begin(), words.end()}, "and"))
           : fmt::format("as in `{}`", entry.example);
   return fmt::format("the parts of a line have one order, so that each is found at a glance: {}",

@@ -1,8 +1,11 @@
 #include "paperwork/duties.hpp"
 #include "paperwork/own_words.hpp"
+#include "sheet/speech.hpp"
 
 #include <algorithm>
+#include <array>
 #include <fmt/format.h>
+#include <utility>
 
 namespace bodkin::paperwork {
 namespace {
@@ -83,9 +86,9 @@ bool says_changes(const ArtSource &source, const Edition &edition) {
 void say_changes(const UsedSource &used, Sentence &sentence) {
   std::vector<std::string> all;
   for (const LedgerWork *work : used.works)
-    for (const std::string &change : work->changes)
-      if (std::find(all.begin(), all.end(), change) == all.end())
-        all.push_back(change);
+    for (const Change &change : work->changes)
+      if (std::find(all.begin(), all.end(), change.words) == all.end())
+        all.push_back(change.words);
   if (!all.empty())
     sentence.also(in_a_row(all) + " here");
 }
@@ -106,15 +109,56 @@ std::string without_stop(std::string words) {
   return words;
 }
 
+// "front cover", "map, page 2"; of the book's own pages none, they are told together.
+std::string piece_words(const PageSeen &seen) {
+  constexpr std::array<const char *, 4> of_wrap{"front cover", "inside of the front cover",
+                                                "inside of the back cover", "back cover"};
+  const Piece &piece = *seen.piece;
+  if (piece.is_wrap() && seen.page >= 1 && seen.page <= 4)
+    return of_wrap[static_cast<std::size_t>(seen.page) - 1];
+  if (piece.is_reverse())
+    return "reverse";
+  const std::string &name = piece.title.empty() ? piece.name : piece.title;
+  return *piece.edition.page_count > 1 ? fmt::format("{}, page {}", name, seen.page) : name;
+}
+
+// As a reader comes to them: a wrap goes round the book, other pieces are told last.
+int order_of(const PageSeen &seen) {
+  if (!seen.piece)
+    return 1;
+  return !seen.piece->is_wrap() ? 3 : seen.page <= 2 ? 0 : 2;
+}
+
+// "front cover; pages 1 and 3 to 5; The routes, page 2"
+std::string in_words(std::vector<PageSeen> pages) {
+  std::stable_sort(pages.begin(), pages.end(),
+                   [](const PageSeen &a, const PageSeen &b) { return order_of(a) < order_of(b); });
+  std::vector<int> numbers;
+  std::string text;
+  const auto add = [&text](const std::string &words) {
+    text += (text.empty() ? "" : "; ") + words;
+  };
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    if (pages[i].piece) {
+      add(piece_words(pages[i]));
+      continue;
+    }
+    numbers.push_back(pages[i].page);
+    if (i + 1 == pages.size() || pages[i + 1].piece)
+      add(spoken::pages_listed(std::exchange(numbers, {})));
+  }
+  return text;
+}
+
 Block credit(const UsedSource &used, const Edition &edition) {
   const ArtSource &source = *used.source;
-  std::string where = used.where();
-  where.erase(0, std::string_view("on ").size());
-  Sentence sentence(capital(where) + ": ");
+  Sentence sentence(capital(in_words(pages_of(used))) + ": ");
   if (source.credit)
     sentence.also(source.licence_id ? without_stop(**source.credit) : **source.credit);
   else
     say_who(source, sentence);
+  if (source.licence_id && source.link && edition[*source.licence_id].asks_credit)
+    sentence.also(**source.link);
   if (const std::string right = right_words(source, edition);
       !right.empty() && (!source.credit || source.licence_id))
     sentence.also(right);

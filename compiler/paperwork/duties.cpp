@@ -13,6 +13,46 @@ std::string_view licence_words(const Licence &licence) {
   return licence.title.empty() ? licence.name : licence.title;
 }
 
+std::string changes_of(const LedgerWork &work) {
+  std::vector<std::string> words;
+  for (const Change &change : work.changes)
+    words.push_back(change.words);
+  return in_a_row(words);
+}
+
+bool is_own_line(const LedgerWork &work, const Change &change) {
+  return std::none_of(work.elements.begin(), work.elements.end(),
+                      [&](const Element *element) { return element->range == change.line; });
+}
+
+std::string_view area_word(Area area) {
+  switch (area) {
+  case Area::page:
+    return "page";
+  case Area::live:
+    return "live";
+  case Area::margins:
+    return "margins";
+  case Area::place:
+    break;
+  }
+  return "place";
+}
+
+std::vector<WayOut> ways_out(const LedgerWork &work, const Change &change) {
+  if (change.words == "printed in grey")
+    return {{{}, "print its page in colour"}};
+  const bool filled =
+      std::any_of(work.elements.begin(), work.elements.end(), [&](const Element *element) {
+        return element->placement.fills &&
+               (element->placement.area.from == change.line || element->range == change.line);
+      });
+  if (filled && change.words == "cropped")
+    return {{fmt::format("fits       {}", area_word(*work.elements.front()->placement.area)),
+             "to show all of it"}};
+  return {{{}, is_own_line(work, change) ? "take this line out" : "show it as it is"}};
+}
+
 Problem not_for_sale(const UsedSource &used, const Edition &edition, const Licence &licence) {
   return {.kind = Kind::warning,
           .check = "not-for-sale",
@@ -24,43 +64,30 @@ Problem not_for_sale(const UsedSource &used, const Edition &edition, const Licen
                  "the paper alone, is a matter to ask them about",
           .type = {{"rights     permission", "once its maker has allowed the sale"},
                    {{}, "or give the edition away: take the price out"}},
-          .related = {{edition.price->from, "the price"}, {licence.range, "the licence"}}};
+          .related = {{sold_at(edition), "the price"}, {licence.range, "the licence"}}};
 }
 
-std::string changes_of(const LedgerWork &work) {
-  std::string text;
-  for (const std::string &change : work.changes)
-    text += (text.empty() ? "" : " and ") + change;
-  return text;
+// Each line that changes the work is a problem of its own.
+Problem not_to_be_changed(const LedgerWork &work, const Change &change, const Licence &licence) {
+  Problem problem{
+      .kind = Kind::warning,
+      .check = "not-to-be-changed",
+      .range = change.line,
+      .message = fmt::format("{} is {} here, and {} allows no changes", work.what, change.words,
+                             licence_words(licence)),
+      .why = "its maker lends it as it is: whole and in its own tones; what is a change, they or "
+             "the law of your country say",
+      .related = {{work.source->rights->from, "the licence of its source"}}};
+  problem.type = ways_out(work, change);
+  problem.type.push_back({{}, "or ask its maker"});
+  return problem;
 }
 
-// The line that changes it.
-Range change_range(const LedgerWork &work) {
-  for (const Element *element : work.elements)
-    if (const auto *picture = std::get_if<Picture>(&element->what)) {
-      if (picture->crop)
-        return picture->crop->from;
-      if (picture->tone->kind != ToneKind::as_is)
-        return picture->tone.from.somewhere() ? picture->tone.from : element->range;
-    }
-  return work.elements.front()->range;
-}
-
-Problem not_to_be_changed(const LedgerWork &work, const Licence &licence) {
-  return {.kind = Kind::warning,
-          .check = "not-to-be-changed",
-          .range = change_range(work),
-          .message = fmt::format("{} is {} here, and {} allows no changes", work.what,
-                                 changes_of(work), licence_words(licence)),
-          .why = "its maker lends it as it is: whole and in its own tones",
-          .type = {{{}, "take this line out, or ask its maker"}},
-          .related = {{work.source->rights->from, "the licence of its source"}}};
-}
-
-Problem same_licence(const LedgerWork &work, const Edition &edition, const Licence &licence) {
+Problem same_licence(const LedgerWork &work, const Change &change, const Edition &edition,
+                     const Licence &licence) {
   return {.kind = Kind::warning,
           .check = "same-licence",
-          .range = edition.given_under ? edition.given_under->from : change_range(work),
+          .range = edition.given_under ? edition.given_under->from : change.line,
           .message =
               fmt::format("{} is {} here, and {} asks that what is made of it goes out under "
                           "the same licence",
@@ -98,18 +125,20 @@ Problem not_credited(const UsedSource &used, const Licence &licence) {
 
 } // namespace
 
-std::string UsedSource::where() const {
+std::vector<PageSeen> pages_of(const UsedSource &used) {
   std::vector<PageSeen> pages;
   std::set<std::pair<const Piece *, int>> seen;
-  for (const LedgerWork *work : works)
+  for (const LedgerWork *work : used.works)
     for (const PageSeen &page : work->pages)
       if (seen.insert({page.piece, page.page}).second)
         pages.push_back(page);
   const auto earlier = [](const PageSeen &a, const PageSeen &b) { return a.page < b.page; };
   if (std::all_of(pages.begin(), pages.end(), [](const PageSeen &p) { return !p.piece; }))
     std::sort(pages.begin(), pages.end(), earlier);
-  return on_pages(pages);
+  return pages;
 }
+
+std::string UsedSource::where() const { return on_pages(pages_of(*this)); }
 
 std::vector<UsedSource> used_sources(const RightsLedger &ledger) {
   std::vector<UsedSource> used;
@@ -125,8 +154,17 @@ std::vector<UsedSource> used_sources(const RightsLedger &ledger) {
   return used;
 }
 
-bool is_sold(const Edition &edition) {
-  return edition.price && (*edition.price)->amount.digits > 0;
+Range sold_at(const Edition &edition) {
+  const auto costs = [](const auto &price) { return price.amount.digits > 0; };
+  if (edition.price && costs(**edition.price))
+    return edition.price->from;
+  for (const NamedRun &run : edition.runs)
+    if (run.price && costs(**run.price))
+      return run.price->from;
+  for (const Sale &sale : edition.sales)
+    if (sale.price && costs((*sale.price)->price))
+      return sale.price->from;
+  return {};
 }
 
 void check_duties(const UsedSource &used, const Edition &edition, const CreditsGiven &given,
@@ -135,7 +173,7 @@ void check_duties(const UsedSource &used, const Edition &edition, const CreditsG
   if (!source.licence_id)
     return;
   const Licence &licence = edition[*source.licence_id];
-  if (licence.forbids_sale && is_sold(edition))
+  if (licence.forbids_sale && sold_at(edition).somewhere())
     problems.push_back(not_for_sale(used, edition, licence));
   if (licence.asks_credit && !source.author && !source.credit)
     problems.push_back(nobody_to_credit(used, licence));
@@ -145,9 +183,10 @@ void check_duties(const UsedSource &used, const Edition &edition, const CreditsG
     if (work->changes.empty())
       continue;
     if (licence.forbids_changes)
-      problems.push_back(not_to_be_changed(*work, licence));
+      for (const Change &change : work->changes)
+        problems.push_back(not_to_be_changed(*work, change, licence));
     if (licence.asks_same_licence && edition.licence_id != source.licence_id)
-      problems.push_back(same_licence(*work, edition, licence));
+      problems.push_back(same_licence(*work, work->changes.front(), edition, licence));
   }
 }
 

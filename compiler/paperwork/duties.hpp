@@ -15,10 +15,13 @@ struct UsedSource {
   std::vector<const LedgerWork *> works; // that come from it
   std::string where() const;             // "on page 2", "on pages 2 and 5"
 };
+std::vector<PageSeen> pages_of(const UsedSource &used); // each once
+
 // In the order of their first use.
 std::vector<UsedSource> used_sources(const RightsLedger &ledger);
 
-bool is_sold(const Edition &edition);
+// Where the edition says that a copy is sold for money; nowhere: it does not.
+Range sold_at(const Edition &edition);
 
 void check_duties(const UsedSource &used, const Edition &edition, const CreditsGiven &given,
                   Problems &problems);

@@ -14,7 +14,10 @@ namespace {
 
 class Gathering {
 public:
-  explicit Gathering(const Edition &edition) : edition_(edition) {}
+  Gathering(const Edition &edition, const std::vector<PictureSeen> &seen) : edition_(edition) {
+    for (const PictureSeen &one : seen)
+      seen_.emplace(std::pair(one.element.file, one.element.begin), one);
+  }
 
   RightsLedger run() {
     take(edition_, nullptr);
@@ -103,21 +106,28 @@ private:
     }
   }
 
-  static void see_changes(LedgerWork &work, const Element &element) {
+  void see_changes(LedgerWork &work, const Element &element) const {
     const auto *picture = std::get_if<Picture>(&element.what);
     if (!picture)
       return;
+    const auto line = [&](Range own) { return own.somewhere() ? own : element.range; };
+    const auto seen = seen_.find({element.range.file, element.range.begin});
     if (picture->crop)
-      say_change(work, "cropped");
+      say_change(work, "cropped", picture->crop->from);
+    else if (seen != seen_.end() && seen->second.cut)
+      say_change(work, "cropped", line(element.placement.area.from));
     if (picture->tone->kind == ToneKind::grey)
-      say_change(work, "put in grey");
-    if (picture->tone->kind == ToneKind::line)
-      say_change(work, "put in black and white");
+      say_change(work, "put in grey", line(picture->tone.from));
+    else if (picture->tone->kind == ToneKind::line)
+      say_change(work, "put in black and white", line(picture->tone.from));
+    else if (seen != seen_.end() && seen->second.in_grey)
+      say_change(work, "printed in grey", element.range);
   }
 
-  static void say_change(LedgerWork &work, const char *change) {
-    if (std::find(work.changes.begin(), work.changes.end(), change) == work.changes.end())
-      work.changes.emplace_back(change);
+  static void say_change(LedgerWork &work, const char *words, Range line) {
+    if (std::none_of(work.changes.begin(), work.changes.end(),
+                     [&](const Change &change) { return change.words == words; }))
+      work.changes.push_back({words, line});
   }
 
   // A style and those that it sets headings, quotes, lists and code in.
@@ -151,6 +161,7 @@ private:
   }
 
   const Edition &edition_;
+  std::map<std::pair<FileId, Offset>, PictureSeen> seen_; // by where its line begins
   RightsLedger ledger_;
   std::map<std::tuple<WorkKind, std::string, const ArtSource *>, std::size_t> works_;
   std::set<StyleId> styles_;
@@ -168,7 +179,9 @@ std::string page_word(const PageSeen &seen) {
 
 } // namespace
 
-RightsLedger ledger_of(const Edition &edition) { return Gathering(edition).run(); }
+RightsLedger ledger_of(const Edition &edition, const std::vector<PictureSeen> &seen) {
+  return Gathering(edition, seen).run();
+}
 
 std::string written(const std::vector<PageSeen> &pages) {
   std::string text;

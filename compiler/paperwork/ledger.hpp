@@ -19,6 +19,12 @@ struct PageSeen {
   bool operator==(const PageSeen &) const = default;
 };
 
+// What is done to a picture, and the line that does it.
+struct Change {
+  std::string words; // "cropped", "printed in grey"
+  Range line;
+};
+
 struct LedgerWork {
   WorkKind kind = WorkKind::picture;
   std::string what;                        // its path, its name, or what it says
@@ -26,7 +32,7 @@ struct LedgerWork {
   std::vector<const Element *> elements{}; // that show it
   const ArtSource *source = nullptr;       // null: it names none
   std::string licence{};                   // of a face
-  std::vector<std::string> changes{};      // of a picture: "cropped", "in grey", in order
+  std::vector<Change> changes{};           // of a picture, in order, each once
   std::vector<TermReckoned> terms{};       // beside Edition::judged_by, where it has a source
 };
 
@@ -35,7 +41,14 @@ struct RightsLedger {
   std::vector<LedgerWork> works;
   int own_words = 0; // places of words written in the manuscript itself, with no source
 };
-RightsLedger ledger_of(const Edition &edition);
+
+// What its place and its page make of a picture beside what its own lines say: known once the file
+// was looked at.
+struct PictureSeen {
+  Range element;                     // its line
+  bool cut = false, in_grey = false; // less than all of it is seen; its colours are printed black
+};
+RightsLedger ledger_of(const Edition &edition, const std::vector<PictureSeen> &seen = {});
 
 // "3, 5-7; wrap front-cover; map 1"
 std::string written(const std::vector<PageSeen> &pages);

@@ -41,9 +41,10 @@ void add_source(const ArtSource &source, std::vector<std::string> &fields) {
                 {source.name, source.title ? **source.title : source.heading,
                  source.author_unknown ? "unknown" : of(source.author),
                  source.author_died ? std::to_string(**source.author_died) : "", of(source.made),
-                 of(source.published), of(source.country), of(source.kept_by),
-                 right_in_words(source), of(source.permission_date), source.permission,
-                 of(source.credit), source.costs ? written(**source.costs) : "", of(source.link)});
+                 source.never_published ? "never" : of(source.published), of(source.country),
+                 of(source.kept_by), right_in_words(source), of(source.permission_date),
+                 source.permission, of(source.credit), source.costs ? written(**source.costs) : "",
+                 of(source.link)});
 }
 
 std::string_view answer_word(TermAnswer answer) {
@@ -60,8 +61,8 @@ void add_term(const TermReckoned &term, std::vector<std::string> &fields) {
 
 std::vector<std::string> row(const LedgerWork &work, std::size_t columns) {
   std::string changes;
-  for (const std::string &change : work.changes)
-    changes += (changes.empty() ? "" : ", ") + change;
+  for (const Change &change : work.changes)
+    changes += (changes.empty() ? "" : ", ") + change.words;
   std::vector<std::string> fields{std::string(word_for(work.kind)), work.what, written(work.pages),
                                   changes};
   if (work.source)

@@ -93,8 +93,8 @@ private:
 
   static std::string pages_words(const LedgerWork &work) {
     std::string text = on_pages(work.pages);
-    for (const std::string &change : work.changes)
-      text += ", " + change;
+    for (const Change &change : work.changes)
+      text += ", " + change.words;
     return text;
   }
 
@@ -115,6 +115,8 @@ private:
   }
 
   static std::string published_words(const ArtSource &source) {
+    if (source.never_published)
+      return "never";
     if (!source.published)
       return {};
     return written(**source.published) + (source.country ? ", " + **source.country : "");

@@ -65,9 +65,10 @@ Prose placed(Prose prose, Range from) {
 
 class Writing {
 public:
-  Writing(const Edition &edition, const Sources &sources, Problems &problems)
+  Writing(const Edition &edition, const Sources &sources, Problems &problems,
+          const std::vector<PictureSeen> &seen)
       : problems_(problems), edition_(edition) {
-    const RightsLedger ledger = ledger_of(edition);
+    const RightsLedger ledger = ledger_of(edition, seen);
     Problems told_later; // the walk lays the sheets again and tells what is wrong with them
     const std::vector<CopyPart> parts = impose_parts(edition, sources, told_later);
     credits_ = credits(edition, ledger);
@@ -106,12 +107,24 @@ const Prose *prose_of(const Edition &part, const Words &words) {
 
 } // namespace
 
-void write_own_words(Edition &edition, const Sources &sources, Problems &problems) {
+bool credits_tell_changes(const Edition &edition) {
+  const auto is_credits = [](const Element &element) {
+    return is_written_here(element) && std::get<Words>(element.what).by == WrittenBy::credits;
+  };
+  const auto asks = [&](const ArtSource &source) {
+    return source.licence_id && edition[*source.licence_id].asks_changes_said;
+  };
+  return std::any_of(edition.elements.begin(), edition.elements.end(), is_credits) &&
+         std::any_of(edition.sources.begin(), edition.sources.end(), asks);
+}
+
+void write_own_words(Edition &edition, const Sources &sources, Problems &problems,
+                     const std::vector<PictureSeen> &seen) {
   if (edition.cards && !in_english(edition))
     problems.push_back(english_cards(edition));
   if (std::none_of(edition.elements.begin(), edition.elements.end(), is_written_here))
     return;
-  Writing writing(edition, sources, problems);
+  Writing writing(edition, sources, problems, seen);
   for (const Element &element : edition.elements)
     if (is_written_here(element))
       writing.look(element);

@@ -16,8 +16,11 @@ Prose colophon(const Edition &edition, const RightsLedger &ledger,
                const std::vector<CopyPart> &parts, const Sources &sources);
 
 // Fills in every `credits` and `colophon` of the edition and its pieces, before pages are set;
-// tells where these, or its cards for the table, are in English and the edition is not.
-void write_own_words(Edition &edition, const Sources &sources, Problems &problems);
+// tells where these, or its cards for the table, are in English and the edition is not. Credits
+// tell what is `seen` to be done to pictures, where a licence asks for that.
+void write_own_words(Edition &edition, const Sources &sources, Problems &problems,
+                     const std::vector<PictureSeen> &seen = {});
+bool credits_tell_changes(const Edition &edition);
 
 // Who is named where readers see it.
 class CreditsGiven {

@@ -1,11 +1,10 @@
 #include "paperwork/post.hpp"
 
 #include "money/charge.hpp"
+#include "paperwork/post_misses.hpp"
 #include "sheet/copy_weight.hpp"
-#include "sheet/live.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <fmt/format.h>
 
 namespace bodkin::paperwork {
@@ -36,14 +35,8 @@ void ask_size(const MailPiece &piece, const MailClass &mail, Ruler ruler, MailFi
     fit.refused.push_back(over(piece.thickness - **mail.thickest, "thick", ruler));
 }
 
-std::optional<Mass> heaviest(const MailClass &mail) {
-  if (mail.heaviest)
-    return **mail.heaviest;
-  return mail.steps.empty() ? std::nullopt : std::optional(mail.steps.back().to);
-}
-
 MailFit fit_of(const MailPiece &piece, const MailClass &mail, Ruler ruler) {
-  MailFit fit{&mail, nullptr, {}};
+  MailFit fit{&mail, nullptr, {}, {}};
   ask_size(piece, mail, ruler, fit);
   if (!piece.mass)
     return fit;
@@ -69,34 +62,11 @@ const MailFit *cheapest(const Edition &edition, const std::vector<MailFit> &fits
   return best;
 }
 
-const MailStep *step_below(const MailFit *chosen) {
-  if (!chosen || chosen->step == chosen->mail->steps.data())
-    return nullptr;
-  return chosen->step - 1;
-}
-
-// A sheet of the book's paper, folded and cut.
-std::optional<Mass> one_sheet_of(const Edition &edition, const Imposition &book) {
-  if (*edition.paper == StockId::none || !edition[*edition.paper].weight || book.sheets.empty() ||
-      book.sheets.front().sides[0].places.empty())
-    return std::nullopt;
-  const Size page = finished_size(edition);
-  const Sheet &sheet = book.sheets.front();
-  const auto leaves = static_cast<double>(sheet.sides[0].places.size()) / std::max(sheet.up, 1);
-  constexpr double square_metres = 0.0254 * 0.0254;
-  const double area = page.width.in_inches() * page.height.in_inches() * square_metres * leaves;
-  const auto grammage = (*edition[*edition.paper].weight)->grammage.mg_per_m2;
-  return Mass{std::llround(area * static_cast<double>(grammage) * 1000)};
-}
-
 class Mailroom {
 public:
   Mailroom(const Edition &edition, const std::vector<CopyPart> &parts)
-      : edition_(edition), copy_(weigh_heaviest(parts)), size_(lying(finished_size(edition))) {
-    for (const CopyPart &part : parts)
-      if (!part.piece)
-        one_sheet_ = one_sheet_of(edition, part.imposition);
-  }
+      : edition_(edition), copy_(weigh_heaviest(parts)), size_(lying(size_of_copy(parts))),
+        one_sheet_(one_sheet_of(parts.front())) {}
 
   Mailing mailing(const Posting &posting) const {
     Mailing mailing;
@@ -137,9 +107,11 @@ private:
       mailed.chosen = cheapest(edition_, mailed.fits);
     else if (const MailFit &asked = mailed.fits[at(**by)]; asked.step)
       mailed.chosen = &asked;
-    mailed.cheaper = step_below(mailed.chosen);
     if (one_sheet_)
-      mailed.one_sheet = Mass{one_sheet_->micrograms * copies};
+      mailed.one_sheet = SheetMore{{one_sheet_->mass.micrograms * copies},
+                                   one_sheet_->thickness * copies,
+                                   one_sheet_->in_book};
+    tell_misses(edition_, mailing.posting->by, mailed);
     if (mailed.chosen)
       mailing.postage += in_own_money(edition_, mailed.chosen->step->price) * Exact(count);
     mailing.priced = mailing.priced && mailed.chosen;
@@ -151,32 +123,19 @@ private:
   const Edition &edition_;
   CopyWeight copy_;
   Size size_;
-  std::optional<Mass> one_sheet_;
+  std::optional<SheetMore> one_sheet_;
 };
 
 } // namespace
 
-std::int64_t sheets_to_spare(const MailedPiece &mailed) {
-  return room_left(mailed).micrograms / std::max<std::int64_t>(mailed.one_sheet->micrograms, 1);
-}
-
-std::int64_t sheets_over(const MailedPiece &mailed) {
-  const std::int64_t one = std::max<std::int64_t>(mailed.one_sheet->micrograms, 1);
-  return (over_cheaper(mailed).micrograms + one - 1) / one;
-}
-
-Mass room_left(const MailedPiece &mailed) {
-  return {mailed.chosen->step->to.micrograms - mailed.piece.mass->micrograms};
-}
-
-Mass over_cheaper(const MailedPiece &mailed) {
-  return {mailed.piece.mass->micrograms - mailed.cheaper->to.micrograms};
-}
-
-Size finished_size(const Edition &edition) {
-  const Trims trims = trims_of(edition);
-  const Size page = *edition.size;
-  return {page.width - trims.fore_edge, page.height - trims.head - trims.foot};
+std::string reasons_of(const MailFit &fit) {
+  std::string text;
+  for (std::size_t i = 0; i < fit.refused.size(); ++i)
+    text += (i == 0 ? " " : ", ") + fit.refused[i];
+  if (fit.sheets_over)
+    text += fmt::format(" ({} sheet{} in each copy)", *fit.sheets_over,
+                        *fit.sheets_over == 1 ? "" : "s");
+  return text;
 }
 
 std::string in_grams_and_ounces(Mass mass) {

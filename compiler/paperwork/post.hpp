@@ -9,6 +9,7 @@
 #include "sheet/parts.hpp"
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -27,16 +28,35 @@ struct MailPiece {
 struct MailFit {
   const MailClass *mail = nullptr;
   const MailStep *step = nullptr;   // the one that takes it; null: it is refused, or has no price
-  std::vector<std::string> refused; // "1.2 g heavier than 28.35 g"
+  std::vector<std::string> refused; // "1.2 g too heavy"
+  // Refused for mass and thickness alone: sheets fewer in each copy that let it in.
+  std::optional<std::int64_t> sheets_over;
   bool fits() const { return refused.empty(); }
+};
+
+// What a further sheet of the book's inner paper, one in each of the copies, adds to a piece.
+struct SheetMore {
+  Mass mass;
+  Length thickness;
+  std::int64_t in_book = 0; // sheets that the book has
+};
+
+// A step that would cost less, and what keeps a piece out of it.
+struct MailMiss {
+  const MailClass *mail = nullptr;
+  const MailStep *step = nullptr;
+  Mass by;                            // too heavy; nothing: it is not
+  Length too_thick;                   // likewise
+  std::optional<std::int64_t> sheets; // fewer in each copy; none: it has not so many
+  bool thickness_binds = false;
 };
 
 struct MailedPiece {
   MailPiece piece;
-  std::vector<MailFit> fits;         // beside Edition::mail
-  const MailFit *chosen = nullptr;   // of those; null: none takes it, or has a price
-  std::optional<Mass> one_sheet;     // of the book's inner paper, as many as copies lie together
-  const MailStep *cheaper = nullptr; // the step of the same class below the chosen one
+  std::vector<MailFit> fits;          // beside Edition::mail
+  const MailFit *chosen = nullptr;    // of those; null: none takes it, or has a price
+  std::optional<SheetMore> one_sheet; // none: its paper's weight is not known, or no sheet is added
+  std::vector<MailMiss> misses;       // the nearest first, each cheaper than those before
 };
 
 struct Mailing {
@@ -47,18 +67,20 @@ struct Mailing {
   bool priced = true;              // else some piece has no price
 };
 
-// Of a piece that some class takes: what the step leaves, and what the step below is missed by; the
-// same in sheets more or fewer in each copy, where `one_sheet` is known.
-Mass room_left(const MailedPiece &mailed);
-Mass over_cheaper(const MailedPiece &mailed);
-std::int64_t sheets_to_spare(const MailedPiece &mailed);
-std::int64_t sheets_over(const MailedPiece &mailed);
+// Of a piece that some class takes: what its step and its class leave.
+struct MailRoom {
+  Mass mass;
+  std::optional<Length> thickness;    // none: the class says nothing of it
+  std::optional<std::int64_t> sheets; // more in each copy
+  bool thickness_binds = false;
+};
+MailRoom room_of(const MailedPiece &mailed);
 
 // Holds pointers into the edition; `fits` stay where they are once made.
 std::vector<Mailing> mailings_of(const Edition &edition, const std::vector<CopyPart> &parts);
 
-void check_post(const Edition &edition, const std::vector<Mailing> &mailings,
-                const Sources &sources, Problems &problems);
+void check_post(const Edition &edition, std::span<const CopyPart> parts,
+                const std::vector<Mailing> &mailings, const Sources &sources, Problems &problems);
 
 // Empty where nothing is posted.
 std::string post_as_text(const Edition &edition, const std::vector<CopyPart> &parts,
@@ -68,8 +90,8 @@ std::string post_as_text(const Edition &edition, const std::vector<CopyPart> &pa
 // strings.
 std::string post_as_json(const Edition &edition, const std::vector<Mailing> &mailings);
 
-// The copy as the knife leaves it.
-Size finished_size(const Edition &edition);
+// " 1.2 g too heavy, 3mm too long"; with what it comes to in sheets.
+std::string reasons_of(const MailFit &fit);
 // "58.2 g (2.05 oz)"
 std::string in_grams_and_ounces(Mass mass);
 

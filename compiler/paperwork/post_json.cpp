@@ -44,33 +44,39 @@ private:
         "{{\"pieces\": {}, \"copies\": {}, \"width\": {}, \"height\": {}, \"thickness\": {}, "
         "\"grams\": {}, {}, \"missed\": {}, \"classes\": {}}}",
         piece.count, piece.copies, piece.size.width.in_points(), piece.size.height.in_points(),
-        piece.thickness.in_points(), piece.mass ? grams(*piece.mass) : "null", goes(of), missed(of),
+        piece.thickness.in_points(), piece.mass ? grams(*piece.mass) : "null", goes(of),
+        json::list(of.misses, [this](const MailMiss &miss) { return missed(miss); }),
         json::list(of.fits, [this](const MailFit &fit) { return mail(fit); }));
+  }
+
+  static std::string number(std::optional<std::int64_t> count) {
+    return count ? std::to_string(*count) : "null";
   }
 
   std::string goes(const MailedPiece &of) const {
     if (!of.chosen)
       return "\"class\": null, \"up_to\": null, \"price\": null, \"room\": null, "
-             "\"room_sheets\": null";
+             "\"room_thickness\": null, \"room_sheets\": null";
     const MailStep &step = *of.chosen->step;
+    const MailRoom room = room_of(of);
     return fmt::format("\"class\": {}, \"up_to\": {}, \"price\": {}, \"room\": {}, "
-                       "\"room_sheets\": {}",
-                       quoted(of.chosen->mail->name), grams(step.to), money(step),
-                       grams(room_left(of)),
-                       of.one_sheet ? std::to_string(sheets_to_spare(of)) : "null");
+                       "\"room_thickness\": {}, \"room_sheets\": {}",
+                       quoted(of.chosen->mail->name), grams(step.to), money(step), grams(room.mass),
+                       room.thickness ? fmt::format("{}", room.thickness->in_points()) : "null",
+                       number(room.sheets));
   }
 
-  std::string missed(const MailedPiece &of) const {
-    if (!of.cheaper)
-      return "null";
-    return fmt::format("{{\"up_to\": {}, \"price\": {}, \"by\": {}, \"by_sheets\": {}}}",
-                       grams(of.cheaper->to), money(*of.cheaper), grams(over_cheaper(of)),
-                       of.one_sheet ? std::to_string(sheets_over(of)) : "null");
+  std::string missed(const MailMiss &miss) const {
+    return fmt::format("{{\"class\": {}, \"up_to\": {}, \"price\": {}, \"by\": {}, "
+                       "\"by_thickness\": {}, \"by_sheets\": {}}}",
+                       quoted(miss.mail->name), grams(miss.step->to), money(*miss.step),
+                       grams(miss.by), miss.too_thick.in_points(), number(miss.sheets));
   }
 
   std::string mail(const MailFit &fit) const {
-    return fmt::format("{{\"class\": {}, \"price\": {}, \"refused\": {}}}", quoted(fit.mail->name),
-                       fit.step ? money(*fit.step) : "null", json::list(fit.refused, quoted));
+    return fmt::format("{{\"class\": {}, \"price\": {}, \"refused\": {}, \"by_sheets\": {}}}",
+                       quoted(fit.mail->name), fit.step ? money(*fit.step) : "null",
+                       json::list(fit.refused, quoted), number(fit.sheets_over));
   }
 
   const Edition &edition_;

@@ -2,10 +2,15 @@
 
 #include "money/budget.hpp"
 #include "money/charge.hpp"
+#include "money/money_lines.hpp"
+#include "sheet/copy_weight.hpp"
 #include "sheet/speech.hpp"
 
 #include <algorithm>
+#include <array>
 #include <fmt/format.h>
+#include <set>
+#include <span>
 
 namespace bodkin::paperwork {
 namespace {
@@ -15,12 +20,8 @@ std::string_view mail_words(const MailClass &mail) {
 }
 
 std::string reasons(const MailFit &fit) {
-  if (fit.fits())
-    return fmt::format("{} has no price", mail_words(*fit.mail));
-  std::string text = fmt::format("{}:", mail_words(*fit.mail));
-  for (std::size_t i = 0; i < fit.refused.size(); ++i)
-    text += (i == 0 ? " " : ", ") + fit.refused[i];
-  return text;
+  return fit.fits() ? fmt::format("{} has no price", mail_words(*fit.mail))
+                    : fmt::format("{}:{}", mail_words(*fit.mail), reasons_of(fit));
 }
 
 // Those of classes that somebody put prices to; of all where nobody did.
@@ -84,12 +85,86 @@ Problem envelope_too_small(const Mailing &mailing, Size copy, const Edition &edi
           .related = {{envelope.size->from, "its size"}}};
 }
 
+std::string in_a_list(const std::vector<std::string> &words) {
+  std::string text;
+  for (std::size_t i = 0; i < words.size(); ++i)
+    text += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
+  return text;
+}
+
+struct Unsaid {
+  std::string_view fact, what, taken, line;
+};
+constexpr std::array<Unsaid, 3> can_be_unsaid{{
+    {"size", "how large it is", "were as large as the copy", "  size       9in x 6in"},
+    {"mass", "what it weighs", "weighed nothing", "  mass       9 g"},
+    {"costs", "what it costs", "cost nothing", "  costs      {} each"},
+}};
+
+// A shelf file is not written into: a like one of one's own says what it does not.
+Problem envelope_untold(const Mailing &mailing, const Edition &edition) {
+  const Envelope &envelope = *mailing.envelope;
+  const bool own = envelope.range.file == mailing.posting->range.file;
+  const bool weighed =
+      std::find(envelope.unsaid.begin(), envelope.unsaid.end(), "mass") != envelope.unsaid.end();
+  std::vector<std::string> what, taken;
+  std::string lines = own ? "" : fmt::format("envelope mine like {}", envelope.name);
+  for (const Unsaid &one : can_be_unsaid) {
+    if (std::find(envelope.unsaid.begin(), envelope.unsaid.end(), one.fact) ==
+        envelope.unsaid.end())
+      continue;
+    what.emplace_back(one.what);
+    taken.emplace_back(one.taken);
+    lines += (lines.empty() ? "" : "\n") +
+             fmt::format(fmt::runtime(one.line), money_to_fill_in(edition.currency.value));
+  }
+  return {.kind = Kind::warning,
+          .check = "envelope-untold",
+          .range = mailing.posting->in->from,
+          .message = fmt::format("the envelope {} does not say {}", envelope.name, in_a_list(what)),
+          .why = fmt::format("post is reckoned as if it {}, and may come out too low",
+                             in_a_list(taken)),
+          .type = {{own ? fmt::format("envelope {}\n{}", envelope.name, lines) : lines,
+                    weighed ? "ten of yours on the scales, divided, and what one costs"
+                            : "with what yours has"}},
+          .related = {{envelope.range, "the envelope"}}};
+}
+
+Problem more_posted_than_made(const Edition &edition, std::int64_t posted, Range line) {
+  Problem problem{
+      .check = "more-than-made",
+      .range = line,
+      .message = fmt::format("{} copies are posted, and {} are made", posted, edition.run->copies),
+      .why = "a copy goes to one reader; spares are those that go wrong"};
+  if (edition.runs.empty())
+    problem.type = {
+        {fmt::format("run        {} copies", posted), "or fewer in one of these lines"}};
+  else
+    problem.type = {{{}, "make more, or post fewer"}};
+  problem.related = {{edition.run.from, "what is made"}};
+  return problem;
+}
+
 class PostJudge {
 public:
-  PostJudge(const Edition &edition, const Sources &sources, Problems &problems)
+  PostJudge(const Edition &edition, std::span<const CopyPart> parts, const Sources &sources,
+            Problems &problems)
       : edition_(edition), sources_(sources), problems_(problems) {
-    const Size one = finished_size(edition);
+    const Size one = size_of_copy(parts);
     copy_ = one.width >= one.height ? one : one.turned();
+  }
+
+  // Once, at the line that goes beyond what is made.
+  void judge_run(const std::vector<Mailing> &mailings) {
+    std::int64_t posted = 0;
+    Range beyond;
+    for (const Mailing &mailing : mailings) {
+      posted += mailing.posting->copies;
+      if (posted > edition_.run->copies && !beyond.somewhere())
+        beyond = mailing.posting->range;
+    }
+    if (beyond.somewhere() && edition_.run.from.somewhere())
+      problems_.push_back(more_posted_than_made(edition_, posted, beyond));
   }
 
   void judge(const Mailing &mailing) {
@@ -99,10 +174,11 @@ public:
       problems_.push_back(no_mail(mailing));
       return;
     }
+    // A paper that does not say its weight is told where it stands.
     for (const MailedPiece &mailed : mailing.pieces)
-      if (!mailed.chosen)
+      if (mailed.piece.mass && !mailed.chosen)
         problems_.push_back(no_mail_takes_it(mailing, mailed, edition_));
-      else
+      else if (mailed.chosen)
         judge(mailed.chosen->step->price, mailed.chosen->step->range);
   }
 
@@ -111,6 +187,8 @@ private:
     if (envelope.size &&
         (copy_.width > (*envelope.size)->width || copy_.height > (*envelope.size)->height))
       problems_.push_back(envelope_too_small(mailing, copy_, edition_));
+    if (!envelope.unsaid.empty() && told_envelopes_.insert(&envelope).second)
+      problems_.push_back(envelope_untold(mailing, edition_));
     if (envelope.costs)
       judge((*envelope.costs)->price, envelope.costs->from);
   }
@@ -129,15 +207,19 @@ private:
   Problems &problems_;
   Size copy_;
   std::vector<Range> told_;
+  std::set<const Envelope *> told_envelopes_;
 };
 
 } // namespace
 
-void check_post(const Edition &edition, const std::vector<Mailing> &mailings,
-                const Sources &sources, Problems &problems) {
-  PostJudge judge(edition, sources, problems);
+void check_post(const Edition &edition, std::span<const CopyPart> parts,
+                const std::vector<Mailing> &mailings, const Sources &sources, Problems &problems) {
+  if (mailings.empty())
+    return;
+  PostJudge judge(edition, parts, sources, problems);
   for (const Mailing &mailing : mailings)
     judge.judge(mailing);
+  judge.judge_run(mailings);
 }
 
 } // namespace bodkin::paperwork

@@ -6,6 +6,7 @@
 #include "sheet/copy_weight.hpp"
 #include "sheet/speech.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace bodkin::paperwork {
@@ -24,14 +25,14 @@ std::string counted(std::int64_t count, std::string_view one, std::string_view m
 class PostTelling {
 public:
   PostTelling(const Edition &edition, const std::vector<CopyPart> &parts, const Sources &sources)
-      : edition_(edition), sources_(sources), copy_(weigh_heaviest(parts)) {}
+      : edition_(edition), sources_(sources), copy_(weigh_heaviest(parts)),
+        size_(size_of_copy(parts)) {}
 
   std::string run(const std::vector<Mailing> &mailings) {
     prose(0, harmless(*edition_.title));
     prose(0, fmt::format("By post: {} is {}, {} thick and weighs {}.",
                          edition_.runs.empty() ? "a copy" : "the heaviest kind of copy",
-                         spoken::measures(finished_size(edition_), edition_.ruler),
-                         thick(copy_.thickness),
+                         spoken::measures(size_, edition_.ruler), thick(copy_.thickness),
                          copy_.mass ? in_grams_and_ounces(*copy_.mass)
                                     : "what its papers, not all of which say their weight, weigh"));
     for (const Mailing &mailing : mailings)
@@ -70,20 +71,29 @@ private:
                                                                    : mailing.envelope->title));
     prose(2, fmt::format("{} ({})", what, origin_words(mailing.posting->range, sources_)));
     for (const MailedPiece &mailed : mailing.pieces)
-      tell(mailed);
+      tell(mailed, lacking(mailing.envelope));
     sums(mailing);
   }
 
-  void tell(const MailedPiece &mailed) {
+  static bool leaves_out(const Envelope &envelope, std::string_view fact) {
+    const auto &unsaid = envelope.unsaid;
+    return std::find(unsaid.begin(), unsaid.end(), fact) != unsaid.end();
+  }
+  static std::string lacking(const Envelope *envelope) {
+    return envelope && leaves_out(*envelope, "mass") ? " without the envelope's own" : "";
+  }
+
+  void tell(const MailedPiece &mailed, const std::string &lacking) {
     const MailPiece &piece = mailed.piece;
-    fact("pieces", fmt::format("{}, each with {}: {}, {} thick, {}", piece.count,
-                               counted(piece.copies, "copy", "copies"),
-                               spoken::measures(piece.size, edition_.ruler), thick(piece.thickness),
-                               piece.mass ? in_grams_and_ounces(*piece.mass) : "weight unknown"));
+    fact("pieces",
+         fmt::format("{}, each with {}: {}, {} thick, {}", piece.count,
+                     counted(piece.copies, "copy", "copies"),
+                     spoken::measures(piece.size, edition_.ruler), thick(piece.thickness),
+                     piece.mass ? in_grams_and_ounces(*piece.mass) + lacking : "weight unknown"));
     if (mailed.chosen)
       goes(mailed);
     for (const MailFit &fit : mailed.fits)
-      if (&fit != mailed.chosen && !fit.mail->steps.empty())
+      if (&fit != mailed.chosen && !fit.mail->steps.empty() && !is_missed(mailed, fit))
         fact("", not_chosen(fit));
   }
 
@@ -91,28 +101,43 @@ private:
     const MailStep &step = *mailed.chosen->step;
     fact("goes as", fmt::format("{}, up to {}, at {}", mail_words(*mailed.chosen->mail),
                                 in_grams_and_ounces(step.to), money(step.price)));
-    fact("to spare", in_grams(room_left(mailed)) + sheets_in_room(mailed));
-    if (mailed.cheaper)
-      fact("missed", missed(mailed));
+    fact("to spare", to_spare(mailed));
+    for (std::size_t i = 0; i < mailed.misses.size(); ++i)
+      fact(i == 0 ? "missed" : "", missed(mailed.misses[i]));
+  }
+
+  static bool is_missed(const MailedPiece &mailed, const MailFit &fit) {
+    return std::any_of(mailed.misses.begin(), mailed.misses.end(),
+                       [&](const MailMiss &miss) { return miss.mail == fit.mail; }) &&
+           !fit.fits();
   }
 
   // Of the book's paper, in every copy.
-  static std::string sheets_in_room(const MailedPiece &mailed) {
-    if (!mailed.one_sheet || mailed.one_sheet->micrograms <= 0)
-      return {};
-    const std::int64_t sheets = sheets_to_spare(mailed);
-    return sheets == 0
-               ? ", less than a sheet more in each copy"
-               : fmt::format(", room for {} more in each copy", counted(sheets, "sheet", "sheets"));
+  std::string to_spare(const MailedPiece &mailed) const {
+    const MailRoom room = room_of(mailed);
+    std::string text = in_grams(room.mass);
+    if (room.thickness)
+      text += " and " + thick(*room.thickness);
+    if (!room.sheets)
+      return text;
+    text += *room.sheets == 0 ? ", less than a sheet more in each copy"
+                              : fmt::format(", room for {} more in each copy",
+                                            counted(*room.sheets, "sheet", "sheets"));
+    return text + (!room.thickness ? "" : room.thickness_binds ? ", by thickness" : ", by mass");
   }
 
-  std::string missed(const MailedPiece &mailed) const {
-    const MailStep &step = *mailed.cheaper;
-    std::string text = fmt::format("the step up to {}, at {}, by {}", in_grams_and_ounces(step.to),
-                                   money(step.price), in_grams(over_cheaper(mailed)));
-    if (mailed.one_sheet && mailed.one_sheet->micrograms > 0)
-      text += fmt::format(": {} in each copy", counted(sheets_over(mailed), "sheet", "sheets"));
-    return text;
+  std::string missed(const MailMiss &miss) const {
+    std::string text = fmt::format("{}, up to {}, at {}, by ", mail_words(*miss.mail),
+                                   in_grams_and_ounces(miss.step->to), money(miss.step->price));
+    const bool both = miss.by.micrograms > 0 && miss.too_thick > Length{};
+    if (miss.by.micrograms > 0)
+      text += in_grams(miss.by);
+    if (miss.too_thick > Length{})
+      text += (both ? " and " : "") + written(miss.too_thick, edition_.ruler);
+    if (!miss.sheets)
+      return text;
+    text += fmt::format(": {} in each copy", counted(*miss.sheets, "sheet", "sheets"));
+    return text + (!both ? "" : miss.thickness_binds ? ", by thickness" : ", by mass");
   }
 
   std::string not_chosen(const MailFit &fit) const {
@@ -120,10 +145,7 @@ private:
     if (fit.fits())
       return fit.step ? fmt::format("{} would take it at {}", name, money(fit.step->price))
                       : fmt::format("{} would take it; the manuscript says no price", name);
-    std::string text = name + " does not take it:";
-    for (std::size_t i = 0; i < fit.refused.size(); ++i)
-      text += (i == 0 ? " " : ", ") + fit.refused[i];
-    return text;
+    return fmt::format("{} does not take it:{}", name, reasons_of(fit));
   }
 
   void sums(const Mailing &mailing) {
@@ -135,12 +157,15 @@ private:
     std::string text = fmt::format("postage {}", money(mailing.postage));
     if (mailing.envelope && mailing.envelope->costs)
       text += fmt::format(", envelopes {}, together {}", money(mailing.envelopes), money(sum));
+    if (mailing.envelope && leaves_out(*mailing.envelope, "costs"))
+      text += ", envelopes not priced";
     fact("in all", fmt::format("{}; {} a copy", text, money(sum / Exact(mailing.posting->copies))));
   }
 
   const Edition &edition_;
   const Sources &sources_;
   CopyWeight copy_;
+  Size size_;
   std::string out_;
 };
 

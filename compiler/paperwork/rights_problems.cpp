@@ -28,7 +28,7 @@ Problem rights_unknown(const UsedSource &used, const Edition &edition) {
                  "is sold is looked at first",
           .type = {{"rights     permission", "once somebody who may has allowed it"},
                    {"rights     own", "if it is yours"}},
-          .related = {{edition.price->from, "the price"}}};
+          .related = {{sold_at(edition), "the price"}}};
 }
 
 Problem still_in_term(const UsedSource &used, const Law &law, const TermReckoned &term, int year) {
@@ -57,6 +57,8 @@ Problem term_untold(const UsedSource &used, const Law &law, const TermReckoned &
                          "the years"};
   if (!term.wanted.empty())
     problem.type.push_back({term.wanted, "below the source, with the true one"});
+  if (!term.or_else.empty())
+    problem.type.push_back({term.or_else, "or this, where it is so"});
   return problem;
 }
 
@@ -90,27 +92,80 @@ Problem date_ahead(const ArtSource &source, const Edition &edition, const Known<
           .range = date.from,
           .message = fmt::format("{} {} {}, after the edition itself, which is dated {}",
                                  source.name, what, written(*date), written(**edition.dated)),
-          .why = fmt::format("one of the two dates is a slip; terms are reckoned with both{}",
-                             spoken::on_line(sources, edition.dated->from)),
+          .why =
+              fmt::format("one of the two dates is a slip; rights are reckoned at the edition's{}",
+                          spoken::on_line(sources, edition.dated->from)),
           .type = {{{}, "put right whichever is wrong"}},
           .related = {{edition.dated->from, "the edition's date"}}};
 }
 
+// "was published in 2031-12", "was published on 2031-12-01"
+std::string on_date(std::string_view what, const Date &date) {
+  return fmt::format("{} {}", what, date.day > 0 ? "on" : "in");
+}
+
+struct Dated {
+  std::string words;
+  Date date;
+  Range from;
+};
+
+// Of what is written of a source, two dates that cannot both be. Published after a death, or
+// allowed long after, is nothing strange.
+Problem dates_contradict(const ArtSource &source, const Dated &first, const Dated &second) {
+  return {.kind = Kind::warning,
+          .check = "dates-contradict",
+          .range = second.from,
+          .message = fmt::format("{} {} {}, before it {} {}", source.name, second.words,
+                                 written(second.date), first.words, written(first.date)),
+          .why = "one of the two is a slip, and terms of rights are reckoned with both",
+          .type = {{{}, "put right whichever is wrong"}},
+          .related = {{first.from, "the other date"}}};
+}
+
+void check_order(const ArtSource &source, Problems &problems) {
+  const auto &made = source.made;
+  if (!made)
+    return;
+  const Dated making{on_date("was made", **made), **made, made->from};
+  const auto later = [&](const std::optional<Known<Date>> &date, const char *what) {
+    if (date && surely_before(**date, **made))
+      problems.push_back(
+          dates_contradict(source, making, {on_date(what, **date), **date, date->from}));
+  };
+  later(source.published, "was published");
+  if (source.author_died && surely_before({**source.author_died, 0, 0}, **made))
+    problems.push_back(dates_contradict(
+        source, making,
+        {"is by somebody who died in", {**source.author_died, 0, 0}, source.author_died->from}));
+}
+
+Problem right_unsaid(const UsedSource &used) {
+  return {.kind = Kind::note,
+          .check = "right-unsaid",
+          .range = used.source->permission_date->from,
+          .message = fmt::format("{} names a permission, and no line says by what right it is used",
+                                 used.source->name),
+          .why = "the ledger shows its right as not said; a letter may also refuse",
+          .type = {{"rights     permission", "below the source, if the letter allows it"}}};
+}
+
 void check_dates(const UsedSource &used, const Edition &edition, const Sources &sources,
                  Problems &problems) {
+  const ArtSource &source = *used.source;
+  check_order(source, problems);
   if (!edition.dated)
     return;
-  const ArtSource &source = *used.source;
   const auto look = [&](const std::optional<Known<Date>> &date, std::string_view what) {
     if (date && surely_before(**edition.dated, **date))
-      problems.push_back(date_ahead(source, edition, *date, what, sources));
+      problems.push_back(date_ahead(source, edition, *date, on_date(what, **date), sources));
   };
-  look(source.made, "was made in");
-  look(source.published, "was published in");
-  look(source.permission_date, "was allowed on");
+  look(source.made, "was made");
+  look(source.published, "was published");
+  look(source.permission_date, "was allowed");
   if (source.author_died)
     look(Known<Date>{{**source.author_died, 0, 0}, source.author_died->from},
-         "is by somebody who died in");
+         "is by somebody who died");
 }
 
 // The law that keeps it longest is the one to tell of; without one, the first that cannot tell.
@@ -121,27 +176,31 @@ void check_terms(const UsedSource &used, const Edition &edition, int year, Probl
     return;
   const std::vector<TermReckoned> &terms = used.works.front()->terms;
   const TermReckoned *longest = nullptr, *untold = nullptr;
-  for (const TermReckoned &term : terms) {
-    if (term.answer == TermAnswer::lasting && (!longest || term.last_year > longest->last_year))
-      longest = &term;
-    if (term.answer == TermAnswer::untold && !untold)
-      untold = &term;
-  }
   const auto law = [&](const TermReckoned *term) -> const Law & {
     return edition[*edition.judged_by[static_cast<std::size_t>(term - terms.data())]];
   };
+  for (const TermReckoned &term : terms) {
+    if (term.answer == TermAnswer::lasting && (!longest || term.last_year > longest->last_year))
+      longest = &term;
+    // A law whose terms cannot be read is told where it stands.
+    if (term.answer == TermAnswer::untold && !untold && !law(&term).terms.empty())
+      untold = &term;
+  }
   if (longest)
     problems.push_back(still_in_term(used, law(longest), *longest, year));
-  else if (untold)
+  else if (untold && source.whole) // else the line that could not be read may be the very one
     problems.push_back(term_untold(used, law(untold), *untold));
 }
 
 void check_claim(const UsedSource &used, const Edition &edition, Problems &problems) {
   const ArtSource &source = *used.source;
   const Rights rights = source.rights ? **source.rights : Rights::unknown;
-  if (rights == Rights::unknown && is_sold(edition))
+  if (!source.rights && source.permission_date && source.whole)
+    problems.push_back(right_unsaid(used));
+  else if (rights == Rights::unknown && (source.rights || source.whole) &&
+           sold_at(edition).somewhere())
     problems.push_back(rights_unknown(used, edition));
-  if (rights == Rights::permission && !source.permission_date)
+  if (rights == Rights::permission && !source.permission_date && source.whole)
     problems.push_back(no_letter(used));
 }
 

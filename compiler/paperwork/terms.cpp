@@ -9,11 +9,19 @@ namespace {
 enum class Fits { yes, no, untold };
 
 struct Missing {
-  std::string what, line;
+  std::string what, line, or_else{};
 };
 
-Missing missing_author() { return {"who made it, or that nobody knows", "author unknown"}; }
-Missing missing_publication() { return {"when it was published", "published 1907"}; }
+// Longer than any life on record, which ended after 122 years (from memory).
+constexpr int longest_life = 125;
+
+Missing missing_author() {
+  return {"who made it, or that nobody knows", "author unknown",
+          "author \"A. Ferrier\", died 1931"};
+}
+Missing missing_publication() {
+  return {"when it was published", "published 1907", "published never"};
+}
 Missing missing_making() { return {"when it was made", "made 1899"}; }
 
 Missing missing_death(const ArtSource &source) {
@@ -31,7 +39,7 @@ public:
   Asking(const ArtSource &source, const TermRule &rule) : source_(source), rule_(rule) {}
 
   Fits fits() {
-    for (const Fits one : {published(), made(), author(), renewed()}) {
+    for (const Fits one : {reckonable(), published(), made(), author(), renewed()}) {
       if (one == Fits::no)
         return Fits::no;
       untold_ |= one == Fits::untold;
@@ -47,12 +55,31 @@ private:
     return Fits::untold;
   }
 
+  // Years from a publication that never was have no beginning.
+  Fits reckonable() const {
+    const auto begins = [&](const TermYears &span) {
+      return !source_.never_published || span.from != TermFrom::publication;
+    };
+    return begins(rule_.span) || (rule_.other && begins(*rule_.other)) ? Fits::yes : Fits::no;
+  }
+
+  // Without the year of its making a work is taken as published in time, the longer term.
+  bool published_too_late(int year) const {
+    const auto made = year_of(source_.made);
+    return rule_.never_within && made && year > *made + *rule_.never_within;
+  }
+
   Fits published() {
-    if (!rule_.published_since && !rule_.published_before && rule_.country.empty())
+    if (!rule_.published_since && !rule_.published_before && rule_.country.empty() &&
+        !rule_.never_published)
       return Fits::yes;
+    if (source_.never_published)
+      return rule_.never_published ? Fits::yes : Fits::no;
     const auto year = year_of(source_.published);
     if (!year)
       return want(missing_publication());
+    if (rule_.never_published)
+      return published_too_late(*year) ? Fits::yes : Fits::no;
     if ((rule_.published_since && *year < *rule_.published_since) ||
         (rule_.published_before && *year >= *rule_.published_before))
       return Fits::no;
@@ -141,18 +168,41 @@ Ending first_ending(const ArtSource &source, const TermRule &rule) {
 }
 
 TermReckoned untold(const Missing &missing) {
-  return {TermAnswer::untold, 0, {}, missing.line, missing.what};
+  return {TermAnswer::untold, 0, {}, missing.line, missing.what, missing.or_else};
+}
+
+// Of a named author whose death is not known: whoever made a thing cannot outlive it by more than a
+// life. That tells only of what is long past; else the year is asked for.
+std::optional<TermReckoned> long_past(const ArtSource &source, const TermRule &rule, int year) {
+  const bool made = source.made.has_value();
+  const auto begun = made ? year_of(source.made) : year_of(source.published);
+  if (rule.span.from != TermFrom::death || rule.other || !source.author || !begun)
+    return std::nullopt;
+  const int last = std::max(*begun + longest_life + rule.span.years, rule.at_least.value_or(0));
+  if (last >= year)
+    return std::nullopt;
+  return TermReckoned{TermAnswer::ended,
+                      last,
+                      fmt::format("{} in {}, so its author died by {}, for nobody lives {} years; "
+                                  "and {} years: to the end of {} at the latest",
+                                  made ? "made" : "published", *begun, *begun + longest_life,
+                                  longest_life, rule.span.years, last),
+                      {},
+                      {},
+                      {}};
 }
 
 TermReckoned by_rule(const ArtSource &source, const TermRule &rule, int year) {
   const Ending ending = first_ending(source, rule);
-  if (!ending.year)
-    return untold(ending.missing);
+  if (!ending.year) {
+    const auto past = long_past(source, rule, year);
+    return past ? *past : untold(ending.missing);
+  }
   const int last = std::max(*ending.year, rule.at_least.value_or(0));
   std::string sum = fmt::format("{}: to the end of {}", ending.words, *ending.year);
   if (last != *ending.year)
     sum += fmt::format(", and to that of {} at the least", last);
-  return {last < year ? TermAnswer::ended : TermAnswer::lasting, last, std::move(sum), {}, {}};
+  return {last < year ? TermAnswer::ended : TermAnswer::lasting, last, std::move(sum), {}, {}, {}};
 }
 
 } // namespace
@@ -166,7 +216,7 @@ TermReckoned reckoned(const ArtSource &source, const Law &law, int year) {
     if (fits == Fits::yes)
       return by_rule(source, rule, year);
   }
-  return untold({"anything that a line of this law speaks of", {}});
+  return untold({"anything that a line of this law speaks of", {}, {}});
 }
 
 } // namespace bodkin::paperwork

@@ -19,6 +19,7 @@ struct TermReckoned {
   std::string sum;       // "published in 1907, and 95 years: to the end of 2002"
   std::string wanted;    // untold: the line of the source that would tell, "made 1899"
   std::string missing{}; // untold: what is not said, in words
+  std::string or_else{}; // another such line, where two would do
 };
 
 // At a year: that in which the edition is dated.

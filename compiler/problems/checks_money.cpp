@@ -46,8 +46,8 @@ constexpr Check table[] = {
      "edition \"Bus Notes\"\n"
      "  exchange   £1 is $1.27\n"},
     {"more-than-made", Kind::error, "More copies are spoken for than are made",
-     "The copies that are sold and those that are given away add up to more than the run. Spares "
-     "are not counted: they are the copies that go wrong.",
+     "The copies that are sold and those that are given away add up to more than the run, or those "
+     "that are posted do. Spares are not counted: they are the copies that go wrong.",
      "Make more, or promise fewer.",
      "edition \"Bus Notes\"\n"
      "  run        50 copies\n"

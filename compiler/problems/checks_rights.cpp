@@ -4,6 +4,15 @@ namespace bodkin {
 namespace {
 
 constexpr Check table[] = {
+    {"class-contradicts", Kind::warning, "A class of mail contradicts itself",
+     "The smallest piece that the class takes is larger than its largest, or a step begins where "
+     "the class takes nothing so heavy any more. Such a line is a slip, and what it says counts "
+     "for no piece.",
+     "Put right whichever line is wrong, or take the step out.",
+     "mail letter \"Letter\"\n"
+     "  largest    11 1/2in x 6 1/8in, 1/4in thick\n"
+     "  smallest   5in x 3 1/2in\n"
+     "  heaviest   3.5 oz\n"},
     {"date-ahead", Kind::warning, "A source is younger than the edition",
      "A source says that its work was made, published or allowed, or that its author died, after "
      "the date that the edition bears. One of the two is a slip, and terms reckoned with it are "
@@ -11,12 +20,29 @@ constexpr Check table[] = {
      "Put right the date of the source, or that of the edition.",
      "source harbour-card\n"
      "  published  1907, US\n"},
+    {"dates-contradict", Kind::warning, "Two dates of a source cannot both be",
+     "A source was published, or its author died, before it was made. One of the two is a slip, "
+     "and whether it is free hangs on both. What is published after its author's death is nothing "
+     "strange and not told.",
+     "Put right whichever date is wrong.",
+     "source harbour-card\n"
+     "  author     \"A. Ferrier\", died 1931\n"
+     "  made       1899\n"
+     "  published  1907, US\n"},
     {"envelope-too-small", Kind::warning, "A copy does not go into its envelope",
      "Copies are posted in an envelope that is smaller, one way or the other, than the copy as "
      "the knife leaves it. A copy goes in flat.",
      "Take a larger envelope.",
      "envelope kraft \"Brown envelope\"\n"
      "  size       9in x 6in\n"},
+    {"envelope-untold", Kind::warning, "An envelope does not say what it weighs or costs",
+     "Copies are posted in an envelope that lacks its size, its mass or its price. It is reckoned "
+     "as large as the copy, of no mass and for nothing, so that postage comes out too low. The "
+     "shelf knows sizes of envelopes alone: masses and prices differ from maker to maker.",
+     "Weigh ten of yours and divide, and write what one costs; what is at hand already costs $0.",
+     "envelope mine like c5\n"
+     "  mass       9 g\n"
+     "  costs      $0.08 each\n"},
     {"english-sentences", Kind::note, "Credits, a colophon or price cards in English",
      "The compiler puts the sentences of credits and colophon, and what stands on cards for the "
      "table, together from the edition's own lines. It knows how to in English; the edition says "
@@ -70,22 +96,31 @@ constexpr Check table[] = {
      "    at       1/2in 6in, 4 1/2in x 2in\n"},
     {"not-for-sale", Kind::warning, "What may not be sold is in an edition with a price",
      "The licence of a source allows everything but a sale, and the edition says what a copy "
-     "costs its reader. Whether covering the paper counts as a sale is not for a compiler to "
+     "costs its reader, in `price` or in a line `sells`. Whether covering the paper counts as a "
+     "sale is not for a compiler to "
      "say: ask the maker of the work.",
      "Take other art, ask for permission, or give the edition away.",
      "source map-tiles\n"
      "  author     \"The map makers\"\n"
      "  rights     licence \"CC-BY-4.0\"\n"},
     {"not-to-be-changed", Kind::warning, "A licence allows no changes, and the picture is changed",
-     "The licence lends the work as it is. Cropping it or giving it another tone makes a changed "
-     "work of it. A colour picture on a page printed in black is not changed by that, only its "
-     "print is.",
+     "The licence lends the work as it is. Here a part of it is left out, by `crop` or because it "
+     "fills a place of another shape, or it has another tone, or a page printed in black takes its "
+     "colours. Each is told as a fact; whether it makes a changed work, its maker or the law of "
+     "your country says.",
      "Show it whole and as it is, or ask its maker.",
      "picture \"art/harbour.png\"\n"
      "  fits       place\n"
      "  at         1/2in 1/2in, 4in x 3in\n"},
+    {"right-unsaid", Kind::note, "A permission, and no right",
+     "A source names a letter of permission, and no line `rights` says that it is used by it. The "
+     "ledger takes nothing for granted: a letter may have refused.",
+     "Say so, if the letter allows it.",
+     "source harbour-card\n"
+     "  rights     permission\n"
+     "  permission 2026-03-02, \"letter from the town museum\"\n"},
     {"rights-unknown", Kind::warning, "Nothing says by what right something is sold",
-     "A source says `rights unknown`, or nothing of its rights, and the edition has a price. A "
+     "A source says `rights unknown`, or nothing of its rights, and a copy is sold for money. A "
      "note to oneself while a zine grows is well; on the day of printing it wants an answer.",
      "Find out and say: own, public-domain, permission or a licence; or take it out.",
      "source harbour-card\n"
@@ -93,7 +128,8 @@ constexpr Check table[] = {
      "  published  1907, US\n"},
     {"same-licence", Kind::warning, "A changed work asks for the same licence",
      "The licence asks that whatever is made of the work is lent on under the same licence. A "
-     "picture that is cropped or given another tone is such a thing. Pictures shown whole and as "
+     "picture that is cropped, by `crop` or to fill its place, or that has another tone or loses "
+     "its colours on a page printed in black, may be such a thing. Pictures shown whole and as "
      "they are ask nothing of the pages round them.",
      "Give the edition out under that licence, or show the picture as it is.",
      "edition \"Bus Notes\"\n"

@@ -24,7 +24,7 @@ Mass mass_of(double square_inches, Grammage grammage) {
 
 // Of a panel with its slack, what the knife leaves. It cuts where `trim` says, counted from the
 // outermost leaf's edges.
-double leaf_area(Place place, const Trims &trims, bool cut_out) {
+Size leaf_size(Place place, const Trims &trims, bool cut_out) {
   if (cut_out)
     place.slack = {}; // to the sheet that it is cut out of
   const Size page = place.turn % 180 == 0 ? place.box.size() : place.box.size().turned();
@@ -36,7 +36,12 @@ double leaf_area(Place place, const Trims &trims, bool cut_out) {
     height -= trims.head + place.slack.top;
   if (trims.foot > Length{})
     height -= trims.foot + place.slack.bottom;
-  return area(width, height);
+  return {width, height};
+}
+
+double leaf_area(const Place &place, const Trims &trims, bool cut_out) {
+  const Size leaf = leaf_size(place, trims, cut_out);
+  return area(leaf.width, leaf.height);
 }
 
 bool knife_cuts(const Trims &trims) {
@@ -161,6 +166,28 @@ Length thickness_of(const CopyPart &part) {
   for (const Sheet &sheet : sheets)
     sum += caliper_of(*part.edition, sheet) * part.imposition.layers;
   return sum;
+}
+
+std::optional<Mass> mass_of_sheet(const CopyPart &part, const Sheet &sheet, StockId paper) {
+  if (paper == StockId::none || !(*part.edition)[paper].weight)
+    return std::nullopt;
+  return mass_of(sheet_area(sheet, trims_of(*part.edition)),
+                 (*part.edition)[paper].weight->value.grammage);
+}
+
+Size size_of_copy(std::span<const CopyPart> parts) {
+  Size size = trimmed_size(*parts.front().edition);
+  const auto stretch = [&size](const Size &other) {
+    size = {std::max(size.width, other.width), std::max(size.height, other.height)};
+  };
+  const auto &sheets = parts.front().imposition.sheets;
+  if (!sheets.empty())
+    for (const Place &place : sheets.front().sides[0].places)
+      stretch(leaf_size(place, trims_of(*parts.front().edition), sheets.front().cell.has_value()));
+  for (const CopyPart &part : parts)
+    if (part.piece && part.piece->is_boards())
+      stretch(*part.edition->size);
+  return size;
 }
 
 CopyWeight weigh(std::span<const CopyPart> parts, std::optional<std::uint32_t> asked) {

@@ -29,6 +29,11 @@ struct CopyWeight {
 };
 
 Length thickness_of(const CopyPart &part); // of one
+// Of a sheet of the part, were it of that paper; none where its weight is not known.
+std::optional<Mass> mass_of_sheet(const CopyPart &part, const Sheet &sheet, StockId paper);
+// A finished copy, lying closed: its pages after the knife with what paper they leave uncut, or
+// boards that stand out round them.
+Size size_of_copy(std::span<const CopyPart> parts);
 
 // A copy of one run; of the first, or of all, where none is asked.
 CopyWeight weigh(std::span<const CopyPart> parts, std::optional<std::uint32_t> run = {});

@@ -306,3 +306,59 @@ TEST_CASE("a line that stops short is ended as its example is") {
         "cost; over\n        it nothing is printed\n"
         "  type  budget $0.80 a copy\n");
 }
+
+TEST_CASE("a day that no calendar has, by the Gregorian rule of leap years") {
+  CHECK(told("edition \"Bus\"\n"
+             "  dated 2026-02-30\n") ==
+        "a.bodkin:2:9: error: no calendar has the day 2026-02-30 [unknown-kind]\n"
+        "  dated 2026-02-30\n"
+        "        ~~~~~~~~~~\n"
+        "  why   dates are year, month and day; what is not known may be left out: 2026-02\n"
+        "  type  dated 2026-02\n");
+  CHECK(told("edition \"Bus\"\n  dated 2024-02-29\n").empty());
+  CHECK(told("edition \"Bus\"\n  dated 2000-02-29\n").empty());
+  CHECK_FALSE(told("edition \"Bus\"\n  dated 1900-02-29\n").empty());
+  CHECK_FALSE(told("edition \"Bus\"\n  dated 2026-04-31\n").empty());
+}
+
+TEST_CASE("a month that no year has") {
+  CHECK(told("edition \"Bus\"\n"
+             "  dated 2026-13-45\n") ==
+        "a.bodkin:2:9: error: no year has the month 13 [unknown-kind]\n"
+        "  dated 2026-13-45\n"
+        "        ~~~~~~~~~~\n"
+        "  why   dates are year, month and day; what is not known may be left out: 2026\n"
+        "  type  dated 2026\n");
+}
+
+TEST_CASE("a country by its name") {
+  CHECK(told("source card\n"
+             "  published 1920, USA\n") ==
+        "a.bodkin:2:19: error: a country is its two capitals, as US: USA is no code "
+        "[unknown-kind]\n"
+        "  published 1920, USA\n"
+        "                  ~~~\n"
+        "  why   the codes are those of ISO 3166; a law whose terms hang on the country looks for "
+        "them\n"
+        "  type  published 1920, US\n");
+  CHECK(told("source card\n  published 1920, fr\n").find("type  published 1920, FR\n") !=
+        std::string::npos);
+  CHECK(told("source card\n  published 1920, Ruritania\n").find("  type  ") == std::string::npos);
+}
+
+TEST_CASE("a right in two words") {
+  CHECK(told("source card\n  rights public domain\n").find("type  rights public-domain\n") !=
+        std::string::npos);
+}
+
+TEST_CASE("words out of a file, their style before") {
+  CHECK(told("page 1\n  words from \"words/notes.md\" in label\n")
+            .find("type  words in label from \"words/notes.md\"\n") != std::string::npos);
+}
+
+TEST_CASE("a date that is none is not taken for never") {
+  CHECK(told("source card\n  published sometime\n").find("type  published never") ==
+        std::string::npos);
+  CHECK(told("source card\n  published\n").find("type  published never") == std::string::npos);
+  CHECK(told("source card\n  published never\n").empty());
+}

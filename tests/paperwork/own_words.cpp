@@ -85,6 +85,24 @@ TEST_CASE("credits name each source by its pages, and say what a licence asks to
       "Page 3: Photograph by C. Pier.");
 }
 
+TEST_CASE(
+    "credits name pages of pieces in words, and the work's own link where it asks for a credit") {
+  const Written it = written_words(
+      "", "source sea\n  author \"B. Sand\"\n  link \"https://example.org/sea\"\n"
+          "  rights licence \"CC-BY-4.0\"\n"
+          "source free\n  author \"C. Pier\"\n  link \"https://example.org/pier\"\n"
+          "  rights public-domain\n"
+          "wrap on plain\n  page front-cover\n    picture \"art/sea.png\"\n      source sea\n"
+          "insert map \"The routes\"\n  size 3in x 4in\n  paper plain\n  goes loose\n"
+          "  page 1\n    picture \"art/moon.png\"\n      source free\n"
+          "page 1, 3-4\n  picture \"art/sea.png\"\n    source sea\n"
+          "page 2\n  credits in label\n");
+  CHECK(it.says("credits") ==
+        "Front cover; pages 1, 3 and 4: B. Sand, https://example.org/sea, under CC BY 4.0 "
+        "(https://creativecommons.org/licenses/by/4.0/).\n\n"
+        "The routes, page 1: C. Pier, in the public domain.");
+}
+
 TEST_CASE("an edition in another language, and credits of nothing, are noted") {
   const Written it = written_words("language fr", "page 1\n  credits in label\n");
   REQUIRE(it.problems.size() == 2);

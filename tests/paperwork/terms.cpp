@@ -89,6 +89,49 @@ TEST_CASE("made since 1978, a work has its author's life and 70 years; that of n
                   {"author unknown; made 1890; published 2010, US", "ended 2010"}});
 }
 
+TEST_CASE(
+    "never published, a work has its author's life and 70 years, and to the end of 2002 at the "
+    "least where it was made before 1978 (17 U.S.C. 302(a), 303(a)); one of nobody known 120 "
+    "years from its making (302(c))") {
+  check_american({{"author \"A\", died 1940; made 1920; published never", "ended 2010"},
+                  {"author \"A\", died 1955; made 1920; published never", "ended 2025"},
+                  {"author \"A\", died 1956; made 1920; published never", "until 2026"},
+                  {"author \"A\", died 1900; made 1890; published never", "ended 2002"},
+                  {"author \"A\", died 1900; published never", "ended 2002"},
+                  {"author \"A\", died 1931; made 1931; published never", "ended 2002"},
+                  {"author \"A\", died 1932; published never", "ended 2002"},
+                  {"author \"A\", died 1933; published never", "ended 2003"},
+                  {"author \"A\", died 1990; made 1980; published never", "until 2060"},
+                  {"author unknown; made 1880; published never", "ended 2002"},
+                  {"author unknown; made 1905; published never", "ended 2025"},
+                  {"author unknown; made 1906; published never", "until 2026"},
+                  {"author unknown; made 1990; published never", "until 2110"},
+                  {"author \"A\"; made 1950; published never", "untold: when its author died"}});
+}
+
+TEST_CASE("of nobody known and never published, a work is protected from its making (Directive "
+          "2006/116/EC, article 1(6); TRIPS, article 12)") {
+  CHECK(said("life-plus-70", "author unknown; made 1955; published never") == "ended 2025");
+  CHECK(said("life-plus-70", "author unknown; made 1956; published never") == "until 2026");
+  CHECK(said("life-plus-70", "author \"A\", died 1955; published never") == "ended 2025");
+  CHECK(said("life-plus-70", "author unknown; made 1880; published 1950") == "ended 2020");
+  CHECK(said("life-plus-70", "author unknown; made 1880; published 1951") == "ended 1950");
+  CHECK(said("life-plus-70", "author unknown; made 1900; published 1990") == "ended 1970");
+  CHECK(said("life-plus-70", "author unknown; made 1960; published 1990") == "until 2060");
+  CHECK(said("life-plus-70", "author \"A\", died 1890; made 1880; published 1990") == "ended 1960");
+  CHECK(said("life-plus-50", "author unknown; made 1900; published 1951") == "ended 1950");
+  CHECK(said("life-plus-50", "author unknown; made 1975; published never") == "ended 2025");
+  CHECK(said("life-plus-50", "author unknown; made 1976; published never") == "until 2026");
+}
+
+TEST_CASE("nobody outlives a work of their own by 125 years (the longest life on record: 122, from "
+          "memory)") {
+  CHECK(said("life-plus-70", "author \"A\"; published 1700") == "ended 1895");
+  CHECK(said("life-plus-70", "author \"A\"; published 1830") == "ended 2025");
+  CHECK(said("life-plus-70", "author \"A\"; published 1831") == "untold: when its author died");
+  CHECK(said("life-plus-70", "author \"A\"; made 1820; published 1850") == "ended 2015");
+}
+
 TEST_CASE("life and 70 years (Directive 2006/116/EC, articles 1 and 8); life and 50 (Berne, "
           "article 7)") {
   CHECK(said("life-plus-70", "author \"A\", died 1955") == "ended 2025");
