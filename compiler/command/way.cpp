@@ -85,7 +85,7 @@ void set_pages(WayThrough &way) {
 // Of a page, in some run.
 bool coloured_in_a_run(const WayThrough &way, std::size_t page) {
   for (std::size_t i = 0; i < way.parts.size(); ++i)
-    if ((i == 0 || !way.parts[i].own_sheets.empty()) && way.drawings[i].pages[page].coloured)
+    if ((i == 0 || way.parts[i].is_other_book()) && way.drawings[i].pages[page].coloured)
       return true;
   return false;
 }
@@ -96,7 +96,7 @@ void print_black_where_colour_is_another_runs(WayThrough &way) {
     return;
   for (std::size_t i = 0; i < way.parts.size(); ++i) {
     CopyPart &part = way.parts[i];
-    if (i > 0 && part.own_sheets.empty())
+    if (i > 0 && !part.is_other_book())
       continue;
     auto own = std::make_shared<Edition>(*part.edition);
     for (std::size_t page = 1; page < own->pages.size(); ++page)
@@ -125,7 +125,7 @@ void count_money(WayThrough &way, bool anyway) {
 // Of a part by itself, pages from its own first.
 std::vector<SheetModes> modes_of_part(const WayThrough &way, std::size_t index) {
   const CopyPart &part = way.parts[index];
-  if (!part.own_sheets.empty()) {
+  if (part.is_other_book()) {
     std::vector<PageInk> inks(1);
     add_inks(inks, part, way.drawings[index]);
     return modes_of(part.imposition, inks);

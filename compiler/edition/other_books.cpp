@@ -92,6 +92,21 @@ std::vector<bool> other_matter(const Edition &book, const Edition &other) {
   return differs;
 }
 
+// By page, the first run that has the same matter there.
+void find_matter(const Edition &book, std::vector<std::shared_ptr<Piece>> &others) {
+  for (std::size_t i = 0; i < others.size(); ++i) {
+    std::vector<std::uint32_t> &of = others[i]->matter_of;
+    of.assign(book.pages.size(), static_cast<std::uint32_t>(i) + 1);
+    for (std::size_t earlier = 0; earlier <= i; ++earlier) {
+      const Edition &before = earlier == 0 ? book : others[earlier - 1]->edition;
+      const std::vector<bool> differs = other_matter(before, others[i]->edition);
+      for (std::size_t page = 0; page < of.size(); ++page)
+        if (!differs[page])
+          of[page] = std::min(of[page], static_cast<std::uint32_t>(earlier));
+    }
+  }
+}
+
 void print_as(Reader &reader, Edition &book, std::uint32_t run) {
   if (const auto stock =
           id_in<StockId>(reader, Family::stock, line_for(reader, "paper", run), "stock"))
@@ -197,8 +212,8 @@ void take_other_books(Reader &reader) {
   for (std::uint32_t run = 1; run < book.runs.size(); ++run)
     others.push_back(book_of(reader, run));
   keep_for(book, 0);
+  find_matter(book, others);
   for (std::size_t i = 0; i < others.size(); ++i) {
-    others[i]->other_matter = other_matter(book, others[i]->edition);
     tell_empty_pages(reader, book, others[i]->edition, book.runs[i + 1]);
     if (i == 0)
       tell_empty_pages(reader, others[i]->edition, book, book.runs[0]);

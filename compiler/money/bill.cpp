@@ -8,10 +8,10 @@
 namespace bodkin {
 namespace {
 
-// The sheets of one stock, of all copies or of those that only one run has.
+// The sheets of one stock, of all copies or of those that some runs alone have.
 struct StockSheets {
   StockId stock = StockId::none;
-  std::optional<std::uint32_t> only;
+  RunSet only;
   Amount sheets;
 };
 

@@ -220,7 +220,7 @@ struct Pricing {
     const auto &share = edition[machine].tax;
     if (!share)
       return;
-    std::map<std::optional<std::uint32_t>, std::vector<Charge>> taxed;
+    std::map<RunSet, std::vector<Charge>> taxed;
     for (std::size_t i = first_charge; i < out.charges.size(); ++i)
       taxed[out.charges[i].only].push_back(out.charges[i]);
     for (const auto &[only, charges] : taxed) {

@@ -109,7 +109,7 @@ Exact of_all(const Estimate &estimate, PaidFor what) {
 Exact of_run(const Estimate &estimate, PaidFor what, std::uint32_t run) {
   Exact total;
   for (const EstimateLine &line : estimate.lines)
-    if (line.only == run && (what == PaidFor::everything || is_for(what, line.group)))
+    if (line.only == RunSet(run) && (what == PaidFor::everything || is_for(what, line.group)))
       total += line.total;
   return total;
 }

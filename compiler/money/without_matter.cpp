@@ -22,7 +22,7 @@ std::shared_ptr<const Piece> without_matter(const Piece &piece) {
   light->count = piece.count;
   light->up = piece.up;
   light->only = piece.only;
-  light->other_matter = piece.other_matter;
+  light->matter_of = piece.matter_of;
   light->own_steps = piece.own_steps;
   light->edition = without_matter(piece.edition);
   return light;

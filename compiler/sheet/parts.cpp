@@ -195,7 +195,7 @@ int sheets_made(const CopyPart &part) {
   if (part.piece && part.piece->is_reverse())
     return 0;
   if (part.piece && part.piece->is_other_book())
-    return static_cast<int>(std::count(part.own_sheets.begin(), part.own_sheets.end(), true));
+    return static_cast<int>(std::count(part.made_with.begin(), part.made_with.end(), std::nullopt));
   return static_cast<int>(part.imposition.sheets.size());
 }
 

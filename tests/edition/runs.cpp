@@ -34,7 +34,6 @@ TEST_CASE("copies are counted through the runs, and spares have no place in the 
   const Read read = tests::read(two_runs("counts 101-110\n", pages));
   const Edition &edition = read.edition();
   const CopiesCounted fine_ones = copies_of(edition, 1);
-  CHECK(fine_ones.before == 8);
   CHECK(fine_ones.all() == 3);
   CHECK(number_of(edition, fine_ones.place(0)) == "109");
   CHECK(number_of(edition, fine_ones.place(1)) == "110");
@@ -90,7 +89,7 @@ TEST_CASE("a run with another paper has a book of its own, on it") {
   CHECK(other.name == "fine");
   CHECK(read.edition()[*read.edition().paper].name == "plain");
   CHECK(other.edition[*other.edition.paper].name == "fine");
-  CHECK(other.other_matter == std::vector<bool>(5, false));
+  CHECK(other.matter_of == std::vector<std::uint32_t>(5, 0));
 }
 
 TEST_CASE("printing and cover of one run are settled on its own pages") {
@@ -123,7 +122,7 @@ TEST_CASE("matter of one run stands on its pages alone") {
   REQUIRE(read.edition().pieces.size() == 1);
   const Piece &other = *read.edition().pieces.front();
   CHECK(other.edition.pages[1].elements.size() == 2);
-  CHECK(other.other_matter == std::vector<bool>{false, true, false, false, false});
+  CHECK(other.matter_of == std::vector<std::uint32_t>{0, 1, 0, 0, 0});
 }
 
 TEST_CASE("a text that has another box in one run runs on otherwise in all its boxes") {
@@ -143,8 +142,7 @@ TEST_CASE("a text that has another box in one run runs on otherwise in all its b
                                              "  patch\n"
                                              "    at 1in 1in, 1in x 1in\n"));
   REQUIRE(read.edition().pieces.size() == 1);
-  CHECK(read.edition().pieces.front()->other_matter ==
-        std::vector<bool>{false, true, true, true, false});
+  CHECK(read.edition().pieces.front()->matter_of == std::vector<std::uint32_t>{0, 1, 1, 1, 0});
 }
 
 TEST_CASE("two lines for one run, and a run that none is left for, are told") {
