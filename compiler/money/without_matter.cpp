@@ -23,6 +23,7 @@ std::shared_ptr<const Piece> without_matter(const Piece &piece) {
   light->up = piece.up;
   light->only = piece.only;
   light->matter_of = piece.matter_of;
+  light->matter_but_price = piece.matter_but_price;
   light->own_steps = piece.own_steps;
   light->edition = without_matter(piece.edition);
   return light;
