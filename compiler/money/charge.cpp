@@ -23,6 +23,30 @@ Amount operator*(Amount a, const Exact &times) {
   return a;
 }
 
+Exact InWhole::unused(std::int64_t printed) const {
+  const Exact needed = each * Exact(printed) + once;
+  return (Exact(needed.ceiling()) - needed) * alike;
+}
+
+void add_whole(std::vector<InWhole> &all, const InWhole &more) {
+  const auto is_whole = [](const Exact &number) { return Exact(number.floor()) == number; };
+  if (is_whole(more.each) && is_whole(more.once))
+    return;
+  for (InWhole &known : all)
+    if (known.each == more.each && known.once == more.once) {
+      known.alike += more.alike;
+      return;
+    }
+  all.push_back(more);
+}
+
+Exact unused(const std::vector<InWhole> &all, std::int64_t printed) {
+  Exact sum;
+  for (const InWhole &whole : all)
+    sum += whole.unused(printed);
+  return sum;
+}
+
 Amount sum(const std::vector<Charge> &charges) {
   Amount total;
   for (const Charge &charge : charges)

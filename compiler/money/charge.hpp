@@ -22,6 +22,18 @@ struct Amount {
 Amount operator+(Amount a, const Amount &b);
 Amount operator*(Amount a, const Exact &times);
 
+// Of an amount, sheets or sides of which several copies' share is cut: so many alike, of each of
+// which a run takes the next whole number.
+struct InWhole {
+  Exact each, once; // of one of them, a printed copy and beside
+  Exact alike = 1;
+  Exact unused(std::int64_t printed) const; // of all that are alike
+};
+// Adds what is counted as one of its kind; a whole number a copy, and of the run, needs no
+// rounding.
+void add_whole(std::vector<InWhole> &all, const InWhole &more);
+Exact unused(const std::vector<InWhole> &all, std::int64_t printed);
+
 struct Charge {
   std::string what;
   Group group = Group::other;
@@ -32,6 +44,7 @@ struct Charge {
   std::string bought_as{};           // all lines of one paper are bought together
   RunSet only{};                     // whose copies it is for
   bool in_one_sum = false;           // told as one sum, however it grows
+  std::vector<InWhole> whole{};      // of sheets and sides
 };
 
 template <typename Thing>

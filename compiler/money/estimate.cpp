@@ -91,7 +91,7 @@ void add_machine_times(Estimate &out, const Edition &edition, const SideCounts &
     const Machine &machine = edition[count.machine];
     if (!machine.speed)
       continue;
-    const Exact sides = count.sides * Exact(out.copies + out.spare) + count.once;
+    const Exact sides = count.of(out.copies + out.spare);
     auto known = std::ranges::find(out.machines, machine.name, &MachineTime::machine);
     if (known == out.machines.end())
       known = out.machines.insert(out.machines.end(), {machine.name, {}, {}});

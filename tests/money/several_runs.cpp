@@ -108,6 +108,20 @@ TEST_CASE("what two of three runs have alike is counted and paid for together, a
   CHECK(of.estimate.one_more_copy == Exact::ratio(40, 100));
 }
 
+// Derived: the cards' twelve sheets, which no other copies use, come in one pack of a hundred.
+TEST_CASE("what was paid for one run is held against its part of the packs that are bought") {
+  std::string text = two_runs("");
+  text.replace(text.find("stock half like plain\n"), 22,
+               "stock half like plain\n  costs $30 per 100 sheets\n");
+  const std::string_view machine = "  machine    copier\n";
+  REQUIRE(text.find(machine) != std::string::npos);
+  text.insert(text.find(machine), "  paid       $31 for paper\n    only     de-luxe\n");
+  const Priced of = with_card(text);
+  REQUIRE(of.estimate.paid.size() == 1);
+  CHECK(of.estimate.paid[0].what == "paper, de-luxe alone");
+  CHECK(of.estimate.paid[0].estimated == Exact(30));
+}
+
 TEST_CASE("a longer or shorter edition is typed as another first run") {
   const Read of = tests::read(two_runs());
   CHECK(in_first_run(of.edition(), 60) == 50);
