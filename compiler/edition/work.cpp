@@ -125,6 +125,38 @@ Takes takes_of(const language::Time &time) {
   return {time.duration, per};
 }
 
+namespace {
+
+bool may_be_kept(const Rate &rate) {
+  return rate.per == Per::once || rate.per == Per::run || rate.per == Per::plate ||
+         rate.per == Per::pass;
+}
+
+Problem kept_and_used_up(const Reader &reader, FactLine line, const Known<Rate> &rate) {
+  return {.check = "priced-by-what",
+          .range = rate.from,
+          .message = fmt::format("{} is paid again and again, and nothing of it is kept",
+                                 reader.sources.text(rate.from)),
+          .why = "a tool that is kept, such as a stamp, is paid once and costs nothing in a later "
+                 "printing; what each copy uses up is bought anew",
+          .type = {{fmt::format("costs      {}", reader.sources.text(rate.from)),
+                    "and what the tool itself cost on a line of its own: `costs $6 once, kept`"}},
+          .edits = {{line.range(), fmt::format("costs {}", reader.sources.text(rate.from))}}};
+}
+
+void take_costs(Reader &reader, FactLine line, Work &work) {
+  const auto rate = rate_in(reader, line, "costs");
+  if (!rate)
+    return;
+  const bool kept = line.has("kept");
+  if (kept && !may_be_kept(**rate))
+    reader.report(kept_and_used_up(reader, line, *rate));
+  const bool later = reader.edition.impression && **reader.edition.impression > 1;
+  (kept && later && may_be_kept(**rate) ? work.kept : work.costs).push_back(*rate);
+}
+
+} // namespace
+
 Work work_of(Reader &reader, const Facts &facts) {
   Work work;
   if (const auto time = value_in<language::Time>(facts.find("takes"), "takes")) {
@@ -135,12 +167,7 @@ Work work_of(Reader &reader, const Facts &facts) {
     else
       work.takes = known(takes_of(time->value), time->from);
   }
-  facts.each("costs", [&](FactLine line) {
-    const bool paid_before =
-        line.has("kept") && reader.edition.impression && **reader.edition.impression > 1;
-    if (const auto rate = rate_in(reader, line, "costs"))
-      (paid_before ? work.kept : work.costs).push_back(*rate);
-  });
+  facts.each("costs", [&](FactLine line) { take_costs(reader, line, work); });
   work.caution = text_in(facts.find("caution"), "caution");
   if (const auto when = text_in(facts.find("when"), "when"))
     work.when = known(when_of(when->value), when->from);

@@ -67,6 +67,13 @@ constexpr Check table[] = {
      "edition \"Bus Notes\"\n"
      "  price      $5 a copy\n"
      "  sells      40 copies \"at the table\"\n"},
+    {"nothing-kept", Kind::note, "A later printing pays for its tools again",
+     "By `impression` this is a second or later printing, and something is paid once for the run, "
+     "such as the cutting of a stamp. Where the tool is still there it costs nothing now.",
+     "Write `kept` after what the tool cost. Leave it where the tool is worn out or lent, or "
+     "where it is a fee that each printing pays.",
+     "hand stamp \"a beetroot\"\n"
+     "  costs      $8 once, kept\n"},
     {"offer-ended", Kind::warning, "An offer ends before the edition comes out",
      "The bid holds until a day, and the edition is dated after it. No clock is asked: the two "
      "dates of the manuscript are held against each other. The offer is listed with its figures "
