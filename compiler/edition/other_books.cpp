@@ -79,14 +79,20 @@ std::set<TextId> running_otherwise(const Edition &edition,
   return texts;
 }
 
+// A run's book, and what is printed on its pages.
+struct Printed {
+  const Edition *book = nullptr;
+  std::vector<std::vector<ElementId>> on;
+};
+
 // By page; where the two have another price, words that tell it differ.
-std::vector<bool> other_matter(const Edition &book, const Edition &other, bool other_price) {
-  const auto one = printed_by_page(book), two = printed_by_page(other);
-  const std::set<TextId> otherwise = running_otherwise(book, one, two);
-  std::vector<bool> differs(one.size(), false);
-  for (std::size_t page = 0; page < one.size(); ++page)
-    differs[page] = one[page] != two[page] ||
-                    std::any_of(one[page].begin(), one[page].end(), [&](ElementId id) {
+std::vector<bool> other_matter(const Printed &one, const Printed &two, bool other_price) {
+  const Edition &book = *one.book;
+  const std::set<TextId> otherwise = running_otherwise(book, one.on, two.on);
+  std::vector<bool> differs(one.on.size(), false);
+  for (std::size_t page = 0; page < differs.size(); ++page)
+    differs[page] = one.on[page] != two.on[page] ||
+                    std::any_of(one.on[page].begin(), one.on[page].end(), [&](ElementId id) {
                       return otherwise.count(text_of(book[id])) > 0 ||
                              (other_price && told_price(book, book[id]));
                     });
@@ -94,12 +100,12 @@ std::vector<bool> other_matter(const Edition &book, const Edition &other, bool o
 }
 
 // By page, the first run whose copies have there what those of `run` have.
-std::vector<std::uint32_t> matter_of(const std::vector<const Edition *> &books, std::uint32_t run,
+std::vector<std::uint32_t> matter_of(const std::vector<Printed> &books, std::uint32_t run,
                                      const Prices &prices) {
-  std::vector<std::uint32_t> first(books[run]->pages.size(), run);
+  std::vector<std::uint32_t> first(books[run].on.size(), run);
   for (std::uint32_t earlier = run; earlier-- > 0;) {
     const std::vector<bool> differs =
-        other_matter(*books[earlier], *books[run], prices[earlier] != prices[run]);
+        other_matter(books[earlier], books[run], prices[earlier] != prices[run]);
     for (std::size_t page = 0; page < first.size(); ++page)
       if (!differs[page])
         first[page] = earlier;
@@ -109,13 +115,14 @@ std::vector<std::uint32_t> matter_of(const std::vector<const Edition *> &books, 
 
 void find_matter(const Edition &book, std::vector<std::shared_ptr<Piece>> &others,
                  const Prices &prices) {
-  std::vector<const Edition *> books{&book};
+  std::vector<Printed> books{{&book, printed_by_page(book)}};
   for (const auto &other : others)
-    books.push_back(&other->edition);
+    books.push_back({&other->edition, printed_by_page(other->edition)});
   for (std::uint32_t run = 1; run < books.size(); ++run) {
     Piece &other = *others[run - 1];
     other.matter_of = matter_of(books, run, prices);
-    other.matter_but_price = matter_of(books, run, Prices(prices.size()));
+    other.matter_but_price =
+        differ(prices) ? matter_of(books, run, Prices(prices.size())) : other.matter_of;
   }
 }
 
