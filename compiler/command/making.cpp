@@ -24,8 +24,15 @@ bool by_hand(const Edition &edition, const Item &item) {
          (item.element != ElementId::none && edition[item.element].work.takes);
 }
 
-// Work that another run's book shows too is told where the first run's shows it.
-bool is_own(const CopyPart &part, const Edition &edition, const Item &item) {
+bool is_made_of(const CopyPart &part, std::size_t page) {
+  return part.makes(static_cast<std::size_t>(part.imposition.where[page].sheet));
+}
+
+// Work that another run's book shows too is told where the first run's shows it; what is glued on
+// an original, wherever a page has an original of its own.
+bool is_own(const CopyPart &part, const Edition &edition, const Item &item, std::size_t page) {
+  if (std::holds_alternative<SetPasteUp>(item.what))
+    return is_made_of(part, page);
   return !part.piece || item.element == ElementId::none ||
          is_own_matter(*part.piece, edition[item.element]);
 }
@@ -39,7 +46,7 @@ paperwork::Making making_of(const WayThrough &way) {
     const std::vector<PageDrawing> &pages = way.drawings[part].pages;
     for (std::size_t page = 1; page < pages.size(); ++page)
       for (const Item &item : pages[page].items)
-        if (by_hand(way.edition(), item) && is_own(way.parts[part], way.edition(), item))
+        if (by_hand(way.edition(), item) && is_own(way.parts[part], way.edition(), item, page))
           making.hands.push_back(
               standing(item, static_cast<int>(page) + way.parts[part].pages_before));
   }

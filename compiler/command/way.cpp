@@ -4,6 +4,7 @@
 #include "language/tree.hpp"
 #include "money/budget.hpp"
 #include "money/more_sheets.hpp"
+#include "money/price_apart.hpp"
 #include "money/send.hpp"
 #include "money/ups.hpp"
 #include "paperwork/own_words.hpp"
@@ -11,11 +12,10 @@
 #include "preflight/copy.hpp"
 #include "problems/render.hpp"
 #include "sheet/parts.hpp"
+#include "sheet/told_by_run.hpp"
 
 #include <algorithm>
 #include <filesystem>
-#include <set>
-#include <tuple>
 
 namespace bodkin {
 namespace {
@@ -69,7 +69,8 @@ std::vector<std::string> catalogue_families(const Files &files) {
 
 // Nothing where the pages are the book's.
 std::string_view name_of(const CopyPart &part) {
-  return part.piece ? std::string_view(part.piece->name) : std::string_view();
+  return part.piece && !part.is_other_book() ? std::string_view(part.piece->name)
+                                             : std::string_view();
 }
 
 void set_pages(WayThrough &way) {
@@ -85,7 +86,7 @@ void set_pages(WayThrough &way) {
 // Of a page, in some run.
 bool coloured_in_a_run(const WayThrough &way, std::size_t page) {
   for (std::size_t i = 0; i < way.parts.size(); ++i)
-    if ((i == 0 || !way.parts[i].own_sheets.empty()) && way.drawings[i].pages[page].coloured)
+    if ((i == 0 || way.parts[i].is_other_book()) && way.drawings[i].pages[page].coloured)
       return true;
   return false;
 }
@@ -96,7 +97,7 @@ void print_black_where_colour_is_another_runs(WayThrough &way) {
     return;
   for (std::size_t i = 0; i < way.parts.size(); ++i) {
     CopyPart &part = way.parts[i];
-    if (i > 0 && part.own_sheets.empty())
+    if (i > 0 && !part.is_other_book())
       continue;
     auto own = std::make_shared<Edition>(*part.edition);
     for (std::size_t page = 1; page < own->pages.size(); ++page)
@@ -116,6 +117,8 @@ void count_money(WayThrough &way, bool anyway) {
   add(way.problems,
       price_problems(way.edition(), way.imposition, way.sides, way.estimate, way.sources));
   check_ups(way.edition(), draws_of(way), way.sources, way.problems);
+  check_price_apart(way.edition(), way.imposition, way.sides, draws_of(way), way.sources,
+                    way.problems);
   price_more_sheets(way.edition(), way.imposition, way.sides, draws_of(way), way.sources,
                     way.problems);
   add(way.problems, over_budget(way.edition(), way.imposition, way.sides, way.estimate,
@@ -125,7 +128,7 @@ void count_money(WayThrough &way, bool anyway) {
 // Of a part by itself, pages from its own first.
 std::vector<SheetModes> modes_of_part(const WayThrough &way, std::size_t index) {
   const CopyPart &part = way.parts[index];
-  if (!part.own_sheets.empty()) {
+  if (part.is_other_book()) {
     std::vector<PageInk> inks(1);
     add_inks(inks, part, way.drawings[index]);
     return modes_of(part.imposition, inks);
@@ -134,28 +137,27 @@ std::vector<SheetModes> modes_of_part(const WayThrough &way, std::size_t index) 
   return {first, first + static_cast<std::ptrdiff_t>(part.imposition.sheets.size())};
 }
 
-// What the books of two runs have alike is told once.
-void tell_once(Problems &problems) {
-  std::set<std::tuple<std::string, FileId, Offset, Offset, std::string>> told;
-  const auto again = [&](const Problem &problem) {
-    return !told.insert({std::string(problem.check), problem.range.file, problem.range.begin,
-                         problem.range.end, problem.message})
-                .second;
-  };
-  problems.erase(std::remove_if(problems.begin(), problems.end(), again), problems.end());
+// Of another run's book the numbers that its sheets have in the copy.
+std::vector<int> numbers_of_sheets(const WayThrough &way, const CopyPart &part) {
+  std::vector<int> numbers;
+  for (std::size_t i = 0; i < part.imposition.sheets.size() && part.is_other_book(); ++i)
+    numbers.push_back(sheet_of_copy(way.parts, part, i) + 1);
+  return numbers;
 }
 
 void look_over(WayThrough &way) {
   std::vector<std::vector<SheetModes>> modes; // of each part's sheets
   std::vector<Inspection> each;
+  std::vector<Problems> found(way.parts.size());
   modes.reserve(way.parts.size());
   for (std::size_t i = 0; i < way.parts.size(); ++i) {
     const CopyPart &part = way.parts[i];
     const auto &own = modes.emplace_back(modes_of_part(way, i));
     each.push_back({*part.edition, part.imposition, way.drawings[i], own, *way.gallery, way.sources,
-                    name_of(part), part.sheets_before});
-    preflight(each.back(), way.problems);
+                    name_of(part), part.sheets_before, numbers_of_sheets(way, part)});
+    preflight(each.back(), found[i]);
   }
+  tell_by_run(way.parts, std::move(found), way.problems);
   preflight(CopyInspection{way.parts, each}, way.problems);
 }
 
@@ -210,8 +212,6 @@ std::unique_ptr<WayThrough> walk(const std::string &manuscript, const std::strin
   if (way->reading.has_edition)
     walk_on(*way, anyway, progress);
   sort_problems(way->problems);
-  if (has_other_books(way->edition()))
-    tell_once(way->problems);
   return way;
 }
 

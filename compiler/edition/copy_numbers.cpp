@@ -9,19 +9,63 @@ constexpr std::string_view copy_fact = "copy";
 
 bool is_number(const Span &span) { return span.fact == copy_fact; }
 
+std::string in_a_row(const std::vector<std::string> &words) {
+  std::string text;
+  for (std::size_t i = 0; i < words.size(); ++i)
+    text += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
+  return text;
+}
+
 std::int64_t first_of(const Edition &edition) {
   return edition.counts ? (*edition.counts)->first : 1;
 }
 
 } // namespace
 
-CopiesCounted copies_of(const Edition &edition, std::optional<std::uint32_t> run) {
-  if (!run || edition.runs.empty())
-    return {0, edition.run->copies, edition.run->spare};
-  CopiesCounted counted{0, edition.runs[*run].run.copies, edition.runs[*run].run.spare};
-  for (std::uint32_t earlier = 0; earlier < *run; ++earlier)
-    counted.before += edition.runs[earlier].run.copies;
+std::int64_t CopiesCounted::place(std::int64_t copy) const {
+  for (const Stretch &stretch : stretches) {
+    if (copy < stretch.good)
+      return stretch.before + copy;
+    copy -= stretch.good;
+  }
+  return spare_copy;
+}
+
+CopiesCounted copies_of(const Edition &edition, const RunSet &runs) {
+  if (!runs || edition.runs.empty())
+    return {edition.run->copies, edition.run->spare, {{0, edition.run->copies}}};
+  CopiesCounted counted;
+  std::int64_t before = 0;
+  for (std::uint32_t run = 0; run < edition.runs.size(); ++run) {
+    const Run &of = edition.runs[run].run;
+    if (runs.holds(run)) {
+      counted.good += of.copies;
+      counted.spare += of.spare;
+      auto &all = counted.stretches;
+      if (!all.empty() && all.back().before + all.back().good == before)
+        all.back().good += of.copies;
+      else
+        all.push_back({before, of.copies});
+    }
+    before += of.copies;
+  }
   return counted;
+}
+
+std::string names_of(const Edition &edition, const RunSet &runs) {
+  std::vector<std::string> names;
+  for (std::uint32_t run = 0; run < edition.runs.size(); ++run)
+    if (runs.holds(run))
+      names.push_back(edition.runs[run].name);
+  return in_a_row(names);
+}
+
+std::string numbers_of(const Edition &edition, const CopiesCounted &copies) {
+  std::vector<std::string> all;
+  for (const auto &[before, good] : copies.stretches)
+    all.push_back(number_of(edition, before) +
+                  (good == 1 ? "" : " to " + number_of(edition, before + good - 1)));
+  return in_a_row(all);
 }
 
 std::string number_of(const Edition &edition, std::int64_t copy) {

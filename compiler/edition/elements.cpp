@@ -100,9 +100,9 @@ void take_looks(Reader &reader, const ElementFacts &facts, Element &element) {
   element.source = id_in<SourceId>(reader, Family::source, facts.find("source"), "source");
 }
 
-void take_only(Reader &reader, FactLine only, Element &element) {
-  element.work.only = only_in(reader, only);
-  if (!element.work.only || !reader.piece)
+// What is printed on a piece is for all the copies that hold it.
+void settle_only(Reader &reader, FactLine only, Element &element) {
+  if (!element.work.only || !reader.piece || std::holds_alternative<Hand>(element.what))
     return;
   reader.report(only_in_a_piece(reader, only));
   element.work.only.reset();
@@ -121,7 +121,8 @@ Element element_of(Reader &reader, FactLine line, Stands stands) {
   if (std::holds_alternative<Hand>(element.what) || std::holds_alternative<PasteUp>(element.what))
     element.work = work_of(reader, facts.of({"takes", "costs", "caution", "only", "when", "mass"}));
   else
-    take_only(reader, facts.find("only"), element);
+    element.work.only = only_in(reader, facts.find("only"));
+  settle_only(reader, facts.find("only"), element);
   return element;
 }
 

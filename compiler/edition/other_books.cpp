@@ -4,6 +4,7 @@
 #include "edition/own_runs.hpp"
 #include "edition/pages.hpp"
 #include "edition/piece.hpp"
+#include "edition/price_words.hpp"
 #include "edition/values.hpp"
 
 #include <algorithm>
@@ -13,10 +14,8 @@
 namespace bodkin {
 namespace {
 
-bool is_printed(const Element &element) {
-  return !std::holds_alternative<Hand>(element.what) &&
-         !std::holds_alternative<PasteUp>(element.what);
-}
+// What is glued on an original is copied with it.
+bool is_printed(const Element &element) { return !std::holds_alternative<Hand>(element.what); }
 
 bool is_of_one_run(const Element &element) { return is_printed(element) && element.work.only; }
 
@@ -80,16 +79,51 @@ std::set<TextId> running_otherwise(const Edition &edition,
   return texts;
 }
 
-std::vector<bool> other_matter(const Edition &book, const Edition &other) {
-  const auto one = printed_by_page(book), two = printed_by_page(other);
-  const std::set<TextId> otherwise = running_otherwise(book, one, two);
-  std::vector<bool> differs(one.size(), false);
-  for (std::size_t page = 0; page < one.size(); ++page)
-    differs[page] = one[page] != two[page] ||
-                    std::any_of(one[page].begin(), one[page].end(), [&](ElementId id) {
-                      return otherwise.count(text_of(book[id])) > 0;
+// A run's book, and what is printed on its pages.
+struct Printed {
+  const Edition *book = nullptr;
+  std::vector<std::vector<ElementId>> on;
+};
+
+// By page; where the two have another price, words that tell it differ.
+std::vector<bool> other_matter(const Printed &one, const Printed &two, bool other_price) {
+  const Edition &book = *one.book;
+  const std::set<TextId> otherwise = running_otherwise(book, one.on, two.on);
+  std::vector<bool> differs(one.on.size(), false);
+  for (std::size_t page = 0; page < differs.size(); ++page)
+    differs[page] = one.on[page] != two.on[page] ||
+                    std::any_of(one.on[page].begin(), one.on[page].end(), [&](ElementId id) {
+                      return otherwise.count(text_of(book[id])) > 0 ||
+                             (other_price && told_price(book, book[id]));
                     });
   return differs;
+}
+
+// By page, the first run whose copies have there what those of `run` have.
+std::vector<std::uint32_t> matter_of(const std::vector<Printed> &books, std::uint32_t run,
+                                     const Prices &prices) {
+  std::vector<std::uint32_t> first(books[run].on.size(), run);
+  for (std::uint32_t earlier = run; earlier-- > 0;) {
+    const std::vector<bool> differs =
+        other_matter(books[earlier], books[run], prices[earlier] != prices[run]);
+    for (std::size_t page = 0; page < first.size(); ++page)
+      if (!differs[page])
+        first[page] = earlier;
+  }
+  return first;
+}
+
+void find_matter(const Edition &book, std::vector<std::shared_ptr<Piece>> &others,
+                 const Prices &prices) {
+  std::vector<Printed> books{{&book, printed_by_page(book)}};
+  for (const auto &other : others)
+    books.push_back({&other->edition, printed_by_page(other->edition)});
+  for (std::uint32_t run = 1; run < books.size(); ++run) {
+    Piece &other = *others[run - 1];
+    other.matter_of = matter_of(books, run, prices);
+    other.matter_but_price =
+        differ(prices) ? matter_of(books, run, Prices(prices.size())) : other.matter_of;
+  }
 }
 
 void print_as(Reader &reader, Edition &book, std::uint32_t run) {
@@ -156,13 +190,13 @@ void tell_empty_pages(Reader &reader, const Edition &one, const Edition &other,
       reader.report(empty_in_a_run(one, page, run));
 }
 
-Problem laid_on_a_piece(const Element &element, const Piece &piece) {
+Problem laid_on_a_piece(const Reader &reader, const Element &element, const Piece &piece) {
   return {.check = "only-in-a-piece",
           .range = element.work.only->from,
           .message = fmt::format("what one run alone has is laid on {}, which all copies have",
                                  piece.name),
           .why = "what differs from run to run is laid for each of them, and a piece is laid once",
-          .type = {{{}, fmt::format("make two of {}, each with `only` below it", piece.name)}},
+          .type = piece_for_each_run(reader, piece.range, piece.name),
           .related = {{piece.range, "the piece"}}};
 }
 
@@ -175,7 +209,7 @@ void settle_pieces(Reader &reader) {
         foreign = &piece->edition[id];
     });
     if (foreign && !piece->only)
-      reader.report(laid_on_a_piece(*foreign, *piece));
+      reader.report(laid_on_a_piece(reader, *foreign, *piece));
     if (!foreign || !piece->only)
       continue;
     auto own = std::make_shared<Piece>(*piece);
@@ -190,15 +224,20 @@ void take_other_books(Reader &reader) {
   if (reader.edition.runs.empty())
     return;
   settle_pieces(reader);
-  if (!differ_in_print(reader))
-    return;
   Edition &book = reader.edition;
+  const Prices prices = prices_by_run(reader);
+  price_pieces(reader, prices);
+  if (!differ_in_print(reader) && !(differ(prices) && tells_a_price(book)))
+    return;
   std::vector<std::shared_ptr<Piece>> others;
   for (std::uint32_t run = 1; run < book.runs.size(); ++run)
     others.push_back(book_of(reader, run));
   keep_for(book, 0);
+  find_matter(book, others, prices);
+  price_book(reader, book, 0, prices);
+  for (std::size_t i = 0; i < others.size(); ++i)
+    price_book(reader, others[i]->edition, static_cast<std::uint32_t>(i) + 1, prices);
   for (std::size_t i = 0; i < others.size(); ++i) {
-    others[i]->other_matter = other_matter(book, others[i]->edition);
     tell_empty_pages(reader, book, others[i]->edition, book.runs[i + 1]);
     if (i == 0)
       tell_empty_pages(reader, others[i]->edition, book, book.runs[0]);

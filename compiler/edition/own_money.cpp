@@ -172,6 +172,60 @@ void take_money(Reader &reader) {
   facts.each("paid", [&](FactLine line) { take_paid(reader, line); });
 }
 
+namespace {
+
+// Work that is paid once, and any that an earlier impression has paid.
+struct Tools {
+  std::string paid_again;
+  Range costs;
+  bool any_kept = false;
+
+  void look(const Work &work, const std::string &name) {
+    any_kept = any_kept || !work.kept.empty();
+    for (const Known<Rate> &rate : work.costs)
+      if (rate->per == Per::once && paid_again.empty()) {
+        paid_again = name;
+        costs = rate.from;
+      }
+  }
+};
+
+Tools tools_of(const Edition &edition) {
+  Tools tools;
+  for (const Element &element : edition.elements) {
+    const auto *hand = std::get_if<Hand>(&element.what);
+    tools.look(element.work, hand ? fmt::format("{} {}", name_of(hand->kind), hand->text)
+                                  : std::string(name_of(element)));
+  }
+  for (const FinishStep &step : edition.finish)
+    tools.look(step.work, std::string(name_of(step.kind)));
+  return tools;
+}
+
+Problem nothing_kept(const Reader &reader, const Tools &tools) {
+  const auto &impression = *reader.edition.impression;
+  return {.kind = Kind::note,
+          .check = "nothing-kept",
+          .range = impression.from,
+          .message = fmt::format("this is printing {}, and nothing is kept from the first: {} is "
+                                 "paid again",
+                                 *impression, tools.paid_again),
+          .why = "a tool that was paid once and is still there costs nothing now",
+          .type = {{fmt::format("costs      {}, kept", reader.sources.text(tools.costs)),
+                    "where the tool is still there; else leave it as it is"}},
+          .related = {{tools.costs, "what is paid again"}}};
+}
+
+} // namespace
+
+void note_nothing_kept(Reader &reader) {
+  if (!reader.edition.impression || **reader.edition.impression < 2)
+    return;
+  const Tools tools = tools_of(reader.edition);
+  if (!tools.any_kept && !tools.paid_again.empty())
+    reader.report(nothing_kept(reader, tools));
+}
+
 void settle_exchanges(Reader &reader) {
   const Currency own = *reader.edition.currency;
   std::vector<Exchange> all = std::move(reader.edition.exchanges);

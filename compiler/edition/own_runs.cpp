@@ -181,9 +181,25 @@ Problem only_in_a_piece(const Reader &reader, FactLine only) {
           .range = only.range(),
           .message = fmt::format("one run cannot have another {} than the others", piece),
           .why = "what differs from run to run is laid for each of them, and a piece is laid once",
-          .type = {{std::string(reader.sources.text(only.range())),
-                    fmt::format("below the {} itself, and another {} for the other copies", piece,
-                                piece)}}};
+          .type = piece_for_each_run(reader, reader.piece.range(), reader.piece.words("name"))};
+}
+
+std::vector<WayOut> piece_for_each_run(const Reader &reader, Range line, std::string_view name) {
+  const std::string_view opens = reader.sources.text(line);
+  if (!opens.starts_with("insert") && !opens.starts_with("wrap"))
+    return {{{}, "take it to a page of the book, or to an insert that has `only`"}};
+  const std::size_t at = name.empty() ? opens.npos : opens.find(name, opens.find(' '));
+  std::vector<WayOut> typed;
+  for (const NamedRun &run : reader.edition.runs) {
+    std::string own(opens);
+    if (at != opens.npos && !typed.empty())
+      own.insert(at + name.size(), "-" + run.name);
+    typed.push_back({fmt::format("{}\n  only       {}", own, run.name),
+                     typed.empty() ? "and below it what stands there now, but for what these "
+                                     "copies do not have"
+                                   : "and the same again"});
+  }
+  return typed;
 }
 
 std::vector<RunLine> lines_by_run(Reader &reader, std::string_view word) {

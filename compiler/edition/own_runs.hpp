@@ -18,6 +18,8 @@ bool has_own_line(const Reader &reader, std::string_view word);
 
 // What a run has otherwise of an insert or a wrap is a piece of its own.
 Problem only_in_a_piece(const Reader &reader, FactLine only);
+// The lines of a piece that opens with `line`, once for each run; `name` is its name there.
+std::vector<WayOut> piece_for_each_run(const Reader &reader, Range line, std::string_view name);
 
 // The numbers that copies get; none where the line names none.
 std::optional<Known<Counts>> counts_in(Reader &reader, FactLine line);

@@ -19,8 +19,7 @@ std::string_view name_of(PieceEdge edge) {
 }
 
 bool is_own_matter(const Piece &piece, const Element &element) {
-  const bool by_hand =
-      std::holds_alternative<Hand>(element.what) || std::holds_alternative<PasteUp>(element.what);
+  const bool by_hand = std::holds_alternative<Hand>(element.what);
   return !piece.is_other_book() || (element.work.only && !by_hand);
 }
 

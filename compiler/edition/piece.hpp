@@ -50,7 +50,9 @@ struct Piece {
   Known<std::int64_t> count{1, {}};         // in each copy
   Known<std::int64_t> up{1, {}};            // on one sheet, cut apart after printing
   std::optional<Known<std::uint32_t>> only; // the run whose copies alone have it
-  std::vector<bool> other_matter;           // of another book, by page: where matter differs
+  // Of another book, by page: the first run whose copies have the same matter there.
+  std::vector<std::uint32_t> matter_of;
+  std::vector<std::uint32_t> matter_but_price; // likewise, if all copies had one price
   std::size_t own_steps = 0; // of its finish: those that it says itself; they come first
   // Its ids are those of the whole. The size of a band and of boards is worked out where sheets are
   // laid: here they are as large as can be told without.

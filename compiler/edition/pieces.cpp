@@ -51,6 +51,7 @@ public:
       : reader_(reader), book_(edition), edition_line_(reader.edition_line),
         facts_(std::exchange(reader.edition_facts, Facts(line))),
         claimed_(std::exchange(reader.claimed, {})), called_(std::exchange(reader.called, {})) {
+    reader.whole = {edition_line_, facts_, *reader.edition.page_count};
     reader.edition_line = reader.piece = line;
     trade();
   }

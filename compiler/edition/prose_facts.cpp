@@ -3,6 +3,7 @@
 #include "edition/copy_numbers.hpp"
 #include "edition/named_file.hpp"
 #include "edition/page_list.hpp"
+#include "edition/price_words.hpp"
 #include "edition/problems.hpp"
 #include "edition/values.hpp"
 #include "measure/limits.hpp"
@@ -44,30 +45,38 @@ constexpr std::array<OtherName, 12> other_names{{{"total", "copies"},
                                                  {"sheets", "pages"},
                                                  {"numbered", "copy"}}};
 
-// "$5 a copy" is the price $5.
-std::string_view before_its_unit(std::string_view rate) {
-  return rate.substr(0, std::min(rate.find(" a "), rate.find(" each")));
+// Of the first run that has one; each run's own is put into its copies' words later.
+std::optional<std::string> any_price(const Reader &reader) {
+  const auto runs =
+      static_cast<std::uint32_t>(std::max<std::size_t>(reader.edition.runs.size(), 1));
+  for (std::uint32_t run = 0; run < runs; ++run)
+    if (auto price = price_in_words(reader, run))
+      return price;
+  return std::nullopt;
 }
 
 std::optional<std::string> figure(const Reader &reader, std::string_view name) {
-  if (name == "title" && reader.edition_line)
-    return std::string(reader.edition_line.words("title"));
+  const FactLine edition = reader.piece ? reader.whole.line : reader.edition_line;
+  const Facts &facts = reader.piece ? reader.whole.facts : reader.edition_facts;
+  if (name == "title" && edition)
+    return std::string(edition.words("title"));
   if (name == "pages")
-    return std::to_string(*reader.edition.page_count);
+    return std::to_string(reader.piece ? reader.whole.pages : *reader.edition.page_count);
   if (name == "copy")
     return number_of(reader.edition, 0);
   if (name == "copies" && !reader.edition.runs.empty())
     return std::to_string(reader.edition.run->copies);
+  if (name == "price")
+    return any_price(reader);
   for (const FactName &fact : fact_names) {
     if (fact.name != name)
       continue;
-    const FactLine line = reader.edition_facts.find(fact.line);
+    const FactLine line = facts.find(fact.line);
     if (!line || !line.has(fact.part))
       return std::nullopt;
     if (const auto *text = line.get<language::Quoted>(fact.part))
       return std::string(text->text);
-    const std::string_view written = reader.sources.text(line.range(fact.part));
-    return std::string(name == "price" ? before_its_unit(written) : written);
+    return std::string(reader.sources.text(line.range(fact.part)));
   }
   return std::nullopt;
 }

@@ -81,6 +81,7 @@ Reading read_edition(std::string_view path, const Files &files, Sources &sources
   take_other_books(reader);
   settle_currency(reader);
   settle_exchanges(reader);
+  note_nothing_kept(reader);
   note_unused(reader);
   tell_names_once(problems, sources);
   return reading;

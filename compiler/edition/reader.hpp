@@ -47,6 +47,12 @@ public:
   FactLine edition_line; // empty where there is none
   Facts edition_facts;
   FactLine piece; // the insert or wrap now read as an edition in little; empty: the book
+  // Of the whole edition while a piece is read; facts in prose are the whole's wherever they stand.
+  struct Whole {
+    FactLine line;
+    Facts facts;
+    int pages = 0;
+  } whole;
   std::map<std::string_view, std::vector<RunLine>> by_run; // of what `only` may stand below
   std::unordered_map<std::string_view, Every> every;       // by the element's keyword
   std::map<std::string_view, int> called;                  // pages by their name

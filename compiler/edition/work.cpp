@@ -125,6 +125,8 @@ Takes takes_of(const language::Time &time) {
   return {time.duration, per};
 }
 
+namespace {
+
 // Pay by the hour of work that takes no time would come to nothing.
 Problem no_hours(const Reader &reader, Range rate) {
   return {.check = "priced-by-what",
@@ -134,6 +136,38 @@ Problem no_hours(const Reader &reader, Range rate) {
           .why = "what is paid by the hour costs its time; without any it would be free",
           .type = {{"takes      20 s a copy", "beside the costs, with your own time"}}};
 }
+
+bool may_be_kept(const Rate &rate) {
+  return rate.per == Per::once || rate.per == Per::run || rate.per == Per::plate ||
+         rate.per == Per::pass;
+}
+
+Problem kept_and_used_up(const Reader &reader, FactLine line, const Known<Rate> &rate) {
+  return {.check = "priced-by-what",
+          .range = rate.from,
+          .message = fmt::format("{} is paid again and again, and nothing of it is kept",
+                                 reader.sources.text(rate.from)),
+          .why = "a tool that is kept, such as a stamp, is paid once and costs nothing in a later "
+                 "printing; what each copy uses up is bought anew",
+          .type = {{fmt::format("costs      {}", reader.sources.text(rate.from)),
+                    "and what the tool itself cost on a line of its own: `costs $6 once, kept`"}},
+          .edits = {{line.range(), fmt::format("costs {}", reader.sources.text(rate.from))}}};
+}
+
+void take_costs(Reader &reader, FactLine line, bool timed, Work &work) {
+  const auto rate = rate_in(reader, line, "costs");
+  if (!rate)
+    return;
+  if (rate->value.per == Per::hour && !timed)
+    return reader.report(no_hours(reader, rate->from));
+  const bool kept = line.has("kept");
+  if (kept && !may_be_kept(**rate))
+    reader.report(kept_and_used_up(reader, line, *rate));
+  const bool later = reader.edition.impression && **reader.edition.impression > 1;
+  (kept && later && may_be_kept(**rate) ? work.kept : work.costs).push_back(*rate);
+}
+
+} // namespace
 
 Work work_of(Reader &reader, const Facts &facts) {
   Work work;
@@ -145,15 +179,8 @@ Work work_of(Reader &reader, const Facts &facts) {
     else
       work.takes = known(takes_of(time->value), time->from);
   }
-  facts.each("costs", [&](FactLine line) {
-    const bool paid_before =
-        line.has("kept") && reader.edition.impression && **reader.edition.impression > 1;
-    const auto rate = rate_in(reader, line, "costs");
-    if (rate && rate->value.per == Per::hour && !facts.find("takes"))
-      reader.report(no_hours(reader, rate->from));
-    else if (rate)
-      (paid_before ? work.kept : work.costs).push_back(*rate);
-  });
+  const bool timed = static_cast<bool>(facts.find("takes"));
+  facts.each("costs", [&](FactLine line) { take_costs(reader, line, timed, work); });
   work.caution = text_in(facts.find("caution"), "caution");
   if (const auto when = text_in(facts.find("when"), "when"))
     work.when = known(when_of(when->value), when->from);

@@ -133,7 +133,8 @@ constexpr std::array entries{
     Entry{.word = "price",
           .under = "edition",
           .phrase = "price:copyrate",
-          .meaning = "What a copy is sold for.",
+          .meaning = "What a copy is sold for; words tell it as `[$5](fact:price)`, the copies of "
+                     "each run their own.",
           .example = "price $5 a copy",
           .many = true},
     Entry{.word = "cards",
@@ -173,7 +174,8 @@ constexpr std::array entries{
           .under = "edition",
           .phrase = "paid:money [for what:printing|paper|work|everything]",
           .fallback = "nothing yet",
-          .meaning = "What was really paid, to be held against the estimate.",
+          .meaning = "What was really paid for this printing, to be held against the estimate; "
+                     "paper against the packs that it is bought in.",
           .example = "paid $51.30 for printing",
           .many = true},
     Entry{.word = "exchange",

@@ -35,7 +35,8 @@ constexpr std::array entries{
           .under = on_pages,
           .phrase = "in style:name",
           .meaning = "How the edition was made: copies, machine, papers, faces, work by hand, "
-                     "price and date, set in sentences from its own lines.",
+                     "price and date, set in sentences from its own lines; on a page that "
+                     "copies of several runs share, of each run what is its own.",
           .example = "colophon in label",
           .many = true},
     Entry{.word = "rule",

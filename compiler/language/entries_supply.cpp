@@ -37,7 +37,7 @@ constexpr std::array entries{
           .example = "costs $18.50 per 500 sheets"},
     Entry{.word = "have",
           .under = "stock",
-          .phrase = "count:count sheets:sheet|sheets",
+          .phrase = "count:count sheets:sheets|sheet",
           .meaning = "Sheets that are at hand: only what is missing is bought.",
           .example = "have 140 sheets"},
     Entry{.word = "cut-from",

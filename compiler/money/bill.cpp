@@ -8,11 +8,12 @@
 namespace bodkin {
 namespace {
 
-// The sheets of one stock, of all copies or of those that only one run has.
+// The sheets of one stock, of all copies or of those that some runs alone have.
 struct StockSheets {
   StockId stock = StockId::none;
-  std::optional<std::uint32_t> only;
-  Amount sheets;
+  RunSet only;
+  Amount sheets{};
+  std::vector<InWhole> whole{};
 };
 
 // As first met.
@@ -27,10 +28,12 @@ std::vector<StockSheets> sheets_by_stock(const Edition &edition, const Impositio
     const auto known = std::ranges::find_if(counts, [&](const StockSheets &count) {
       return count.stock == sheet.stock && count.only == sheet.only;
     });
-    if (known != counts.end())
-      known->sheets = known->sheets + more;
-    else
-      counts.push_back({sheet.stock, sheet.only, more});
+    StockSheets &of =
+        known != counts.end() ? *known : counts.emplace_back(StockSheets{sheet.stock, sheet.only});
+    of.sheets = of.sheets + more;
+    // Beside a bid pieces are made for good copies alone.
+    add_whole(of.whole,
+              {more.printed, whose == Whose::all ? more.once + more.of_spares : more.once});
   }
   return counts;
 }
@@ -55,7 +58,8 @@ std::vector<Charge> papers_of(const Edition &edition, const Imposition &impositi
   const Run &run = *edition.run;
   for (const StockSheets &used : sheets_by_stock(edition, imposition, whose)) {
     const Stock &stock = edition[used.stock];
-    const Exact run_sheets = used.sheets.of(run.copies, run.spare);
+    const std::int64_t printed = run.copies + (whose == Whose::all ? run.spare : 0);
+    const Exact run_sheets = used.sheets.of(run.copies, run.spare) + unused(used.whole, printed);
     if (stock.included)
       continue;
     const std::string what = stock.name + " sheets" + alone_in(edition, used.only);
@@ -72,7 +76,7 @@ std::vector<Charge> papers_of(const Edition &edition, const Imposition &impositi
                  rate.from,   order_of(edition, stock)};
     paper.bought_as = stock.name + " sheets";
     paper.only = used.only;
-    // Beside a bid pieces are made for good copies alone.
+    paper.whole = used.whole;
     if (whose == Whose::pieces)
       paper.amount.of_spares = 0;
     papers.push_back(std::move(paper));
@@ -80,18 +84,14 @@ std::vector<Charge> papers_of(const Edition &edition, const Imposition &impositi
   return papers;
 }
 
-// The last sheet is used whole, though not all that is cut out of it is wanted. What comes of it
-// for this run stands in the charge; for any run it is rounded up anew.
-std::vector<RoundedUp> round_up(std::vector<Charge> &papers, std::int64_t copies,
-                                std::int64_t spare) {
+// The last of each sheet is used whole, though not all that is cut out of it is wanted. What comes
+// of it for this run stands in the charge; for any run it is rounded up anew.
+std::vector<RoundedUp> round_up(std::vector<Charge> &papers, std::int64_t printed) {
   std::vector<RoundedUp> rounded;
   for (Charge &paper : papers) {
-    const RoundedUp sheets{paper.amount.printed, paper.amount.once + paper.amount.of_spares,
-                           paper.rate};
-    const Exact needed = paper.amount.of(copies, spare);
-    if (Exact(sheets.each.floor()) != sheets.each || Exact(sheets.once.floor()) != sheets.once)
-      rounded.push_back(sheets);
-    paper.amount.once += Exact(needed.ceiling()) - needed;
+    for (const InWhole &of : paper.whole)
+      rounded.push_back({of.each, of.once, paper.rate * of.alike});
+    paper.amount.once += unused(paper.whole, printed);
   }
   return rounded;
 }
@@ -104,12 +104,12 @@ Bill bill(const Edition &edition, const Imposition &imposition, const ChargedSid
   bill.sides = count_sides(edition, imposition, sides);
   bill.papers = papers_of(edition, imposition, Whose::all, bill.unpriced_papers);
   bill.beside_printing = sum(bill.papers);
-  bill.rounded_papers = round_up(bill.papers, edition.run->copies, edition.run->spare);
+  bill.rounded_papers = round_up(bill.papers, edition.run->copies + edition.run->spare);
   std::vector<Unpriced> said_above;
   bill.sides_of_pieces = count_sides(edition, imposition, sides, Whose::pieces);
   std::vector<Charge> of_pieces = papers_of(edition, imposition, Whose::pieces, said_above);
   bill.papers_of_pieces = sum(of_pieces);
-  bill.rounded_papers_of_pieces = round_up(of_pieces, edition.run->copies, 0);
+  bill.rounded_papers_of_pieces = round_up(of_pieces, edition.run->copies);
   bill.jobs = std::move(jobs_of_it);
   for (const Job &job : bill.jobs)
     bill.beside_printing = bill.beside_printing + money_of(job);

@@ -1,5 +1,7 @@
 #include "money/charge.hpp"
 
+#include "edition/copy_numbers.hpp"
+
 #include <algorithm>
 #include <fmt/format.h>
 
@@ -21,6 +23,30 @@ Amount operator*(Amount a, const Exact &times) {
   return a;
 }
 
+Exact InWhole::unused(std::int64_t printed) const {
+  const Exact needed = each * Exact(printed) + once;
+  return (Exact(needed.ceiling()) - needed) * alike;
+}
+
+void add_whole(std::vector<InWhole> &all, const InWhole &more) {
+  const auto is_whole = [](const Exact &number) { return Exact(number.floor()) == number; };
+  if (is_whole(more.each) && is_whole(more.once))
+    return;
+  for (InWhole &known : all)
+    if (known.each == more.each && known.once == more.once) {
+      known.alike += more.alike;
+      return;
+    }
+  all.push_back(more);
+}
+
+Exact unused(const std::vector<InWhole> &all, std::int64_t printed) {
+  Exact sum;
+  for (const InWhole &whole : all)
+    sum += whole.unused(printed);
+  return sum;
+}
+
 Amount sum(const std::vector<Charge> &charges) {
   Amount total;
   for (const Charge &charge : charges)
@@ -29,17 +55,15 @@ Amount sum(const std::vector<Charge> &charges) {
 }
 
 // The first run grows with a longer edition, so it has all but what the others are.
-Amount for_run(const Edition &edition, std::optional<std::uint32_t> only, Amount each) {
+Amount for_run(const Edition &edition, const RunSet &only, Amount each) {
   if (!only)
     return each;
-  const std::vector<NamedRun> &runs = edition.runs;
-  if (*only > 0) {
-    const Run &run = runs[*only].run;
-    return {0, 0, each.once + (each.printed + each.good) * Exact(run.copies),
-            each.printed * Exact(run.spare)};
-  }
-  const Exact others(edition.run->copies - runs.front().run.copies);
-  const Exact spares(edition.run->spare - runs.front().run.spare);
+  const CopiesCounted copies = copies_of(edition, only);
+  if (!only.holds(0))
+    return {0, 0, each.once + (each.printed + each.good) * Exact(copies.good),
+            each.printed * Exact(copies.spare)};
+  const Exact others(edition.run->copies - copies.good);
+  const Exact spares(edition.run->spare - copies.spare);
   each.once -= (each.printed + each.good) * others;
   each.of_spares -= each.printed * spares;
   return each;
@@ -52,8 +76,8 @@ std::int64_t in_first_run(const Edition &edition, std::int64_t copies) {
   return std::max<std::int64_t>(copies - others, 0);
 }
 
-std::string alone_in(const Edition &edition, std::optional<std::uint32_t> only) {
-  return only ? fmt::format(", {} alone", edition.runs[*only].name) : std::string{};
+std::string alone_in(const Edition &edition, const RunSet &only) {
+  return only ? fmt::format(", {} alone", names_of(edition, only)) : std::string{};
 }
 
 namespace {

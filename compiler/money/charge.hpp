@@ -22,16 +22,29 @@ struct Amount {
 Amount operator+(Amount a, const Amount &b);
 Amount operator*(Amount a, const Exact &times);
 
+// Of an amount, sheets or sides of which several copies' share is cut: so many alike, of each of
+// which a run takes the next whole number.
+struct InWhole {
+  Exact each, once; // of one of them, a printed copy and beside
+  Exact alike = 1;
+  Exact unused(std::int64_t printed) const; // of all that are alike
+};
+// Adds what is counted as one of its kind; a whole number a copy, and of the run, needs no
+// rounding.
+void add_whole(std::vector<InWhole> &all, const InWhole &more);
+Exact unused(const std::vector<InWhole> &all, std::int64_t printed);
+
 struct Charge {
   std::string what;
   Group group = Group::other;
   Amount amount;
   Exact rate;
   Range from;
-  std::optional<StockOrder> order{};   // of paper
-  std::string bought_as{};             // all lines of one paper are bought together
-  std::optional<std::uint32_t> only{}; // the run that it is for; none: all
-  bool in_one_sum = false;             // told as one sum, however it grows
+  std::optional<StockOrder> order{}; // of paper
+  std::string bought_as{};           // all lines of one paper are bought together
+  RunSet only{};                     // whose copies it is for
+  bool in_one_sum = false;           // told as one sum, however it grows
+  std::vector<InWhole> whole{};      // of sheets and sides
 };
 
 template <typename Thing>
@@ -39,13 +52,13 @@ std::span<const Thing> first_of(const std::vector<Thing> &things, std::size_t mo
   return std::span(things).first(things.size() < most ? things.size() : most);
 }
 
-// What is so many for each copy, where only the copies of one of several runs have it.
-Amount for_run(const Edition &edition, std::optional<std::uint32_t> only, Amount each);
+// What is so many for each copy, where only the copies of some runs have it.
+Amount for_run(const Edition &edition, const RunSet &only, Amount each);
 // What the line of the first run says where `copies` are made in all: the others stay what they
 // are. 0 where these alone are as many.
 std::int64_t in_first_run(const Edition &edition, std::int64_t copies);
-// ", de-luxe alone" after the name of what one run has; nothing where all copies have it.
-std::string alone_in(const Edition &edition, std::optional<std::uint32_t> only);
+// ", de-luxe alone" after the name of what some runs have; nothing where all copies have it.
+std::string alone_in(const Edition &edition, const RunSet &only);
 
 // What charges come to at any number of copies: money as an Amount.
 Amount sum(const std::vector<Charge> &charges);

@@ -1,5 +1,6 @@
 #include "money/estimate.hpp"
 
+#include "edition/copy_numbers.hpp"
 #include "money/bids.hpp"
 #include "money/crossings.hpp"
 
@@ -90,7 +91,7 @@ void add_machine_times(Estimate &out, const Edition &edition, const SideCounts &
     const Machine &machine = edition[count.machine];
     if (!machine.speed)
       continue;
-    const Exact sides = count.sides * Exact(out.copies + out.spare) + count.once;
+    const Exact sides = count.of(out.copies + out.spare);
     auto known = std::ranges::find(out.machines, machine.name, &MachineTime::machine);
     if (known == out.machines.end())
       known = out.machines.insert(out.machines.end(), {machine.name, {}, {}});
@@ -102,14 +103,13 @@ void add_machine_times(Estimate &out, const Edition &edition, const SideCounts &
 void add_runs(Estimate &out, const Edition &edition) {
   if (edition.runs.empty())
     return;
-  Exact shared;
-  std::vector<Exact> own(edition.runs.size());
-  for (const EstimateLine &line : out.lines)
-    (line.only ? own[*line.only] : shared) += line.total;
-  for (std::size_t i = 0; i < own.size(); ++i) {
+  for (std::uint32_t i = 0; i < edition.runs.size(); ++i) {
     const NamedRun &run = edition.runs[i];
-    out.runs.push_back({run.name, run.run.copies, run.run.spare,
-                        shared / Exact(out.copies) + own[i] / Exact(run.run.copies)});
+    Exact a_copy;
+    for (const EstimateLine &line : out.lines)
+      if (line.only.holds(i))
+        a_copy += line.total / Exact(copies_of(edition, line.only).good);
+    out.runs.push_back({run.name, run.run.copies, run.run.spare, a_copy});
     const auto &price = run.price ? run.price : edition.price;
     if (price && counts(edition, (*price)->currency)) {
       out.runs.back().price = in_own_money(edition, **price);

@@ -6,6 +6,7 @@
 // rounded.
 #pragma once
 
+#include "edition/run_set.hpp"
 #include "money/charged.hpp"
 #include "money/exact.hpp"
 #include "money/sales.hpp"
@@ -45,11 +46,11 @@ struct Purchase {
 struct EstimateLine {
   std::string what; // "colour sides at corner-copier"
   Group group = Group::other;
-  Exact quantity;                      // a count; of a tax the money it is laid on
-  Exact rate;                          // money each; of a tax the share
-  Exact total;                         // quantity × rate
-  Range from;                          // where the rate is written
-  std::optional<std::uint32_t> only{}; // the run whose copies alone have it
+  Exact quantity; // a count; of a tax the money it is laid on
+  Exact rate;     // money each; of a tax the share
+  Exact total;    // quantity × rate
+  Range from;     // where the rate is written
+  RunSet only{};  // whose copies have it
 };
 
 // How long a machine prints, where its speed is known.

@@ -21,6 +21,14 @@ std::span<const SidePrice> steps_of(const Machine &machine) {
 
 bool is_whole(const Exact &number) { return Exact(number.floor()) == number; }
 
+// What grows with the run is rounded up anew for another; the rest is what it is.
+void add_rounded(std::vector<RoundedUp> &rounded, const std::vector<InWhole> &whole,
+                 const Exact &rate) {
+  for (const InWhole &of : whole)
+    if (!is_whole(of.each))
+      rounded.push_back({of.each, of.once, rate * of.alike});
+}
+
 std::string_view name_of(Mode mode) { return mode == Mode::colour ? "colour" : "black"; }
 
 void add(std::vector<SideCount> &counts, const SideCount &more) {
@@ -29,6 +37,8 @@ void add(std::vector<SideCount> &counts, const SideCount &more) {
         count.only == more.only) {
       count.sides += more.sides;
       count.once += more.once;
+      for (const InWhole &whole : more.whole)
+        add_whole(count.whole, whole);
       return;
     }
   counts.push_back(more);
@@ -59,8 +69,16 @@ const SidePrice *step_reached(const Machine &machine, Mode mode, const Size &siz
 // Sides of a run: so many a printed copy, and so many beside.
 struct InkSides {
   Exact each, once;
+  std::vector<InWhole> whole{};
   std::int64_t of(std::int64_t printed_copies) const {
-    return (each * Exact(printed_copies) + once).ceiling();
+    return (each * Exact(printed_copies) + once + unused(whole, printed_copies)).ceiling();
+  }
+  // The most printed copies that need no more than `most`.
+  std::int64_t last_within(std::int64_t most) const {
+    std::int64_t copies = ((Exact(most) - once) / each).floor();
+    while (copies > 0 && of(copies) > most)
+      --copies;
+    return copies;
   }
 };
 
@@ -70,6 +88,8 @@ InkSides sides_of(const std::vector<SideCount> &counts, MachineId machine, Mode 
     if (count.machine == machine && count.mode == mode) {
       sides.each += count.sides;
       sides.once += count.once;
+      for (const InWhole &whole : count.whole)
+        add_whole(sides.whole, whole);
     }
   return sides;
 }
@@ -82,7 +102,7 @@ std::int64_t before_next_step(const Machine &machine, Mode mode, const InkSides 
     return last;
   for (const SidePrice &price : steps_of(machine))
     if (price.mode == mode && price.from_sides > sides.of(printed_copies))
-      last = std::min(last, ((Exact(price.from_sides - 1) - sides.once) / sides.each).floor());
+      last = std::min(last, sides.last_within(price.from_sides - 1));
   return last;
 }
 
@@ -138,23 +158,22 @@ struct Pricing {
       if (line.what == what && line.rate == rate) {
         line.amount.printed += count.sides;
         line.amount.once += count.once;
+        for (const InWhole &whole : count.whole)
+          add_whole(line.whole, whole);
         return;
       }
     Charge line{what, Group::printing, {count.sides, 0, count.once}, rate, price->range};
     line.only = count.only;
+    line.whole = count.whole;
     out.charges.push_back(std::move(line));
   }
 
-  // The last sheet of a run is printed whole, though not all that is cut out of it is wanted.
+  // The last of each sheet is printed whole, though not all that is cut out of it is wanted.
   void fill_sheets(std::size_t first_charge) {
     for (std::size_t i = first_charge; i < out.charges.size(); ++i) {
       Charge &line = out.charges[i];
-      const RoundedUp sheets{line.amount.printed, line.amount.once, line.rate};
-      const Exact sides = line.amount.of(printed_copies, 0);
-      const Exact unused = Exact(sides.ceiling()) - sides;
-      if (!is_whole(line.amount.printed))
-        out.rounded.push_back(sheets);
-      line.amount.once += unused;
+      add_rounded(out.rounded, line.whole, line.rate);
+      line.amount.once += unused(line.whole, printed_copies);
     }
   }
 
@@ -197,11 +216,11 @@ struct Pricing {
   // Below the least whatever of its sheets goes unused.
   std::int64_t least_holds_to(const Exact &price, const Amount &now,
                               std::size_t first_charge) const {
-    Exact unused;
+    Exact most_unused;
     for (std::size_t i = first_charge; i + 1 < out.charges.size(); ++i)
-      if (!is_whole(out.charges[i].amount.printed))
-        unused += out.charges[i].rate;
-    const Exact last = (price - now.once - unused) / now.printed;
+      for (const InWhole &whole : out.charges[i].whole)
+        most_unused += is_whole(whole.each) ? Exact() : out.charges[i].rate * whole.alike;
+    const Exact last = (price - now.once - most_unused) / now.printed;
     return std::max(printed_copies, last.floor());
   }
 
@@ -212,7 +231,7 @@ struct Pricing {
                         : has_steps ? Unpriced::Reason::below_least_step
                                     : Unpriced::Reason::no_price;
     out.unpriced.push_back({reason, StockId::none, count.machine, count.mode, what,
-                            InkSides{count.sides, count.once}.of(printed_copies)});
+                            count.of(printed_copies).ceiling()});
   }
 
   // A line for what all copies have, and one for each run that has something of its own.
@@ -220,7 +239,7 @@ struct Pricing {
     const auto &share = edition[machine].tax;
     if (!share)
       return;
-    std::map<std::optional<std::uint32_t>, std::vector<Charge>> taxed;
+    std::map<RunSet, std::vector<Charge>> taxed;
     for (std::size_t i = first_charge; i < out.charges.size(); ++i)
       taxed[out.charges[i].only].push_back(out.charges[i]);
     for (const auto &[only, charges] : taxed) {
@@ -252,12 +271,14 @@ SideCount sides_on(const Edition &edition, const Sheet &sheet, const ChargedSide
                    Whose whose) {
   const Amount amount =
       for_run(edition, sheet.only, {Exact::ratio(sheet.in_a_copy, sheet.up), 0, 0});
-  return {side.machine,
-          sheet.size.upright(),
-          side.printed ? side.mode : Mode::black,
-          amount.printed,
-          whose == Whose::all ? amount.once + amount.of_spares : amount.once,
-          sheet.only};
+  SideCount count{side.machine,
+                  sheet.size.upright(),
+                  side.printed ? side.mode : Mode::black,
+                  amount.printed,
+                  whose == Whose::all ? amount.once + amount.of_spares : amount.once,
+                  sheet.only};
+  add_whole(count.whole, {count.sides, count.once});
+  return count;
 }
 
 } // namespace

@@ -16,9 +16,14 @@ struct SideCount {
   MachineId machine = MachineId::none;
   Size size; // upright
   Mode mode = Mode::black;
-  Exact sides;  // of one copy; a part of one where several are cut out of a sheet
-  Exact once{}; // of the run, where only some copies hold them
-  std::optional<std::uint32_t> only{}; // the run whose copies hold them; none: all
+  Exact sides;                  // of one copy; a part of one where several are cut out of a sheet
+  Exact once{};                 // of the run, where only some copies hold them
+  RunSet only{};                // whose copies hold them
+  std::vector<InWhole> whole{}; // of these, where several are cut out
+  // Of a run, each sheet printed whole.
+  Exact of(std::int64_t printed) const {
+    return sides * Exact(printed) + once + unused(whole, printed);
+  }
 };
 
 struct SideCounts {

@@ -105,12 +105,21 @@ Exact of_all(const Estimate &estimate, PaidFor what) {
   return total;
 }
 
-// What one run alone has: lines of its own, paper as so many sheets, since packs are for all.
+// Of a line of paper, what leaves the purse for it: its share of the packs that are bought.
+Exact bought_for(const Estimate &estimate, const EstimateLine &line) {
+  for (const Purchase &paper : estimate.purchases)
+    if (!paper.needed.is_zero() &&
+        (line.what == paper.what || line.what.starts_with(paper.what + ",")))
+      return paper.total() * line.quantity / paper.needed;
+  return line.total;
+}
+
+// What one run alone has: lines of its own.
 Exact of_run(const Estimate &estimate, PaidFor what, std::uint32_t run) {
   Exact total;
   for (const EstimateLine &line : estimate.lines)
-    if (line.only == run && (what == PaidFor::everything || is_for(what, line.group)))
-      total += line.total;
+    if (line.only == RunSet(run) && (what == PaidFor::everything || is_for(what, line.group)))
+      total += line.group == Group::paper ? bought_for(estimate, line) : line.total;
   return total;
 }
 

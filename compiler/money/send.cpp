@@ -212,17 +212,17 @@ void each_made(const CopyPart &part, Visit visit) {
     return;
   auto index = static_cast<std::size_t>(part.sheets_before);
   for (std::size_t i = 0; i < part.imposition.sheets.size(); ++i)
-    if (part.own_sheets.empty() || part.own_sheets[i])
+    if (part.makes(i))
       visit(i, index++);
 }
 
-// Another run's book has the other sheets of the first.
+// What another run's book does not make is the sheet of a run before.
 void share_machines(std::vector<CopyPart> &parts) {
   for (CopyPart &part : parts)
-    for (std::size_t i = 0; i < part.own_sheets.size(); ++i)
-      for (std::size_t side = 0; side < 2 && !part.own_sheets[i]; ++side)
+    for (std::size_t i = 0; i < part.made_with.size(); ++i)
+      for (std::size_t side = 0; side < 2 && !part.makes(i); ++side)
         part.imposition.sheets[i].sides[side].machine =
-            parts.front().imposition.sheets[i].sides[side].machine;
+            parts[*part.made_with[i]].imposition.sheets[i].sides[side].machine;
 }
 
 } // namespace

@@ -22,7 +22,8 @@ std::shared_ptr<const Piece> without_matter(const Piece &piece) {
   light->count = piece.count;
   light->up = piece.up;
   light->only = piece.only;
-  light->other_matter = piece.other_matter;
+  light->matter_of = piece.matter_of;
+  light->matter_but_price = piece.matter_but_price;
   light->own_steps = piece.own_steps;
   light->edition = without_matter(piece.edition);
   return light;

@@ -2,6 +2,7 @@
 
 #include "page/layer.hpp"
 #include "page/outline.hpp"
+#include "sheet/told_by_run.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -172,16 +173,21 @@ void put_in_reading_order(const std::vector<CopyPart> &parts, TextBoxes &boxes) 
 std::vector<Drawings> composed(const std::vector<Workshop> &workshops,
                                const std::vector<CopyPart> &parts, Problems &problems) {
   std::vector<Drawings> drawings(workshops.size());
+  std::vector<Problems> found(workshops.size());
   TextBoxes boxes;
   for (std::size_t part = 0; part < workshops.size(); ++part) {
     TextBoxes of_another_book;
-    const bool other = !parts.empty() && parts[part].piece && parts[part].piece->is_other_book();
-    lay_pages({workshops[part], drawings[part], other ? of_another_book : boxes, problems, part});
-    run_texts(of_another_book, workshops, drawings, problems);
+    const bool other = !parts.empty() && parts[part].is_other_book();
+    lay_pages(
+        {workshops[part], drawings[part], other ? of_another_book : boxes, found[part], part});
+    run_texts(of_another_book, workshops, drawings, found[part]);
   }
   if (!parts.empty())
     put_in_reading_order(parts, boxes);
-  run_texts(boxes, workshops, drawings, problems);
+  run_texts(boxes, workshops, drawings, found.front());
+  if (parts.empty())
+    problems.insert(problems.end(), found.front().begin(), found.front().end());
+  tell_by_run(parts, std::move(found), problems);
   for (Drawings &of_part : drawings)
     for (PageDrawing &page : of_part.pages)
       judge(page);
@@ -201,7 +207,8 @@ std::vector<Drawings> compose_copy(const std::vector<CopyPart> &parts, const Sou
   workshops.reserve(parts.size());
   for (const CopyPart &part : parts)
     workshops.push_back({*part.edition, part.imposition, sources, gallery, compositor,
-                         part.piece ? std::string_view(part.piece->name) : std::string_view{}});
+                         part.piece && !part.is_other_book() ? std::string_view(part.piece->name)
+                                                             : std::string_view{}});
   return composed(workshops, parts, problems);
 }
 

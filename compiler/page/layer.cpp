@@ -75,7 +75,9 @@ void lay(const Picture &picture, const Bench &bench, ElementId id, const Box &pl
 std::vector<LinesOfCopy> set_for_copies(const WordsPlace &place, const Prose &prose,
                                         const Bench &bench) {
   const Edition &edition = bench.edition();
-  const CopiesCounted copies = copies_of(edition, edition.of_run);
+  // A sheet is printed for all the runs that have it alike.
+  const RunSet whose = bench.workshop.imposition.sheet_of(bench.laying.page).only;
+  const CopiesCounted copies = copies_of(edition, whose ? whose : RunSet(edition.of_run));
   const std::size_t told = bench.problems.size();
   std::vector<LinesOfCopy> all;
   for (std::int64_t i = 0; i <= copies.good && bench.problems.size() == told; ++i) {

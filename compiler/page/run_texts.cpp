@@ -49,7 +49,8 @@ void show(const TextBox &box, const std::vector<Line> &lines, std::vector<Drawin
 
 void run_text(TextId text, const std::vector<TextBox> &boxes, std::span<const Workshop> workshops,
               std::vector<Drawings> &drawings, Problems &problems) {
-  const Prose &prose = workshops.front().edition.texts[at(text)].prose;
+  // Of the book or, where another run's has it otherwise, of that one.
+  const Prose &prose = workshops[boxes.front().part].edition.texts[at(text)].prose;
   const std::vector<std::size_t> way = way_through(text, boxes, workshops, problems);
   Flow flow;
   StyleId style = StyleId::none;

@@ -1,5 +1,8 @@
+#include "edition/copy_numbers.hpp"
+#include "money/send.hpp"
 #include "paperwork/in_a_sentence.hpp"
 #include "paperwork/own_words.hpp"
+#include "sheet/speech.hpp"
 
 #include <algorithm>
 #include <array>
@@ -19,7 +22,27 @@ void add_new(std::vector<std::string> &names, std::string name) {
     names.push_back(std::move(name));
 }
 
-std::string title_words(const Edition &edition) {
+// "40 plain and 10 de-luxe"
+std::string counted_runs(const Edition &edition, const RunSet &runs) {
+  std::vector<std::string> all;
+  for (std::uint32_t run = 0; run < edition.runs.size(); ++run)
+    if (runs.holds(run))
+      all.push_back(fmt::format("{} {}", edition.runs[run].run.copies, edition.runs[run].name));
+  return in_a_row(all);
+}
+
+// Of which runs the copies are that this stands in.
+std::string among_runs(const Edition &edition, const RunSet &runs) {
+  if (edition.runs.empty())
+    return {};
+  if (!runs)
+    return ", " + counted_runs(edition, runs);
+  const bool alone = copies_of(edition, runs).good == 1;
+  return alone ? fmt::format(", of which this is the one {}", names_of(edition, runs))
+               : fmt::format(", of which this is one of the {}", counted_runs(edition, runs));
+}
+
+std::string title_words(const Edition &edition, const RunSet &runs) {
   std::string text;
   if (edition.number)
     text += fmt::format(", number {}", **edition.number);
@@ -27,43 +50,103 @@ std::string title_words(const Edition &edition) {
     text += fmt::format(" of {}", **edition.series);
   if (edition.dated)
     text += ", " + date_words(edition, **edition.dated);
+  if (edition.impression && **edition.impression > 1)
+    text += fmt::format(", {} printing", spoken::ordinal(static_cast<int>(**edition.impression)));
   const std::int64_t copies = edition.run->copies;
-  return fmt::format("{}, in {} {}.", text, copies, copies == 1 ? "copy" : "copies");
+  return fmt::format("{}, in {} {}{}.", text, copies, copies == 1 ? "copy" : "copies",
+                     among_runs(edition, runs));
 }
 
-struct Printing {
-  std::vector<std::string> machines, papers;
-  bool black = false, colour = false;
-};
+std::string inks_in_a_row(const Edition &edition, std::vector<Mode> inks) {
+  std::sort(inks.begin(), inks.end());
+  std::vector<std::string> names;
+  for (const Mode ink : inks)
+    names.emplace_back(ink == Mode::black ? "black" : is_american(edition) ? "color" : "colour");
+  return in_a_row(names);
+}
 
-Printing printing_of(const std::vector<CopyPart> &parts) {
-  Printing printing;
-  printing.papers = paper_names(parts);
-  for (const CopyPart &part : parts) {
-    const Edition &edition = *part.edition;
-    for (std::size_t page = 1; page < edition.pages.size(); ++page) {
-      const Page &of = edition.pages[page];
-      (*of.mode == Mode::black ? printing.black : printing.colour) = true;
-      if (*of.machine != MachineId::none)
-        add_new(printing.machines,
-                machine_in_a_sentence(edition[*of.machine].title, edition[*of.machine].name));
-    }
+// "printed in black on the copier"; with `also`, beside what is told of all copies.
+std::string printed(const Edition &edition, const CopyFacts &facts, bool also) {
+  if (facts.inks.empty() && facts.machines.empty())
+    return {};
+  std::string text = also ? "printed also" : "printed";
+  if (!facts.inks.empty())
+    text += " in " + inks_in_a_row(edition, facts.inks);
+  if (!facts.machines.empty())
+    text += " on " + in_a_row(facts.machines);
+  return text;
+}
+
+std::string capital(std::string text) {
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
+    text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  return text;
+}
+
+std::string printing_sentence(const Edition &edition, const CopyFacts &facts) {
+  std::string text = capital(printed(edition, facts, false));
+  if (!facts.papers.empty())
+    text += fmt::format("{} paper{}: {}", text.empty() ? "The" : ", the",
+                        facts.papers.size() == 1 ? "" : "s", in_a_row(facts.papers));
+  return text.empty() ? text : fmt::format(" {}.", text);
+}
+
+// "folded and stapled by hand"; "stamped on page 5"; the first that is done by hand says so.
+std::vector<std::string> work_done(const CopyFacts &facts, bool said) {
+  std::vector<std::string> clauses, steps;
+  for (const Done &step : facts.steps)
+    steps.push_back(step.what);
+  if (!steps.empty())
+    clauses.push_back(in_a_row(steps) + (said ? "" : " by hand"));
+  said = said || !steps.empty();
+  for (const Done &work : facts.work) {
+    const bool say = work.by_hand && !said;
+    clauses.push_back(work.what + (say ? " by hand" : "") + work.where);
+    said = said || say;
   }
-  return printing;
+  return clauses;
 }
 
-std::string printed(const Edition &edition, const Printing &printing) {
-  const char *colour = is_american(edition) ? "color" : "colour";
-  std::string text = fmt::format(" Printed in {}", printing.colour && printing.black
-                                                       ? fmt::format("black and {}", colour)
-                                                   : printing.colour ? colour
-                                                                     : "black");
-  if (!printing.machines.empty())
-    text += fmt::format(" on {}", in_a_row(printing.machines));
-  if (!printing.papers.empty())
-    text += fmt::format(", the paper{}: {}", printing.papers.size() == 1 ? "" : "s",
-                        in_a_row(printing.papers));
-  return text + ".";
+std::string work_sentence(const CopyFacts &facts) {
+  const std::vector<std::string> clauses = work_done(facts, false);
+  return clauses.empty()
+             ? std::string()
+             : fmt::format(" {}.", capital(fmt::format("{}", fmt::join(clauses, "; "))));
+}
+
+// What one run has and not all: "also on board; stapled; $6 a copy".
+std::string own_clauses(const Edition &edition, const CopyFacts &own, const CopyFacts &common) {
+  std::vector<std::string> clauses;
+  const bool also = !common.inks.empty() || !common.machines.empty();
+  if (std::string text = printed(edition, own, also); !text.empty())
+    clauses.push_back(std::move(text));
+  if (!own.papers.empty())
+    clauses.push_back((common.papers.empty() ? "on " : "also on ") + in_a_row(own.papers));
+  for (std::string &work : work_done(own, !common.steps.empty() || !common.work.empty()))
+    clauses.push_back(std::move(work));
+  if (!own.price.empty())
+    clauses.push_back(own.price + " a copy");
+  return fmt::format("{}", fmt::join(clauses, "; "));
+}
+
+// " Plain: also on board; stapled; $6 a copy. De-luxe: sewn; $14 a copy."
+std::string told_by_run(const Edition &edition, const std::vector<std::uint32_t> &runs,
+                        const std::vector<CopyFacts> &facts, const CopyFacts &common) {
+  std::vector<std::pair<std::string, RunSet>> told;
+  for (std::size_t i = 0; i < runs.size(); ++i) {
+    const std::string own = own_clauses(edition, beyond(facts[i], common), common);
+    const auto same = std::find_if(told.begin(), told.end(),
+                                   [&](const auto &other) { return other.first == own; });
+    if (same == told.end())
+      told.emplace_back(own, runs[i]);
+    else
+      same->second = same->second.with(runs[i]);
+  }
+  std::string text;
+  for (const auto &[own, whose] : told)
+    if (!own.empty())
+      text += fmt::format(" {}: {}.", capital(names_of(edition, whose)), own);
+  return text;
 }
 
 std::string set_in(const RightsLedger &ledger) {
@@ -72,56 +155,6 @@ std::string set_in(const RightsLedger &ledger) {
     if (work.kind == WorkKind::face)
       add_new(faces, work.what);
   return faces.empty() ? std::string{} : fmt::format(" Set in {}.", in_a_row(faces));
-}
-
-std::string_view done(StepKind kind) {
-  switch (kind) {
-  case StepKind::collate:
-    return "gathered";
-  case StepKind::crease:
-    return "creased";
-  case StepKind::fold:
-    return "folded";
-  case StepKind::staple:
-    return "stapled";
-  case StepKind::trim:
-    return "trimmed";
-  case StepKind::sew:
-    return "sewn";
-  case StepKind::punch:
-    return "punched";
-  case StepKind::cut:
-    return "cut";
-  case StepKind::glue:
-    return "glued";
-  case StepKind::round:
-    return "rounded at the corners";
-  case StepKind::tie:
-    return "tied";
-  case StepKind::dry:
-  case StepKind::press:
-  case StepKind::add:
-  case StepKind::pack:
-    break; // nobody sees these on the finished copy
-  }
-  return {};
-}
-
-std::string finished(const Edition &edition) {
-  std::vector<std::string> steps;
-  for (const FinishStep &step : edition.finish)
-    if (const std::string_view word = done(step.kind); !word.empty())
-      add_new(steps, std::string(word));
-  if (steps.empty())
-    return {};
-  std::string text = in_a_row(steps);
-  text[0] = static_cast<char>(text[0] - 'a' + 'A');
-  return fmt::format(" {} by hand.", text);
-}
-
-std::string price_words(const Edition &edition, const Sources &sources) {
-  const std::string price = asked_price(edition, sources);
-  return price.empty() ? price : fmt::format(" {} a copy.", price);
 }
 
 std::string given_under(const Edition &edition) {
@@ -159,10 +192,10 @@ std::vector<std::string> paper_names(const std::vector<CopyPart> &parts) {
   return papers;
 }
 
-std::string asked_price(const Edition &edition, const Sources &sources) {
-  if (!edition.price || (*edition.price)->amount.digits == 0)
+std::string asked_price(const std::optional<Known<Price>> &price, const Sources &sources) {
+  if (!price || (*price)->amount.digits == 0)
     return {};
-  const std::string_view asked = sources.text(edition.price->from);
+  const std::string_view asked = sources.text(price->from);
   return std::string(asked.substr(0, std::min(asked.find(" a "), asked.find(" each"))));
 }
 
@@ -173,18 +206,38 @@ std::string in_a_row(const std::vector<std::string> &names) {
   return text;
 }
 
-Prose colophon(const Edition &edition, const RightsLedger &ledger,
-               const std::vector<CopyPart> &parts, const Sources &sources) {
+Colophons::Colophons(const Edition &edition, const RightsLedger &ledger,
+                     std::vector<CopyPart> parts, const Sources &sources)
+    : edition_(edition), set_in_(set_in(ledger)) {
+  send_to_machines(edition, parts, inks_asked_for(parts), sources);
+  const std::vector<PageInk> inks = inks_asked_for(parts);
+  if (edition.runs.empty())
+    facts_.push_back(facts_of(edition, parts, inks, sources, std::nullopt));
+  for (std::uint32_t run = 0; run < edition.runs.size(); ++run)
+    facts_.push_back(facts_of(edition, parts, inks, sources, run));
+}
+
+Prose Colophons::of(const RunSet &runs) const {
+  std::vector<CopyFacts> facts;
+  std::vector<std::uint32_t> told;
+  for (std::uint32_t run = 0; run < facts_.size(); ++run)
+    if (runs.holds(run)) {
+      facts.push_back(facts_[run]);
+      told.push_back(run);
+    }
+  const CopyFacts common = in_common(facts);
   Block block;
   Span title;
-  title.text = *edition.title;
+  title.text = *edition_.title;
   title.emphasis = true;
   Span rest;
-  rest.text = title_words(edition) + printed(edition, printing_of(parts)) + set_in(ledger) +
-              finished(edition);
-  if (edition.maker)
-    rest.text += fmt::format(" Made by {}.", **edition.maker);
-  rest.text += price_words(edition, sources) + given_under(edition);
+  rest.text = title_words(edition_, runs) + printing_sentence(edition_, common) + set_in_ +
+              work_sentence(common);
+  if (edition_.maker)
+    rest.text += fmt::format(" Made by {}.", **edition_.maker);
+  if (!common.price.empty())
+    rest.text += fmt::format(" {} a copy.", common.price);
+  rest.text += told_by_run(edition_, told, facts, common) + given_under(edition_);
   block.spans = {std::move(title), std::move(rest)};
   Prose prose;
   prose.blocks.push_back(std::move(block));

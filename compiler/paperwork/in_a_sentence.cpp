@@ -32,7 +32,8 @@ bool is_capital(char c) { return c >= 'A' && c <= 'Z'; }
 
 bool begins_with_one(const std::string &text, Words words) {
   const std::string_view first = std::string_view(text).substr(0, text.find(' '));
-  return std::find(words.begin(), words.end(), first) != words.end();
+  return first.ends_with("-coloured") || first.ends_with("-colored") ||
+         std::find(words.begin(), words.end(), first) != words.end();
 }
 
 // "Cream Laid", with another capital, is a name whatever begins it.

@@ -1,5 +1,6 @@
 #include "paperwork/making.hpp"
 
+#include "paperwork/own_words.hpp"
 #include "problems/characters.hpp"
 #include "sheet/numbered.hpp"
 #include "sheet/speech.hpp"
@@ -72,39 +73,34 @@ std::string page_words(const Making &making, int page) {
   const std::string number = fmt::format("page {}", page - part.pages_before);
   if (part.piece && part.piece->is_other_book())
     return fmt::format("{} of the copies {}", number,
-                       harmless(making.edition.runs[**part.piece->only].name));
+                       harmless(names_of(making.edition, making.imposition.sheet_of(page).only)));
   return part.piece ? fmt::format("{} of the {}", number, part.piece->name) : number;
 }
 
-std::string copies_words(const Edition &edition, std::optional<std::uint32_t> only) {
-  const std::int64_t good = copies_of(edition, only).good;
+std::string copies_words(const Edition &edition, const RunSet &only) {
   if (only)
-    return fmt::format("the {} {}", counted(good, "copy", "copies"),
-                       harmless(edition.runs[*only].name));
+    return "the " + runs_words(edition, only);
+  const std::int64_t good = edition.run->copies;
   return good == 1 ? "the copy" : fmt::format("all {} copies", good);
 }
 
-std::string runs_words(const Edition &edition) {
+std::string runs_words(const Edition &edition, const RunSet &runs) {
   if (edition.runs.empty())
     return counted(edition.run->copies, "copy", "copies");
-  std::string text;
-  for (std::size_t i = 0; i < edition.runs.size(); ++i)
-    text += fmt::format("{}{} {}",
-                        i == 0                         ? ""
-                        : i + 1 == edition.runs.size() ? " and "
-                                                       : ", ",
-                        counted(edition.runs[i].run.copies, "copy", "copies"),
-                        harmless(edition.runs[i].name));
-  return text;
+  std::vector<std::string> all;
+  for (std::uint32_t run = 0; run < edition.runs.size(); ++run)
+    if (runs.holds(run))
+      all.push_back(fmt::format("{} {}", counted(edition.runs[run].run.copies, "copy", "copies"),
+                                harmless(edition.runs[run].name)));
+  return in_a_row(all);
 }
 
 std::string runs_of_numbers(const Edition &edition) {
   std::string text;
   for (std::uint32_t run = 0; run < edition.runs.size(); ++run) {
     const CopiesCounted copies = copies_of(edition, run);
-    text += fmt::format("{}{} {}{} to {}", run == 0 ? "" : ", ", harmless(edition.runs[run].name),
-                        run == 0 ? "have the numbers " : "", number_of(edition, copies.place(0)),
-                        number_of(edition, copies.place(copies.good - 1)));
+    text += fmt::format("{}{} {}{}", run == 0 ? "" : ", ", harmless(edition.runs[run].name),
+                        run == 0 ? "have the numbers " : "", numbers_of(edition, copies));
   }
   return text;
 }
@@ -133,9 +129,8 @@ std::string numbered_words(const Making &making, const Pass &pass) {
   const CopiesCounted copies = copies_of(edition, pass.only);
   std::string text = fmt::format(
       "{}: print all its pages once, in their order, and keep the pile as it comes out. Each sheet "
-      "has a number of its own, {} to {}",
-      pass.file, number_of(edition, copies.place(0)),
-      number_of(edition, copies.place(copies.good - 1)));
+      "has a number of its own, {}",
+      pass.file, numbers_of(edition, copies));
   if (copies.spare > 0)
     text += fmt::format(", then {} with a line to write one on",
                         counted(copies.spare, "spare", "spares"));

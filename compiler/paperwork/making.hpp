@@ -50,10 +50,10 @@ int outer_sheet(const Making &making);
 std::string paper_words(const Edition &edition, StockId stock);
 std::string pages_on(const Sheet &sheet, int side);     // "24 and 1", "blank"
 std::string page_words(const Making &making, int page); // "page 3", "page 1 of the street"
-// "all 50 copies", or "the 10 copies de-luxe" where one run alone is spoken of.
-std::string copies_words(const Edition &edition, std::optional<std::uint32_t> only);
+// "all 50 copies", or "the 10 copies de-luxe" where some runs alone are spoken of.
+std::string copies_words(const Edition &edition, const RunSet &only);
 // "40 copies plain and 10 copies de-luxe", or "50 copies".
-std::string runs_words(const Edition &edition);
+std::string runs_words(const Edition &edition, const RunSet &runs = {});
 // "plain have the numbers 1 to 40, de-luxe 41 to 50"
 std::string runs_of_numbers(const Edition &edition);
 // What is printed once, all its pages in order: how many sheets, and which numbers they have.

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <map>
 #include <memory>
 #include <set>
 
@@ -63,24 +64,42 @@ Prose placed(Prose prose, Range from) {
   return prose;
 }
 
+// By element, whose copies hold the sheets that it stands on in one part.
+std::map<ElementId, RunSet> read_by(const CopyPart &part) {
+  std::map<ElementId, RunSet> runs;
+  each_laid(*part.edition, [&](ElementId id, int page) {
+    if (!is_written_here((*part.edition)[id]))
+      return;
+    RunSet whose = part.imposition.sheet_of(page).only;
+    if (part.piece && part.piece->only && !part.is_other_book())
+      whose = **part.piece->only;
+    const auto [known, first] = runs.emplace(id, whose);
+    if (!first)
+      known->second = known->second.with(whose);
+  });
+  return runs;
+}
+
 class Writing {
 public:
   Writing(const Edition &edition, const Sources &sources, Problems &problems,
           const std::vector<PictureSeen> &seen)
-      : problems_(problems), edition_(edition) {
-    const RightsLedger ledger = ledger_of(edition, seen);
-    Problems told_later; // the walk lays the sheets again and tells what is wrong with them
-    const std::vector<CopyPart> parts = impose_parts(edition, sources, told_later);
-    credits_ = credits(edition, ledger);
-    colophon_ = colophon(edition, ledger, parts, sources);
+      : problems_(problems), edition_(edition), ledger_(ledger_of(edition, seen)),
+        credits_(credits(edition, ledger_)), parts_(imposed(edition, sources)),
+        colophons_(edition, ledger_, parts_, sources) {
+    for (const CopyPart &part : parts_)
+      runs_[part.piece] = read_by(part);
   }
 
-  void write(std::vector<Element> &elements) const {
-    for (Element &element : elements)
-      if (is_written_here(element)) {
-        auto &words = std::get<Words>(element.what);
+  // `piece` is null where the elements are the book's own.
+  void write(const Piece *piece, std::vector<Element> &elements) const {
+    for (std::size_t i = 0; i < elements.size(); ++i)
+      if (is_written_here(elements[i])) {
+        auto &words = std::get<Words>(elements[i].what);
         const bool of_credits = words.by == WrittenBy::credits;
-        words.words = placed(of_credits ? credits_ : colophon_, element.range);
+        words.words =
+            placed(of_credits ? credits_ : colophons_.of(whose(piece, static_cast<ElementId>(i))),
+                   elements[i].range);
       }
   }
 
@@ -92,9 +111,26 @@ public:
   }
 
 private:
+  static std::vector<CopyPart> imposed(const Edition &edition, const Sources &sources) {
+    Problems told_later; // the walk lays the sheets again and tells what is wrong with them
+    return impose_parts(edition, sources, told_later);
+  }
+
+  RunSet whose(const Piece *piece, ElementId id) const {
+    const auto part = runs_.find(piece);
+    if (part == runs_.end())
+      return {};
+    const auto element = part->second.find(id);
+    return element == part->second.end() ? RunSet() : element->second;
+  }
+
   Problems &problems_;
   const Edition &edition_;
-  Prose credits_, colophon_;
+  RightsLedger ledger_;
+  Prose credits_;
+  std::vector<CopyPart> parts_;
+  Colophons colophons_;
+  std::map<const Piece *, std::map<ElementId, RunSet>> runs_;
 };
 
 // The prose of words on a page; null: it has none.
@@ -128,12 +164,12 @@ void write_own_words(Edition &edition, const Sources &sources, Problems &problem
   for (const Element &element : edition.elements)
     if (is_written_here(element))
       writing.look(element);
-  writing.write(edition.elements);
   for (std::shared_ptr<const Piece> &piece : edition.pieces) {
     const auto written = std::make_shared<Piece>(*piece);
-    writing.write(written->edition.elements);
+    writing.write(piece.get(), written->edition.elements);
     piece = written;
   }
+  writing.write(nullptr, edition.elements);
 }
 
 CreditsGiven::CreditsGiven(const Edition &edition) {

@@ -2,6 +2,7 @@
 // in English sentences.
 #pragma once
 
+#include "paperwork/copy_facts.hpp"
 #include "paperwork/ledger.hpp"
 #include "problems/problem.hpp"
 #include "problems/sources.hpp"
@@ -11,9 +12,21 @@ namespace bodkin::paperwork {
 
 // One paragraph for each source that wants naming, in the order of the pages.
 Prose credits(const Edition &edition, const RightsLedger &ledger);
-// `parts` of a copy, imposed: the papers are those of its sheets.
-Prose colophon(const Edition &edition, const RightsLedger &ledger,
-               const std::vector<CopyPart> &parts, const Sources &sources);
+// How the copies came about. On a page that the copies of one run have for themselves it tells of
+// these alone; where a page is printed for several runs at once, what they have alike and then of
+// each what is its own, so that it is true in every copy and no sheet is printed apart for it.
+class Colophons {
+public:
+  // `parts` of a copy, imposed.
+  Colophons(const Edition &edition, const RightsLedger &ledger, std::vector<CopyPart> parts,
+            const Sources &sources);
+  Prose of(const RunSet &runs) const;
+
+private:
+  const Edition &edition_;
+  std::string set_in_;
+  std::vector<CopyFacts> facts_; // by run; one where there are no runs
+};
 
 // Fills in every `credits` and `colophon` of the edition and its pieces, before pages are set;
 // tells where these, or its cards for the table, are in English and the edition is not. Credits
@@ -38,7 +51,7 @@ private:
 std::string date_words(const Edition &edition, const Date &date);         // "November 2026"
 std::vector<std::string> paper_names(const std::vector<CopyPart> &parts); // each once
 // "$5", as the manuscript writes it; empty where a copy has no price or is free.
-std::string asked_price(const Edition &edition, const Sources &sources);
+std::string asked_price(const std::optional<Known<Price>> &price, const Sources &sources);
 
 // "a", "a and b", "a, b and c"
 std::string in_a_row(const std::vector<std::string> &names);

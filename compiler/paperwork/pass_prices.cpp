@@ -67,7 +67,7 @@ std::vector<PassPrice> prices_of(const Making &making, const Pass &pass) {
   const auto add = [&](const SideCount &count, const Charge *charge) {
     if (charge == nullptr)
       return false;
-    const std::int64_t number = (count.sides * Exact(making.printed()) + count.once).ceiling();
+    const std::int64_t number = count.of(making.printed()).ceiling();
     prices.push_back({count.mode, number, charge->rate, charge->rate * Exact(number)});
     return true;
   };

@@ -58,7 +58,7 @@ std::string copies_fact(const Edition &edition, const Sources &sources) {
 }
 
 std::string price_on_card(const Edition &edition, const Sources &sources) {
-  const std::string asked = asked_price(edition, sources);
+  const std::string asked = asked_price(edition.price, sources);
   return asked.empty() ? "Free" : harmless(asked);
 }
 

@@ -58,7 +58,9 @@ std::string pages_in_words(const Inspection &inspection, const std::vector<int> 
 }
 
 int number_of(const Inspection &inspection, const Sheet &sheet) {
-  return sheet.number + inspection.sheets_before;
+  const auto own = static_cast<std::size_t>(sheet.number) - 1;
+  return inspection.is_other_book() ? inspection.numbers[own]
+                                    : sheet.number + inspection.sheets_before;
 }
 
 std::string where_on_sheet(const Inspection &inspection, int page) {

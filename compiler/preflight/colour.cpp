@@ -63,10 +63,14 @@ std::string colour_would_cost(const Inspection &inspection, const std::vector<in
   const auto prices = prices_of(inspection, pages.front());
   if (!prices)
     return "a copier gives greys for colours in black";
-  const std::string sides = black.size() > 1
-                                ? fmt::format("each of its {} sides", black.size())
-                                : fmt::format("its side of sheet {}",
-                                              black.begin()->first + 1 + inspection.sheets_before);
+  const std::string sides =
+      black.size() > 1
+          ? fmt::format("each of its {} sides", black.size())
+          : fmt::format(
+                "its side of sheet {}",
+                number_of(
+                    inspection,
+                    inspection.imposition.sheets[static_cast<std::size_t>(black.begin()->first)]));
   return fmt::format("in colour, {} would cost {} instead of {} a copy", sides,
                      written(prices->colour), written(prices->black));
 }

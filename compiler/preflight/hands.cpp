@@ -54,9 +54,13 @@ Problem two_numbers(const Inspection &inspection, const Known<Counts> &counts,
 // A run of its own may have numbers of its own.
 bool numbers_all(const Element &element) { return !element.work.only; }
 
-std::int64_t copies_with(const Edition &edition, const Element &element) {
+// What stands in the books of all runs is counted through them.
+std::int64_t copies_with(const Inspection &inspection, const Element &element) {
   const auto &only = element.work.only;
-  return copies_of(edition, only ? std::optional(**only) : edition.of_run).good;
+  const RunSet whose = only                         ? RunSet(**only)
+                       : inspection.is_other_book() ? RunSet()
+                                                    : RunSet(inspection.edition.of_run);
+  return copies_of(inspection.edition, whose).good;
 }
 
 bool shows_a_number(const CopyPart &part) {
@@ -149,7 +153,7 @@ void check_hands(const Inspection &inspection, Problems &problems) {
         problems.push_back(hand_off_the_page(inspection, page, item));
       const Element &element = inspection.edition[item.element];
       const auto &counts = std::get<Hand>(element.what).counts;
-      const std::int64_t copies = copies_with(inspection.edition, element);
+      const std::int64_t copies = copies_with(inspection, element);
       if (counts && differ(**counts, copies))
         problems.push_back(counts_differ(inspection, *counts, copies));
       else if (const auto &all = inspection.edition.counts;

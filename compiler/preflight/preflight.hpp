@@ -12,6 +12,7 @@
 
 #include <span>
 #include <string_view>
+#include <vector>
 
 namespace bodkin {
 
@@ -24,6 +25,9 @@ struct Inspection {
   const Sources &sources;
   std::string_view piece{}; // whose pages these are by their own numbers; empty: the book's
   int sheets_before = 0;    // sheets of the copy are numbered on through its parts
+  // Of another run's book: the number that each of its sheets has in the copy.
+  std::vector<int> numbers{};
+  bool is_other_book() const { return !numbers.empty(); }
 };
 
 void preflight(const Inspection &inspection, Problems &problems);

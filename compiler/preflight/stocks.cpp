@@ -144,15 +144,19 @@ Problem one_sided_paper(const Inspection &inspection, StockId id, const std::vec
   const Sheet &first = inspection.imposition.sheets[static_cast<std::size_t>(sheets.front() - 1)];
   const std::vector<int> front = drawn_pages(inspection, first.sides[0]);
   const std::vector<int> back = drawn_pages(inspection, first.sides[1]);
+  std::vector<int> numbers;
+  for (const int sheet : sheets)
+    numbers.push_back(
+        number_of(inspection, inspection.imposition.sheets[static_cast<std::size_t>(sheet) - 1]));
   Problem problem;
   problem.check = "one-sided-paper";
   problem.range = stock_range(inspection, id, stock.one_side.from);
   problem.message =
       fmt::format("print holds on one side of {}, and {} {} printed on both", stock.name,
-                  spoken::sheets_listed(sheets), sheets.size() == 1 ? "is" : "are");
+                  spoken::sheets_listed(numbers), sheets.size() == 1 ? "is" : "are");
   problem.why = fmt::format("sheet {} has {} on its front and {} on its back; toner does not hold "
                             "on the other side, or that side is glued",
-                            first.number, pages_in_words(inspection, front),
+                            numbers.front(), pages_in_words(inspection, front),
                             pages_in_words(inspection, back));
   retype_stock(inspection, problem, id, stock.one_side.from, "sides      2", "sides      2",
                fmt::format("if it does take print on both; or keep {} empty",

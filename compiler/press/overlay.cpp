@@ -1,5 +1,6 @@
 #include "press/overlay.hpp"
 
+#include "edition/copy_numbers.hpp"
 #include "press/box_words.hpp"
 #include "sheet/glued_on.hpp"
 
@@ -110,6 +111,21 @@ std::vector<GluedOn> glued_on_page(const PrintJob &job, int page) {
   return found;
 }
 
+// What the copies of one run alone have done by hand stands on no sheet of the others; on one that
+// they share it says whose it is.
+std::optional<Item> as_done_on(const PrintJob &job, int page, Item item) {
+  auto *hand = std::get_if<SetHand>(&item.what);
+  if (!hand || item.element == ElementId::none)
+    return item;
+  const auto &only = (*job.part_of(page).edition)[item.element].work.only;
+  const RunSet &whose = job.imposition.sheet_of(page).only;
+  if (only && !whose.holds(**only))
+    return std::nullopt;
+  if (only && whose != RunSet(**only))
+    hand->text += ", " + names_of(job.edition, **only) + " alone";
+  return item;
+}
+
 } // namespace
 
 bool only_on_proofs(const Item &item) {
@@ -125,8 +141,8 @@ std::optional<Strokes> draw_overlay(const PrintJob &job, int page) {
     return std::nullopt;
   Strokes drawn(job.size_of(page).height.in_points());
   for (const Item &item : items)
-    if (only_on_proofs(item))
-      draw_on_proof(drawn, item);
+    if (const auto shown = as_done_on(job, page, item); shown && only_on_proofs(*shown))
+      draw_on_proof(drawn, *shown);
   for (const GluedOn &piece : glued)
     draw_glued(drawn, piece);
   return drawn;

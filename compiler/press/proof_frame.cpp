@@ -1,5 +1,6 @@
 #include "press/proof_frame.hpp"
 
+#include "edition/copy_numbers.hpp"
 #include "press/letters.hpp"
 #include "sheet/live.hpp"
 
@@ -55,8 +56,11 @@ void draw_label(Strokes &drawn, const PrintJob &job, int page, bool left, double
   const Size size = job.size_of(page);
   const StockId stock = job.imposition.sheet_of(page).stock;
   const CopyPart &part = job.part_of(page);
-  std::string text = part.piece ? part.piece->name + " " : "page ";
+  const bool piece = part.piece && !part.is_other_book();
+  std::string text = piece ? part.piece->name + " " : "page ";
   text += std::to_string(page - part.pages_before);
+  if (const RunSet &only = job.imposition.sheet_of(page).only; only && !piece)
+    text += ", " + names_of(job.edition, only);
   if (stock != StockId::none)
     text += "  " + job.edition[stock].name;
   const bool colour = job.mode_of(page) == Mode::colour;

@@ -67,6 +67,13 @@ constexpr Check table[] = {
      "edition \"Bus Notes\"\n"
      "  price      $5 a copy\n"
      "  sells      40 copies \"at the table\"\n"},
+    {"nothing-kept", Kind::note, "A later printing pays for its tools again",
+     "By `impression` this is a second or later printing, and something is paid once for the run, "
+     "such as the cutting of a stamp. Where the tool is still there it costs nothing now.",
+     "Write `kept` after what the tool cost. Leave it where the tool is worn out or lent, or "
+     "where it is a fee that each printing pays.",
+     "hand stamp \"a beetroot\"\n"
+     "  costs      $8 once, kept\n"},
     {"offer-ended", Kind::warning, "An offer ends before the edition comes out",
      "The bid holds until a day, and the edition is dated after it. No clock is asked: the two "
      "dates of the manuscript are held against each other. The offer is listed with its figures "
@@ -84,6 +91,15 @@ constexpr Check table[] = {
      "same, and the report says so.",
      "edition \"Bus Notes\"\n"
      "  budget     $1.40 a copy\n"},
+    {"price-apart", Kind::note, "A sheet is made apart for the price on it",
+     "Words that tell the price, by fact:price, tell each run's copies their own. Where runs have "
+     "other prices and a sheet differs in nothing else, it is made once for each price: a pile "
+     "and a pass more.",
+     "Leave it, or put the price on a page whose sheet differs in any case, such as a cover of "
+     "another paper. A colophon on a page that all copies share tells the price of each run.",
+     "page 10\n"
+     "  colophon in label\n"
+     "    at 1in 1in, 3in x 2in\n"},
     {"priced-by-what", Kind::error, "A price is counted by the wrong thing",
      "A price says what it is paid for: a side, a sheet, a copy, an hour, once. Where it stands, "
      "only some of these mean anything: an hour of work has a price an hour, a printer's offer "

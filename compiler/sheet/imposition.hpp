@@ -3,6 +3,7 @@
 
 #include "edition/element.hpp"
 #include "edition/index.hpp"
+#include "edition/run_set.hpp"
 #include "measure/box.hpp"
 
 #include <array>
@@ -74,7 +75,7 @@ struct Sheet {
   // copy holds, and how many pages are numbered before its own first.
   std::string piece;
   std::int64_t in_a_copy = 1;
-  std::optional<std::uint32_t> only; // the run whose copies alone hold it
+  RunSet only;              // whose copies hold it
   int in_place_of = 0;      // of another book: the number of the sheet that it stands for; else 0
   int up = 1;               // so many alike are cut out of it
   std::optional<Size> cell; // what is cut out, where less than the whole sheet is

@@ -19,7 +19,7 @@ void take_reverse(Imposition &whole, const CopyPart &part) {
 
 void take_sheet(Imposition &whole, const CopyPart &part, Sheet sheet) {
   sheet.in_a_copy = part.in_a_copy();
-  if (part.piece && part.piece->only)
+  if (part.piece && part.piece->only && !part.is_other_book())
     sheet.only = **part.piece->only;
   sheet.pages_before = part.pages_before;
   sheet.piece = part.piece ? part.piece->name : std::string();
@@ -31,31 +31,29 @@ void take_sheet(Imposition &whole, const CopyPart &part, Sheet sheet) {
   whole.sheets.push_back(std::move(sheet));
 }
 
-// Of another book only the sheets that differ; what stands on the others is where the book's is.
-void take_other_book(Imposition &whole, const CopyPart &part) {
-  std::vector<int> index(part.own_sheets.size(), -1);
-  for (std::size_t i = 0; i < part.own_sheets.size(); ++i) {
-    if (!part.own_sheets[i])
+// Of another book only the sheets that no run before has; what stands on the others is where the
+// run that makes them has it.
+void take_other_book(Imposition &whole, const std::vector<CopyPart> &parts, const CopyPart &part) {
+  for (std::size_t i = 0; i < part.imposition.sheets.size(); ++i) {
+    if (!part.makes(i))
       continue;
-    index[i] = static_cast<int>(whole.sheets.size());
     Sheet sheet = part.imposition.sheets[i];
     sheet.in_place_of = sheet.number;
-    sheet.number = index[i] + 1;
+    sheet.number = static_cast<int>(whole.sheets.size()) + 1;
     take_sheet(whole, part, std::move(sheet));
   }
   for (std::size_t page = 1; page < part.imposition.where.size(); ++page) {
     Spotted spot = part.imposition.where[page];
-    const int own = index[static_cast<std::size_t>(spot.sheet)];
-    spot.sheet = own < 0 ? spot.sheet : own;
+    spot.sheet = sheet_of_copy(parts, part, static_cast<std::size_t>(spot.sheet));
     whole.where.push_back(spot);
   }
 }
 
-void take(Imposition &whole, const CopyPart &part) {
+void take(Imposition &whole, const std::vector<CopyPart> &parts, const CopyPart &part) {
   if (part.piece && part.piece->is_reverse())
     return take_reverse(whole, part);
-  if (part.piece && part.piece->is_other_book())
-    return take_other_book(whole, part);
+  if (part.is_other_book())
+    return take_other_book(whole, parts, part);
   const std::size_t first = whole.sheets.size();
   for (Sheet sheet : part.imposition.sheets) {
     sheet.number += part.sheets_before;
@@ -73,7 +71,7 @@ void take(Imposition &whole, const CopyPart &part) {
 Imposition joined(const std::vector<CopyPart> &parts) {
   Imposition whole = parts.front().imposition;
   for (std::size_t i = 1; i < parts.size(); ++i)
-    take(whole, parts[i]);
+    take(whole, parts, parts[i]);
   return whole;
 }
 

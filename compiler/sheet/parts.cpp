@@ -11,6 +11,7 @@
 #include "sheet/piece_problems.hpp"
 #include "sheet/several_up.hpp"
 #include "sheet/spine.hpp"
+#include "sheet/told_by_run.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -195,7 +196,7 @@ int sheets_made(const CopyPart &part) {
   if (part.piece && part.piece->is_reverse())
     return 0;
   if (part.piece && part.piece->is_other_book())
-    return static_cast<int>(std::count(part.own_sheets.begin(), part.own_sheets.end(), true));
+    return static_cast<int>(std::count(part.made_with.begin(), part.made_with.end(), std::nullopt));
   return static_cast<int>(part.imposition.sheets.size());
 }
 
@@ -220,19 +221,23 @@ Length thickness_without_bands(const std::vector<CopyPart> &parts) {
 
 std::vector<CopyPart> impose_parts(const Edition &edition, const Sources &sources,
                                    Problems &problems) {
-  const CopyPart book = book_part(edition, sources, problems);
+  std::vector<Problems> found(1); // by part
+  const CopyPart book = book_part(edition, sources, found.front());
   std::vector<CopyPart> parts{book};
   for (const auto &piece : edition.pieces) {
     if (piece->is_wrap() && edition.folding->back_to_back)
       problems.push_back(two_spines(edition, *piece));
-    if (piece->is_reverse() && !book.imposition.one_side)
+    if (piece->is_reverse() && !book.imposition.one_side) {
       problems.push_back(no_reverse(edition, *piece));
-    else if (piece->is_reverse() && *edition.up > 1)
+    } else if (piece->is_reverse() && *edition.up > 1) {
       problems.push_back(no_whole_back(edition, *piece));
-    else
+    } else {
+      Problems &of_piece = found.emplace_back();
       parts.push_back(piece->is_band() ? still_to_be_made(*piece)
-                                       : piece_part(*piece, book, {}, sources, problems));
+                                       : piece_part(*piece, book, {}, sources, of_piece));
+    }
   }
+  tell_by_run(parts, std::move(found), problems);
   const Length thickness = thickness_without_bands(parts);
   for (CopyPart &part : parts)
     if (part.piece && part.piece->is_band())

@@ -24,11 +24,14 @@ struct CopyPart {
   // Of a band and of boards: the piece with the size that the copy gives it, which `edition` then
   // is.
   std::shared_ptr<const Edition> sized;
-  // Of a piece that is another book: which of its sheets are made, the others being the book's.
-  std::vector<bool> own_sheets;
+  // Of a piece that is another book, by sheet: the part that it is made with, where an earlier run
+  // has the same sheet; else none.
+  std::vector<std::optional<std::size_t>> made_with;
   // Laid several up, the piece is folded from a part of the sheet: an edition without sheet sizes.
   std::shared_ptr<const Edition> cut_out;
   std::int64_t in_a_copy() const { return piece ? *piece->count : 1; }
+  bool is_other_book() const { return piece && piece->is_other_book(); }
+  bool makes(std::size_t sheet) const { return sheet >= made_with.size() || !made_with[sheet]; }
 };
 
 // The book first. Problems as impose() has them, and those of the pieces: piece-too-large,
@@ -61,5 +64,7 @@ const CopyPart &part_of_page(const std::vector<CopyPart> &parts, int page);   //
 const CopyPart &part_of_sheet(const std::vector<CopyPart> &parts, int sheet); // index, numbered on
 // Of a part, the index among its own sheets of one that is numbered on.
 int sheet_of_part(const CopyPart &part, int sheet);
+// The other way round; of a sheet that is made with another part, where it stands with that one.
+int sheet_of_copy(const std::vector<CopyPart> &parts, const CopyPart &part, std::size_t sheet);
 
 } // namespace bodkin

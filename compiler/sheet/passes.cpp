@@ -39,6 +39,15 @@ std::vector<PassPage> pdf_pages(const PassPrinting &run, const Edition &edition,
   return pages;
 }
 
+// "plain-and-gift"
+std::string names_in_a_file(const Edition &edition, const RunSet &runs) {
+  std::string names;
+  for (std::uint32_t run = 0; run < edition.runs.size(); ++run)
+    if (runs.holds(run))
+      names += (names.empty() ? "" : "-and-") + edition.runs[run].name;
+  return names;
+}
+
 // Added to the stock's name only where that stock has several passes that differ in it.
 std::string suffix(const Edition &edition, const std::vector<PassPrinting> &passes,
                    const PassPrinting &pass) {
@@ -53,10 +62,10 @@ std::string suffix(const Edition &edition, const std::vector<PassPrinting> &pass
     return same_mode(other) && other.sides == pass.sides;
   };
   std::string text;
-  if (!pass.piece.empty())
+  if (pass.only.several() || (pass.only && pass.piece.empty()))
+    text += "-" + names_in_a_file(edition, pass.only);
+  else if (!pass.piece.empty())
     text += "-" + pass.piece;
-  if (pass.only && pass.piece.empty())
-    text += "-" + edition.runs[*pass.only].name;
   if (differs([](const PassPrinting &) { return true; },
               [&](const PassPrinting &other) { return !same_mode(other); }))
     text += fmt::format("-{}", spoken::mode_name(pass.mode));

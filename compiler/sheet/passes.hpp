@@ -44,10 +44,10 @@ struct Pass {
   PassSides sides = PassSides::both; // both: two PDF pages for each sheet, front then back
   // Each sheet of the run has pages of its own, since they show the copy's number: printed once.
   bool numbered = false;
-  std::optional<std::uint32_t> only; // the run whose copies it is for; none: all
-  std::vector<int> sheets;           // indices; none that it does not print
-  std::vector<PassPage> pages;       // of its PDF
-  std::vector<std::string> feeding;  // whole sentences: how paper goes in, and back in
+  RunSet only;                      // whose copies it is for
+  std::vector<int> sheets;          // indices; none that it does not print
+  std::vector<PassPage> pages;      // of its PDF
+  std::vector<std::string> feeding; // whole sentences: how paper goes in, and back in
 };
 
 // In order of number. Problem: one-side-only.

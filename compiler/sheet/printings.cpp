@@ -10,8 +10,7 @@ namespace bodkin {
 namespace {
 
 // What may go through a machine in one pass.
-using PassKey =
-    std::tuple<StockId, std::string, std::optional<std::uint32_t>, MachineId, int, bool>;
+using PassKey = std::tuple<StockId, std::string, RunSet, MachineId, int, bool>;
 
 // Sheets that differ from copy to copy are fed by themselves; a machine that turns sheets over
 // prints both sides of them then.

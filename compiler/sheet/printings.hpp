@@ -17,7 +17,7 @@ struct PassPrinting {
   Mode mode = Mode::black; // the dearest
   PassSides sides = PassSides::both;
   std::array<bool, 2> shows{};             // some front, some back shows its copy's number
-  std::optional<std::uint32_t> only;       // the run that it is for; none: all
+  RunSet only;                             // whose copies it is for
   std::vector<int> sheets;                 // that it prints, rising
   std::vector<std::array<bool, 2>> prints; // front, back of each
   bool numbered() const { return shows[0] || shows[1]; }

@@ -149,7 +149,9 @@ std::string sheets_as_json(const SheetsReport &report) {
       one["up"] = sheet.up;
     }
     if (sheet.only)
-      one["run"] = report.edition.runs[*sheet.only].name;
+      for (std::uint32_t run = 0; run < report.edition.runs.size(); ++run)
+        if (sheet.only.holds(run))
+          one["runs"].push_back(report.edition.runs[run].name);
     if (sheet.in_place_of > 0)
       one["in_place_of"] = sheet.in_place_of;
     one["stock"] =

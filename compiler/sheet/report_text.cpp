@@ -1,5 +1,6 @@
 #include "sheet/report.hpp"
 
+#include "edition/copy_numbers.hpp"
 #include "measure/paper.hpp"
 #include "problems/wrap.hpp"
 #include "sheet/copy_weight.hpp"
@@ -117,7 +118,7 @@ std::string piece_words(const Edition &edition, const Sheet &sheet) {
   if (!sheet.piece.empty() && sheet.in_a_copy > 1)
     words.push_back(fmt::format("{} in a copy", sheet.in_a_copy));
   if (sheet.only)
-    words.push_back(fmt::format("{} alone", edition.runs[*sheet.only].name));
+    words.push_back(fmt::format("{} alone", names_of(edition, sheet.only)));
   if (sheet.in_place_of > 0)
     words.push_back(fmt::format("in place of sheet {}", sheet.in_place_of));
   return words.empty() ? "" : fmt::format(" ({})", fmt::join(words, ", "));

@@ -34,7 +34,6 @@ TEST_CASE("copies are counted through the runs, and spares have no place in the 
   const Read read = tests::read(two_runs("counts 101-110\n", pages));
   const Edition &edition = read.edition();
   const CopiesCounted fine_ones = copies_of(edition, 1);
-  CHECK(fine_ones.before == 8);
   CHECK(fine_ones.all() == 3);
   CHECK(number_of(edition, fine_ones.place(0)) == "109");
   CHECK(number_of(edition, fine_ones.place(1)) == "110");
@@ -90,7 +89,7 @@ TEST_CASE("a run with another paper has a book of its own, on it") {
   CHECK(other.name == "fine");
   CHECK(read.edition()[*read.edition().paper].name == "plain");
   CHECK(other.edition[*other.edition.paper].name == "fine");
-  CHECK(other.other_matter == std::vector<bool>(5, false));
+  CHECK(other.matter_of == std::vector<std::uint32_t>(5, 0));
 }
 
 TEST_CASE("printing and cover of one run are settled on its own pages") {
@@ -123,7 +122,7 @@ TEST_CASE("matter of one run stands on its pages alone") {
   REQUIRE(read.edition().pieces.size() == 1);
   const Piece &other = *read.edition().pieces.front();
   CHECK(other.edition.pages[1].elements.size() == 2);
-  CHECK(other.other_matter == std::vector<bool>{false, true, false, false, false});
+  CHECK(other.matter_of == std::vector<std::uint32_t>{0, 1, 0, 0, 0});
 }
 
 TEST_CASE("a text that has another box in one run runs on otherwise in all its boxes") {
@@ -143,8 +142,7 @@ TEST_CASE("a text that has another box in one run runs on otherwise in all its b
                                              "  patch\n"
                                              "    at 1in 1in, 1in x 1in\n"));
   REQUIRE(read.edition().pieces.size() == 1);
-  CHECK(read.edition().pieces.front()->other_matter ==
-        std::vector<bool>{false, true, true, true, false});
+  CHECK(read.edition().pieces.front()->matter_of == std::vector<std::uint32_t>{0, 1, 1, 1, 0});
 }
 
 TEST_CASE("two lines for one run, and a run that none is left for, are told") {
@@ -212,6 +210,101 @@ TEST_CASE("standing matter of one run is not laid on an insert that all have") {
   CHECK(all.problem("only-in-a-piece")->message ==
         "what one run alone has is laid on card, which all copies have");
   CHECK(tests::read(two_runs("", card("  only fine\n"))).problem("only-in-a-piece") == nullptr);
+}
+
+namespace {
+
+constexpr std::string_view set_in_body = "style body\n  face book 10/12\n"
+                                         "face book from \"EB Garamond\"\n";
+
+std::string first_words(const Edition &edition) {
+  for (const Element &element : edition.elements)
+    if (const auto *words = std::get_if<Words>(&element.what))
+      if (const auto *prose = std::get_if<Prose>(&words->words))
+        return plain_text(*prose);
+  return "none";
+}
+
+} // namespace
+
+TEST_CASE("words that tell the price tell each run's copies their own") {
+  const Read read = tests::read(two_runs(
+      "price $2\nprice $5 a copy\n  only fine\n",
+      std::string(set_in_body) + "page 1-4\n  words in body\n"
+                                 "    says \"[x](fact:price) for one of [x](fact:copies)\"\n"));
+  CHECK(read.problem("unknown-fact") == nullptr);
+  CHECK(first_words(read.edition()) == "$2 for one of 10");
+  REQUIRE(read.edition().pieces.size() == 1);
+  const Piece &fine_ones = *read.edition().pieces.front();
+  CHECK(first_words(fine_ones.edition) == "$5 for one of 10");
+  CHECK(fine_ones.matter_of == std::vector<std::uint32_t>{0, 1, 1, 1, 1});
+  CHECK(fine_ones.matter_but_price == std::vector<std::uint32_t>{0, 0, 0, 0, 0});
+}
+
+TEST_CASE("a text that tells the price is another one in all its boxes") {
+  const Read read = tests::read(two_runs("price $2\nprice $5 a copy\n  only fine\n",
+                                         std::string(set_in_body) +
+                                             "text last\n  says \"It costs [x](fact:price).\"\n"
+                                             "page 1-2\n  words of last in body\n"
+                                             "page 3-4\n  patch\n    at 1in 1in, 1in x 1in\n"));
+  REQUIRE(read.edition().pieces.size() == 1);
+  const Edition &other = read.edition().pieces.front()->edition;
+  CHECK(plain_text(read.edition().texts.front().prose) == "It costs $2.");
+  CHECK(plain_text(other.texts.front().prose) == "It costs $5.");
+  CHECK(read.edition().pieces.front()->matter_of == std::vector<std::uint32_t>{0, 1, 1, 0, 0});
+}
+
+TEST_CASE("words for a run that has a price need none of the others") {
+  const auto of = [](std::string_view only) {
+    return tests::read(two_runs("price $5 a copy\n  only fine\n",
+                                std::string(set_in_body) + "page 1-4\n  words in body\n" +
+                                    std::string(only) + "    says \"[x](fact:price)\"\n"));
+  };
+  CHECK(of("    only fine\n").problem("unknown-fact") == nullptr);
+  const Read all = of("");
+  REQUIRE(all.problem("unknown-fact"));
+  CHECK(all.problem("unknown-fact")->message ==
+        "the copies plain have no price, and this is in them");
+}
+
+TEST_CASE("facts in the words of an insert are those of the whole edition") {
+  const Read read = tests::read(small_edition(
+      "number 3\nmaker \"Tin Roof\"\nprice $2 a copy\n",
+      std::string(set_in_body) + std::string(pages) +
+          "insert card \"A card\"\n  size 4in x 3in\n  folding flat\n  page 1\n    words in body\n"
+          "      says \"[x](fact:title) [x](fact:number) by [x](fact:maker): [x](fact:price), "
+          "[x](fact:pages) pages, [x](fact:copies)\"\n"));
+  CHECK(read.problem("unknown-fact") == nullptr);
+  CHECK(first_words(read.edition().pieces.front()->edition) ==
+        "Test 3 by Tin Roof: $2, 4 pages, 10");
+}
+
+TEST_CASE("a price on an insert that copies of two prices have asks for two inserts") {
+  const Read read = tests::read(
+      two_runs("price $2\nprice $5 a copy\n  only fine\n",
+               std::string(set_in_body) + std::string(pages) +
+                   "insert card \"A card\"\n  size 4in x 3in\n  folding flat\n  page 1\n"
+                   "    words in body\n      says \"[x](fact:price)\"\n"));
+  REQUIRE(read.problem("only-in-a-piece"));
+  CHECK(read.problem("only-in-a-piece")->message ==
+        "card tells a price, which is not the same in all copies that have it");
+  REQUIRE(read.problem("only-in-a-piece")->type.size() == 2);
+  CHECK(read.problem("only-in-a-piece")->type[0].line ==
+        "insert card \"A card\"\n  only       plain");
+  CHECK(read.problem("only-in-a-piece")->type[1].line ==
+        "insert card-fine \"A card\"\n  only       fine");
+}
+
+TEST_CASE("what is glued on an original for one run stands on that run's page alone") {
+  const Read read = tests::read(two_runs("", "page 1\n"
+                                             "  patch\n    at 1in 1in, 1in x 1in\n"
+                                             "  paste-up \"a ticket\"\n"
+                                             "    only fine\n    at 1in 3in, 1in x 1in\n"
+                                             "page 2-4\n  patch\n    at 1in 1in, 1in x 1in\n"));
+  REQUIRE(read.edition().pieces.size() == 1);
+  CHECK(read.edition().pages[1].elements.size() == 1);
+  CHECK(read.edition().pieces.front()->edition.pages[1].elements.size() == 2);
+  CHECK(read.edition().pieces.front()->matter_of == std::vector<std::uint32_t>{0, 1, 0, 0, 0});
 }
 
 } // namespace bodkin::tests

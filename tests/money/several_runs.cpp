@@ -82,6 +82,46 @@ TEST_CASE("the first run grows with a longer edition, and the others stay what t
                                  "tie, de-luxe alone: $5.00", "card: $1.00"});
 }
 
+// Derived: two black sides of a cover in 40 and 5 copies, two in 10 and their 2 spares.
+TEST_CASE("what two of three runs have alike is counted and paid for together, a copy for each") {
+  std::string text = small_zine("  cover      on fine\n    only     de-luxe\n",
+                                "stock fine like plain\n  costs $0.50 a sheet\n",
+                                "page 1-8\n  words \"Rain\" in label\n");
+  text.replace(text.find("  run        50 copies\n"), 23,
+               "  run        40 copies called plain\n"
+               "  run        10 copies, 2 spare called de-luxe\n"
+               "  run        5 copies called gift\n");
+  Priced of = priced(text);
+  of.draws = std::vector<bool>(25, true);
+  of.laid = lay(of.edition(), of.draws, of.sources());
+  of.estimate = estimate(of.edition(), of.laid.imposition, of.laid.sides);
+  CHECK(lines(of.estimate) == "90 × 0.10 = 9.00 black sides at copier, plain and gift alone "
+                              "(printing)\n"
+                              "114 × 0.10 = 11.40 black sides at copier (printing)\n"
+                              "24 × 0.10 = 2.40 black sides at copier, de-luxe alone (printing)\n"
+                              "12 × 0.50 = 6.00 fine sheets, de-luxe alone (paper)\n");
+  REQUIRE(of.estimate.runs.size() == 3);
+  const Exact inner = Exact::ratio(1140, 5500);
+  CHECK(of.estimate.runs[0].per_copy == inner + Exact::ratio(900, 4500));
+  CHECK(of.estimate.runs[1].per_copy == inner + Exact::ratio(840, 1000));
+  CHECK(of.estimate.runs[2].per_copy == of.estimate.runs[0].per_copy);
+  CHECK(of.estimate.one_more_copy == Exact::ratio(40, 100));
+}
+
+// Derived: the cards' twelve sheets, which no other copies use, come in one pack of a hundred.
+TEST_CASE("what was paid for one run is held against its part of the packs that are bought") {
+  std::string text = two_runs("");
+  text.replace(text.find("stock half like plain\n"), 22,
+               "stock half like plain\n  costs $30 per 100 sheets\n");
+  const std::string_view machine = "  machine    copier\n";
+  REQUIRE(text.find(machine) != std::string::npos);
+  text.insert(text.find(machine), "  paid       $31 for paper\n    only     de-luxe\n");
+  const Priced of = with_card(text);
+  REQUIRE(of.estimate.paid.size() == 1);
+  CHECK(of.estimate.paid[0].what == "paper, de-luxe alone");
+  CHECK(of.estimate.paid[0].estimated == Exact(30));
+}
+
 TEST_CASE("a longer or shorter edition is typed as another first run") {
   const Read of = tests::read(two_runs());
   CHECK(in_first_run(of.edition(), 60) == 50);

@@ -54,6 +54,95 @@ TEST_CASE("a colophon tells copies, machine, papers, faces, work, maker and pric
         "https://creativecommons.org/licenses/by/4.0/.");
 }
 
+namespace {
+
+// Eight copies plain and two fine ones on other paper, each with a price and a finish of its own.
+Written two_runs(std::string_view facts, const std::string &pages) {
+  std::string text =
+      small_edition("price $3 a copy\nprice $9 a copy\n  only fine\n" + std::string(facts),
+                    styles + std::string("stock laid \"Laid paper\" like plain\n") + pages +
+                        "finish\n  fold all\n  staple 2, leg 1/4in, 2in from head and foot\n"
+                        "    only plain\n  sew 3 holes, 1in from head and foot\n    only fine\n");
+  text.replace(text.find("run 10 copies\n"), 14,
+               "run 8 copies called plain\n  run 2 copies called fine\n");
+  Written it{read(text), {}};
+  write_own_words(it.read.reading.edition, *it.read.sources, it.problems);
+  return it;
+}
+
+std::string colophon_in(const Edition &edition) {
+  for (const Element &element : edition.elements)
+    if (name_of(element) == "colophon")
+      return plain_text(std::get<Prose>(std::get<Words>(element.what).words));
+  return "none";
+}
+
+} // namespace
+
+TEST_CASE("on a sheet of its own each run's colophon tells its own facts") {
+  const Written it = two_runs("paper laid\n  only fine\n", "page 1-4\n  colophon in label\n");
+  CHECK(it.read.found() == "");
+  CHECK(colophon_in(it.read.edition()) ==
+        "Test, in 10 copies, of which this is one of the 8 plain. Printed in black on the copier, "
+        "the paper: plain. Set in EB Garamond. Folded and stapled by hand. $3 a copy.");
+  REQUIRE(it.read.edition().pieces.size() == 1);
+  CHECK(colophon_in(it.read.edition().pieces.front()->edition) ==
+        "Test, in 10 copies, of which this is one of the 2 fine. Printed in black on the copier, "
+        "the paper: Laid paper. Set in EB Garamond. Folded and sewn by hand. $9 a copy.");
+}
+
+TEST_CASE("on a sheet that runs share the colophon tells what is alike, and then of each its own") {
+  const Written it =
+      two_runs("cover on laid\n  only fine\npages 8\n", "page 1-2, 4-8\n  words \"Rain\" in label\n"
+                                                        "page 3\n  colophon in label\n");
+  const std::string both =
+      "Test, in 10 copies, 8 plain and 2 fine. Printed in black on the copier, the paper: plain. "
+      "Set in EB Garamond. Folded by hand. Plain: stapled; $3 a copy. Fine: also on Laid paper; "
+      "sewn; $9 a copy.";
+  CHECK(colophon_in(it.read.edition()) == both);
+  CHECK(colophon_in(it.read.edition().pieces.front()->edition) == both);
+}
+
+TEST_CASE("a colophon on several pages is true on each of them") {
+  const Written it =
+      two_runs("cover on laid\n  only fine\npages 8\n", "page 1, 3\n  colophon in label\n"
+                                                        "page 2, 4-8\n  words \"Rain\" in label\n");
+  CHECK(colophon_in(it.read.edition()).starts_with("Test, in 10 copies, 8 plain and 2 fine."));
+}
+
+TEST_CASE("an insert that one run has tells of that run's copies") {
+  const Written it = two_runs("", "page 1-4\n  words \"Rain\" in label\n"
+                                  "insert card\n  only fine\n  size 4in x 3in\n  page 1\n"
+                                  "    colophon in label\n");
+  CHECK(colophon_in(it.read.edition().pieces.front()->edition)
+            .starts_with("Test, in 10 copies, of which this is one of the 2 fine."));
+}
+
+TEST_CASE("a colophon tells what is done by hand, and where it stands") {
+  const Written it = written_words("cover on plain\nimpression 2\n",
+                                   "page 1\n  hand stamp \"moon\"\n    at 1in 1in, 1in x 1in\n"
+                                   "page 2\n  colophon in label\n"
+                                   "page 3\n  hand stamp \"moon\"\n    at 1in 1in, 1in x 1in\n"
+                                   "  hand signature \"of the maker\"\n"
+                                   "page 4\n  hand number \"in pencil\"\n"
+                                   "finish\n  fold all\n");
+  CHECK(it.says("colophon") ==
+        "Test, second printing, in 10 copies. Printed in black on the copier, the paper: plain. "
+        "Set in EB Garamond. Folded by hand; stamped on page 3 and the cover; signed on page 3; "
+        "numbered.");
+}
+
+TEST_CASE("where nothing is folded the first work says that it is done by hand") {
+  const Written it = written_words("", "page 1-3\n  colophon in label\n"
+                                       "page 4\n  hand colour \"the roofs in red\"\n"
+                                       "  hand tip-in \"a feather\"\n"
+                                       "  words in label\n    at 1in 1in, 2in x 1in\n"
+                                       "    says \"[1](fact:copy)\"\n");
+  CHECK(it.says("colophon") ==
+        "Test, in 10 copies. Printed in black on the copier, the paper: plain. Set in EB Garamond. "
+        "Coloured by hand on page 4; a leaf tipped in on page 4; numbered.");
+}
+
 TEST_CASE("an American colophon writes color and its dates as there") {
   const Written it = written_words("dated 2026-11-25\nlanguage en-US\nprinting colour",
                                    "page 1-4\n  colophon in label\n");

@@ -95,7 +95,7 @@ TEST_CASE("what only one run has is done to its copies, and printed for them") {
   CHECK(all[1].name == "stamp moon, fine alone");
   CHECK(all[1].copies == 3);
   CHECK(copies_words(planned.making().edition, 1) == "the 2 copies fine");
-  CHECK(copies_words(planned.making().edition, std::nullopt) == "all 10 copies");
+  CHECK(copies_words(planned.making().edition, {}) == "all 10 copies");
   const std::vector<Pile> laid = piles(planned.making());
   REQUIRE(laid.size() == 2);
   CHECK(laid[0].sheets == 11); // ten copies and a spare

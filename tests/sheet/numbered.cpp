@@ -114,9 +114,9 @@ TEST_CASE("a sheet that is another one in some run is made for each run, the oth
                "run 8 copies called plain\n  run 2 copies, 1 spare called fine\n");
   const Laid of = laid(text);
   REQUIRE(of.imposition.sheets.size() == 3);
-  CHECK(of.imposition.sheets[0].only == 0u);
-  CHECK(of.imposition.sheets[1].only == std::nullopt);
-  CHECK(of.imposition.sheets[2].only == 1u);
+  CHECK(of.imposition.sheets[0].only == RunSet(0));
+  CHECK(of.imposition.sheets[1].only == RunSet());
+  CHECK(of.imposition.sheets[2].only == RunSet(1));
   CHECK(of.imposition.sheets[2].in_place_of == 1);
   CHECK(of.imposition.sheets[2].number == 3);
   // Pages of the other book go on after the first's; those of sheets alike stand where these do.
@@ -128,6 +128,50 @@ TEST_CASE("a sheet that is another one in some run is made for each run, the oth
   const std::vector<const CopyPart *> fine = parts_of_copy(of.parts, 1);
   REQUIRE(fine.size() == 1);
   CHECK(fine.front()->piece->name == "fine");
+}
+
+TEST_CASE(
+    "a sheet that some of the runs have alike is made once for these, where the first has it") {
+  std::string text =
+      small_edition("cover on fine\n  only best\ncover on fine\n  only gift\npages 8\n",
+                    "stock fine\n"
+                    "  weight 24 lb bond\n"
+                    "  sheet letter, grain long\n"
+                    "page 1-8\n"
+                    "  patch\n"
+                    "    at 1in 1in, 1in x 1in\n");
+  text.replace(text.find("run 10 copies\n"), 14,
+               "run 8 copies called plain\n  run 2 copies, 1 spare called best\n"
+               "  run 4 copies, 2 spare called poor\n  run 3 copies called gift\n");
+  const Laid of = laid(text);
+  REQUIRE(of.imposition.sheets.size() == 3);
+  CHECK(of.imposition.sheets[0].only == RunSet(0).with(RunSet(2)));
+  CHECK(of.imposition.sheets[1].only == RunSet());
+  CHECK(of.imposition.sheets[2].only == RunSet(1).with(RunSet(3)));
+  CHECK(sheets_needed(of.read.edition(), of.imposition.sheets[0]).all == 14);
+  CHECK(sheets_needed(of.read.edition(), of.imposition.sheets[2]).all == 6);
+  // Page 1 of each book: of poor where plain has it, of gift where best has it.
+  CHECK(of.imposition.place_of(9).page == 9);
+  CHECK(of.imposition.place_of(17).page == 1);
+  CHECK(of.imposition.place_of(25).page == 9);
+  CHECK(of.imposition.place_of(27).page == 3);
+}
+
+// Derived: the numbers of each run follow on those of the runs before it.
+TEST_CASE("copies of two runs that are no neighbours have two stretches of numbers") {
+  std::string text = small_edition("counts 11-27\n", "page 1-4\n  patch\n"
+                                                     "    at 1in 1in, 1in x 1in\n");
+  text.replace(text.find("run 10 copies\n"), 14,
+               "run 8 copies called plain\n  run 2 copies, 1 spare called best\n"
+               "  run 7 copies, 2 spare called gift\n");
+  const Laid of = laid(text);
+  const CopiesCounted copies = copies_of(of.read.edition(), RunSet(0).with(RunSet(2)));
+  CHECK(copies.all() == 17);
+  CHECK(numbers_of(of.read.edition(), copies) == "11 to 18 and 21 to 27");
+  CHECK(copies.place(7) == 7);
+  CHECK(copies.place(8) == 10);
+  CHECK(copies.place(15) == spare_copy);
+  CHECK(names_of(of.read.edition(), RunSet(0).with(RunSet(2))) == "plain and gift");
 }
 
 } // namespace bodkin::tests
