@@ -47,11 +47,21 @@ std::vector<Demand> demands_of(const Edition &edition, const std::vector<Wish> &
   return demands;
 }
 
+void ask_no_paper(Edition &edition, const std::vector<int> &pages) {
+  for (const int page : pages)
+    edition.pages[static_cast<std::size_t>(page)].asked.stock = {};
+  for (std::shared_ptr<const Piece> &piece : edition.pieces)
+    if (piece->is_other_book()) {
+      auto other = std::make_shared<Piece>(*piece);
+      ask_no_paper(other->edition, pages);
+      piece = std::move(other);
+    }
+}
+
 bool printable_without(const AsWritten &written, std::vector<Wish> wishes, const Demand &demand) {
   Edition eased = written.edition;
   if (demand.of_paper)
-    for (const int page : demand.pages)
-      eased.pages[static_cast<std::size_t>(page)].asked.stock = {};
+    ask_no_paper(eased, demand.pages);
   std::erase_if(wishes, [&](const Wish &wish) {
     return !demand.of_paper && wish.why == Wish::Why::maker && wish.from == demand.line;
   });
@@ -95,10 +105,6 @@ Arrangement arrange(const Edition &edition, const Laid &laid, const std::vector<
     for (int page = block.first; page < block.first + block.length; ++page)
       if (!block.stays)
         made.movable.push_back(page);
-  if (has_other_books(edition)) {
-    made.total = made.total_as_written = pricing.run_total(as_written(edition));
-    return made;
-  }
   const Task task = task_of(written, made.blocks);
   made.printable_as_written = !sheets_of(task, as_written(edition)).empty();
   made.total_as_written = pricing.run_total(as_written(edition));
@@ -112,29 +118,11 @@ Arrangement arrange(const Edition &edition, const Laid &laid, const std::vector<
   return made;
 }
 
-namespace {
-
-Problem runs_differ(const Edition &edition) {
-  return {.check = "cannot-arrange",
-          .range = edition.run.from,
-          .message = "pages of an edition whose runs are printed otherwise are not put in another "
-                     "order",
-          .why = "each run has its own sheets, and an order that is cheap for one of them may be "
-                 "dear for another",
-          .type = {{{},
-                    "arrange the copies of one run alone: take the lines with `only` out of a copy "
-                    "of the manuscript, and give the pages their new numbers here"}}};
-}
-
-} // namespace
-
 Problems arranging_problems(const Edition &edition, const Laid &laid,
                             const std::vector<bool> &draws, const Arrangement &arrangement,
                             const Sources &sources) {
   if (arrangement.cheapest)
     return {};
-  if (has_other_books(edition))
-    return {runs_differ(edition)};
   const AsWritten written{edition, laid, draws, sources};
   const std::vector<Demand> demands = demands_of(edition, arrangement.wishes);
   std::vector<Demand> at_odds;

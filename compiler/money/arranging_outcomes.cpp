@@ -5,7 +5,7 @@
 namespace bodkin::arranging {
 namespace {
 
-using Counts = std::vector<std::uint16_t>;
+using Counts = std::vector<std::int64_t>;
 
 // Counts of what bends the price, each outcome known by a number: sides whose price has steps. All
 // else costs the same wherever it lies, and of two walks that agree here the cheaper is kept. Where
@@ -13,7 +13,7 @@ using Counts = std::vector<std::uint16_t>;
 class Outcomes {
 public:
   Outcomes(const Task &task, const OrderSpace &space) : task_(task), space_(space) {
-    const std::size_t sides = task.costs.sheet.size() * task.costs.machines() * 2;
+    const std::size_t sides = task.costs.stocks() * task.costs.machines() * 2;
     counts_.emplace_back(task.sheets_matter ? 0 : sides);
     ids_.emplace(counts_.front(), 0);
   }
@@ -52,17 +52,20 @@ private:
   }
 
   void count(Counts &counts, const SheetUse &use) const {
-    for (const SheetSide &side : use.sides) {
-      if (!side.printed)
-        continue;
-      const std::size_t priced =
-          static_cast<std::size_t>(side.machine) * 2 + static_cast<std::size_t>(side.mode);
-      const Steps steps = task_.costs.steps[priced];
-      if (steps == Steps::by_mode)
-        ++counts[priced];
-      else if (steps == Steps::by_paper)
-        ++counts[static_cast<std::size_t>(use.stock) * task_.costs.machines() * 2 + priced];
-    }
+    for (std::size_t run = 0; run < use.runs.size(); ++run)
+      for (const SheetSide &side : use.runs[run].sides)
+        if (side.printed)
+          count(counts, use.runs[run].stock, side, task_.costs.runs[run].sides);
+  }
+
+  void count(Counts &counts, int stock, const SheetSide &side, std::int64_t sides) const {
+    const std::size_t priced =
+        static_cast<std::size_t>(side.machine) * 2 + static_cast<std::size_t>(side.mode);
+    const Steps steps = task_.costs.steps[priced];
+    if (steps == Steps::by_mode)
+      counts[priced] += sides;
+    else if (steps == Steps::by_paper)
+      counts[static_cast<std::size_t>(stock) * task_.costs.machines() * 2 + priced] += sides;
   }
 
   const Task &task_;

@@ -7,7 +7,7 @@
 
 namespace bodkin::arranging {
 
-// How many sides of each machine × 2 + mode a copy of the book may have.
+// How many sides of each machine × 2 + mode there may be, as RunCosts::sides counts them.
 struct SideLimits {
   std::int64_t fewest = 0, most = 0;
 };

@@ -17,22 +17,35 @@ struct Choice {
   bool settled = false; // the estimate says of its cheapest order what its prices say
 };
 
+// So much more for each side that price steps count.
 void price_side(Costs &costs, std::size_t priced, Nano more) {
   const std::size_t of_a_stock = costs.machines() * 2;
-  for (std::size_t i = priced; i < costs.side.size(); i += of_a_stock)
-    costs.side[i] += more;
+  for (RunCosts &run : costs.runs)
+    for (std::size_t i = priced; i < run.side.size(); i += of_a_stock)
+      run.side[i] += more * run.sides;
 }
 
 void choose(Choice &choice, std::size_t priced, const PriceStep &step) {
-  price_side(choice.task.costs, priced, step.side - choice.task.costs.side[priced]);
+  Costs &costs = choice.task.costs;
+  const std::size_t of_a_stock = costs.machines() * 2;
+  for (std::size_t run = 0; run < costs.runs.size(); ++run)
+    for (std::size_t i = priced; i < costs.runs[run].side.size(); i += of_a_stock)
+      costs.runs[run].side[i] = step.side[run];
   choice.task.beside += step.beside;
   choice.limits[priced] = {step.fewest, step.most};
 }
 
+// The dearest that one side counts in any run.
+Nano price_of_side(const Costs &costs, std::size_t priced) {
+  Nano price = 0;
+  for (const RunCosts &run : costs.runs)
+    price = std::max(price, run.side[priced] / run.sides + 1);
+  return price;
+}
+
 std::vector<Choice> choices_of(const Task &task) {
-  constexpr std::int64_t any = std::numeric_limits<std::int64_t>::max();
   const std::size_t modes = task.costs.machines() * 2;
-  std::vector<Choice> choices{{task, std::vector<SideLimits>(modes, SideLimits{0, any}),
+  std::vector<Choice> choices{{task, std::vector<SideLimits>(modes, SideLimits{0, no_limit}),
                                std::vector<Nano>(modes, 0), 0, false}};
   for (std::size_t priced = 0; priced < modes; ++priced) {
     if (task.price_steps[priced].size() < 2)
@@ -48,13 +61,15 @@ std::vector<Choice> choices_of(const Task &task) {
   return choices;
 }
 
-// Sides of one copy by machine × 2 + mode.
+// Sides of an order by machine × 2 + mode, as limits count them.
 std::vector<std::int64_t> counts_of(const Task &task, const std::vector<int> &order) {
   std::vector<std::int64_t> counts(task.costs.machines() * 2);
   for (const SheetUse &use : sheets_of(task, order))
-    for (const SheetSide &side : use.sides)
-      if (side.printed)
-        ++counts[static_cast<std::size_t>(side.machine) * 2 + static_cast<std::size_t>(side.mode)];
+    for (std::size_t run = 0; run < use.runs.size(); ++run)
+      for (const SheetSide &side : use.runs[run].sides)
+        if (side.printed)
+          counts[static_cast<std::size_t>(side.machine) * 2 +
+                 static_cast<std::size_t>(side.mode)] += task.costs.runs[run].sides;
   return counts;
 }
 
@@ -101,8 +116,8 @@ struct Looking {
     std::vector<Nano> least(choice.eased.size()), most(choice.eased.size());
     for (std::size_t priced = 0; priced < least.size(); ++priced)
       if (task.price_steps[priced].size() > 1) {
-        least[priced] = -choice.task.costs.side[priced];
-        most[priced] = choice.task.costs.side[priced] * 2;
+        most[priced] = price_of_side(choice.task.costs, priced) * 2;
+        least[priced] = -most[priced] / 2;
       }
     Choice kept = choice;
     for (int i = 0; i < 6 && open(kept) && looks < effort.looks; ++i) {

@@ -8,17 +8,35 @@ namespace {
 
 enum class Only { sides, papers };
 
+PageInRun alone(const PageInRun &page, Only only) {
+  PageInRun left;
+  if (only == Only::papers) {
+    left.stock = page.stock;
+    return left;
+  }
+  left.draws = page.draws;
+  left.mode = page.mode;
+  left.machine = page.machine;
+  return left;
+}
+
 PageKind alone(const PageKind &kind, Only only) {
   PageKind left;
   left.shape = kind.shape;
-  if (only == Only::papers) {
-    left.stock = kind.stock;
-    return left;
-  }
-  left.draws = kind.draws;
-  left.mode = kind.mode;
-  left.machine = kind.machine;
+  for (const PageInRun &page : kind.runs)
+    left.runs.push_back(alone(page, only));
   return left;
+}
+
+// The least price of each side on any paper.
+void forget_papers(RunCosts &costs, std::size_t of_a_stock) {
+  for (std::size_t i = 0; i < of_a_stock; ++i) {
+    Nano least = costs.side[i];
+    for (std::size_t j = i; j < costs.side.size(); j += of_a_stock)
+      least = std::min(least, costs.side[j]);
+    for (std::size_t j = i; j < costs.side.size(); j += of_a_stock)
+      costs.side[j] = least;
+  }
 }
 
 Costs alone(const Costs &costs, Only only) {
@@ -27,19 +45,13 @@ Costs alone(const Costs &costs, Only only) {
   left.work_on_side.clear();
   std::fill(left.prints_one_side.begin(), left.prints_one_side.end(), false);
   std::fill(left.turns_none.begin(), left.turns_none.end(), false);
-  if (only == Only::papers) {
-    std::ranges::fill(left.side, 0);
-    return left;
-  }
-  std::ranges::fill(left.sheet, 0);
-  const std::size_t of_a_stock = costs.machines() * 2;
-  for (std::size_t i = 0; i < of_a_stock; ++i) {
-    Nano least = costs.side[i];
-    for (std::size_t j = i; j < costs.side.size(); j += of_a_stock)
-      least = std::min(least, costs.side[j]);
-    for (std::size_t j = i; j < costs.side.size(); j += of_a_stock)
-      left.side[j] = least;
-  }
+  for (RunCosts &run : left.runs)
+    if (only == Only::papers) {
+      std::ranges::fill(run.side, 0);
+    } else {
+      std::ranges::fill(run.sheet, 0);
+      forget_papers(run, costs.machines() * 2);
+    }
   return left;
 }
 
@@ -104,12 +116,15 @@ private:
     if (known != uses_.end())
       return known->second;
     SheetUse use = space_.use(id);
-    if (only_ == Only::sides)
-      use.stock = unasked;
-    else
-      use.sides = {};
-    for (SheetSide &side : use.sides)
-      side.works = 0;
+    use.differs = false;
+    for (SheetInRun &sheet : use.runs) {
+      if (only_ == Only::sides)
+        sheet.stock = unasked;
+      else
+        sheet.sides = {};
+      for (SheetSide &side : sheet.sides)
+        side.works = 0, side.numbered = false;
+    }
     return uses_.emplace(id, eased_space_->id_of_use(use)).first->second;
   }
 

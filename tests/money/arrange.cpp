@@ -35,7 +35,8 @@ struct Laying {
   std::string text() const {
     const ColourRoom room =
         colour_room(arranging::in_order(written.edition(), made.cheapest->order),
-                    arranging::in_order(written.draws, made.cheapest->order), written.sources());
+                    arranging::in_order(written.edition(), written.draws, made.cheapest->order),
+                    written.sources());
     return arrangement_as_text(
         {written.edition(), made, written.laid, room, written.sources(), "almanac.bodkin", ""});
   }
