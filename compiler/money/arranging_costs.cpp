@@ -71,8 +71,8 @@ public:
       task_.price_steps.push_back(price_steps(machine, mode));
     });
     for (const SheetWork &work : question_.works) {
-      costs.work_on_sheet.push_back(nano(work.on_sheet));
-      costs.work_on_side.push_back(nano(work.on_side));
+      costs.work_on_sheet.push_back(in_nanos(work.on_sheet));
+      costs.work_on_side.push_back(in_nanos(work.on_side));
     }
     take_beside();
   }
@@ -136,7 +136,13 @@ private:
     return imposition_.sheets.front().size.upright();
   }
 
-  RunCosts of_run(std::size_t run) const {
+  Nano in_nanos(const Exact &money) {
+    const Nano whole = nano(money);
+    task_.in_whole_nanos = task_.in_whole_nanos && money * Exact(1'000'000'000) == Exact(whole);
+    return whole;
+  }
+
+  RunCosts of_run(std::size_t run) {
     RunCosts costs;
     costs.sides = std::max<std::int64_t>(question_.books[run].printed / unit_, 1);
     for (std::size_t stock = 0; stock < task_.costs.stocks(); ++stock) {
@@ -145,7 +151,7 @@ private:
               ? nano(price_of_sheet(edition_, edition_.stocks[stock]) * question_.of_run(run))
               : 0);
       each_mode([&](std::size_t machine, Mode mode) {
-        costs.side.push_back(nano(least_of_side(stock, machine, mode) * question_.of_run(run)));
+        costs.side.push_back(in_nanos(least_of_side(stock, machine, mode) * question_.of_run(run)));
       });
     }
     return costs;
@@ -165,7 +171,7 @@ private:
   }
 
   // Only where the price of a side is the same on every paper, and printed sides alone count.
-  std::vector<PriceStep> price_steps(std::size_t machine, Mode mode) const {
+  std::vector<PriceStep> price_steps(std::size_t machine, Mode mode) {
     const std::size_t priced = machine * 2 + static_cast<std::size_t>(mode);
     if (task_.costs.steps[priced] != Steps::by_mode || !edition_.other_machines.empty() ||
         *edition_.machines[machine].blank_charged)
@@ -185,7 +191,7 @@ private:
       if (step.before != 0)
         priced_so.most = from(step.before) - 1;
       for (std::size_t r = 0; r < question_.books.size(); ++r)
-        priced_so.side.push_back(nano(step.side * question_.of_run(r)));
+        priced_so.side.push_back(in_nanos(step.side * question_.of_run(r)));
       steps.push_back(std::move(priced_so));
     }
     const auto least = std::ranges::min_element(steps, {}, &PriceStep::beside);

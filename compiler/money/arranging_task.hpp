@@ -117,6 +117,7 @@ struct Task {
   Nano beside = 0; // what no order changes
   // Machine × 2 + mode: the steps that a run may reach, where there are several of them.
   std::vector<std::vector<PriceStep>> price_steps;
+  bool in_whole_nanos = true; // no price above is rounded down
   // Whether an order's cost hangs on which sides share a sheet, and not on counts alone.
   bool sheets_matter = false;
   int pages() const { return static_cast<int>(places.size()) - 1; }
