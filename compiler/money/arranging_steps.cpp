@@ -94,10 +94,12 @@ bool weigh_steps(const Task &task, OrderSpace &space, Layers &layers, const Full
   Looking looking{task, space, layers, full_cost, effort, best, {task, space, effort}};
   std::vector<Choice> choices = choices_of(task);
   for (Choice &choice : choices)
-    looking.first_look(choice);
+    choice.bound = looking.easier.bound(choice);
   std::ranges::stable_sort(choices, {}, &Choice::bound);
   bool all = true;
   for (Choice &choice : choices) {
+    if (looking.open(choice))
+      looking.first_look(choice);
     if (looking.open(choice))
       looking.tighten(choice);
     if (looking.open(choice))
