@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 #include <map>
 #include <numeric>
 #include <optional>
@@ -98,10 +99,67 @@ LeastOf least_of(const BookInRuns &book) {
 
 } // namespace
 
+namespace {
+
+// Eight pages gathered in leaves, each on a sheet by itself; pages 3 to 6 may move.
+std::string leaves(std::string_view facts, std::string_view machine, std::string_view pages) {
+  return fmt::format("edition \"Test\"\n  pages 8\n  folding side-stapled\n  paper white\n"
+                     "  machine copier\n{}\n"
+                     "stock white\n  weight 20 lb bond\n  sheet letter, grain short\n"
+                     "  costs $0.02 a sheet\nstock rose like white\n\n"
+                     "machine copier\n  prints black at $0.10 a side\n  bare 1/4in\n"
+                     "  duplex by machine\n{}\n"
+                     "face typed from \"Courier Prime\"\nstyle label\n  face typed 9/11\n\n"
+                     "page 1-2, 7-8\n  words \"x\" in label\n{}",
+                     facts, machine, pages);
+}
+
+struct Found {
+  InOrder of;
+  Arrangement made;
+  explicit Found(const std::string &manuscript)
+      : of(manuscript), made(arrange(of.read.edition(), of.laid, of.draws, *of.read.sources)) {}
+  std::vector<int> order() const {
+    return {made.cheapest->order.begin() + 1, made.cheapest->order.end()};
+  }
+};
+
+using PageNumbers = std::vector<int>;
+
+} // namespace
+
+TEST_CASE(
+    "two copies on each sheet: leaves that differ are made for each run, and only two of them "
+    "fill whole sheets") {
+  // Pages 3 and 4 differ. On one leaf: 3 1/2 and 2 1/2 sheets, paid as 4 and 3, and 18 for the
+  // others; on two leaves 7 and 5, and 12. One sheet less.
+  const Found it(leaves("  size quarter-letter\n  up 2\n  run 7 copies called plain\n"
+                        "  run 5 copies called de-luxe\n",
+                        "",
+                        "page 3-4\n  words \"x\" in label\n    at 1in 1in, 1in x 1in\n"
+                        "  words \"y\" in label\n    at 1in 2in, 1in x 1in\n    only de-luxe\n"
+                        "page 5-6\n  words \"x\" in label\n"));
+  CHECK(it.order() == PageNumbers{1, 2, 3, 5, 4, 6, 7, 8});
+  CHECK(it.made.cheapest->proved);
+  CHECK(it.made.saved() == Exact::ratio(2, 100));
+}
+
+TEST_CASE(
+    "a sheet that bears its copy's number is a pass of its own, best paid for where its paper "
+    "is one already") {
+  const Found it(leaves("  size half-letter\n  run 10 copies\n", "  setup $2 a pass\n",
+                        "page 3\n  words \"x\" in label\npage 4 on rose\n  words \"x\" in label\n"
+                        "page 5\n  words in label\n    says \"[1](fact:copy)\"\n"
+                        "page 6\n  words \"x\" in label\n"));
+  // Pages 4 and 6 change places, or 3 and 5.
+  CHECK(it.made.cheapest->moves == 2);
+  CHECK(it.made.saved() == Exact(2));
+}
+
 TEST_CASE("editions of several runs are laid as cheaply, with as few moves, as the best of all "
           "their orders") {
   int printable = 0, differing = 0, better = 0;
-  for (std::uint32_t seed = 1; seed <= 300; ++seed) {
+  for (std::uint32_t seed = 1; seed <= 200; ++seed) {
     CAPTURE(seed);
     const BookInRuns book = book_in_runs(seed);
     std::vector<int> written(static_cast<std::size_t>(book.count) + 1);
@@ -124,9 +182,8 @@ TEST_CASE("editions of several runs are laid as cheaply, with as few moves, as t
   }
   // Enough of each kind that the agreement says something.
   CHECK(printable > 150);
-  CHECK(differing > 100);
+  CHECK(differing > 150);
   CHECK(better > 50);
-  MESSAGE(printable << " " << differing << " " << better);
 }
 
 } // namespace bodkin::tests

@@ -53,7 +53,7 @@ std::string machine(RunDice &dice) {
                       prints_at(dice, "colour", 15, 60) + "  bare 1/4in\n  duplex by machine\n";
   if (dice.one_in(6))
     lines += "  blank charged\n";
-  if (dice.one_in(5))
+  if (dice.one_in(3))
     lines += fmt::format("  setup ${}.{:02} a pass\n", dice.below(4), dice.below(100));
   if (dice.one_in(8))
     lines += fmt::format("  least {} a run\n", "$6");
@@ -85,7 +85,7 @@ void random_page(BookInRuns &book, RunDice &dice, int page) {
   if (!below.empty() && dice.one_in(4))
     below += fmt::format("  words in label\n    says \"y\"\n    at 2in 3in, 1in x 1in\n"
                          "    only de-luxe\n");
-  const bool stays = inner && dice.one_in(8);
+  const bool stays = inner && (dice.one_in(8) || (book.count == 10 && page == 6));
   if (below.empty())
     below = "  blank\n";
   book.asked.push_back(inner ? asked : "");
