@@ -47,21 +47,16 @@ std::vector<Demand> demands_of(const Edition &edition, const std::vector<Wish> &
   return demands;
 }
 
-void ask_no_paper(Edition &edition, const std::vector<int> &pages) {
-  for (const int page : pages)
-    edition.pages[static_cast<std::size_t>(page)].asked.stock = {};
-  for (std::shared_ptr<const Piece> &piece : edition.pieces)
-    if (piece->is_other_book()) {
-      auto other = std::make_shared<Piece>(*piece);
-      ask_no_paper(other->edition, pages);
-      piece = std::move(other);
-    }
+Edition asking_no_paper(const Edition &edition, const std::vector<int> &pages) {
+  return in_every_book(edition, [&](Edition &book) {
+    for (const int page : pages)
+      book.pages[static_cast<std::size_t>(page)].asked.stock = {};
+  });
 }
 
 bool printable_without(const AsWritten &written, std::vector<Wish> wishes, const Demand &demand) {
-  Edition eased = written.edition;
-  if (demand.of_paper)
-    ask_no_paper(eased, demand.pages);
+  const Edition eased =
+      demand.of_paper ? asking_no_paper(written.edition, demand.pages) : written.edition;
   std::erase_if(wishes, [&](const Wish &wish) {
     return !demand.of_paper && wish.why == Wish::Why::maker && wish.from == demand.line;
   });
@@ -94,6 +89,18 @@ Exact Arrangement::gap() const {
              : Exact();
 }
 
+namespace {
+
+std::vector<Exact> of_each_run(const Edition &edition, const Laid &laid) {
+  std::vector<Exact> costs;
+  if (!edition.runs.empty())
+    for (const RunFigures &run : estimate(edition, laid.imposition, laid.sides).runs)
+      costs.push_back(run.per_copy);
+  return costs;
+}
+
+} // namespace
+
 Arrangement arrange(const Edition &edition, const Laid &laid, const std::vector<bool> &draws,
                     const Sources &sources, const Effort &effort) {
   const AsWritten written{edition, laid, draws, sources};
@@ -115,6 +122,8 @@ Arrangement arrange(const Edition &edition, const Laid &laid, const std::vector<
     return made;
   made.total = pricing.run_total(made.cheapest->order);
   made.laid = pricing.laid(made.cheapest->order);
+  made.runs_as_written = of_each_run(edition, laid);
+  made.runs = of_each_run(in_order(edition, made.cheapest->order), made.laid);
   return made;
 }
 

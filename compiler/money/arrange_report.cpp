@@ -6,10 +6,12 @@
 #include <algorithm>
 #include <fmt/format.h>
 #include <fmt/ranges.h>
+#include <set>
 
 namespace bodkin {
 namespace {
 
+using arranging::RunBook;
 using arranging::Wish;
 using spoken::pages_listed;
 
@@ -72,11 +74,25 @@ private:
     say("");
   }
 
+  void each_run() {
+    if (made_.runs.empty())
+      return;
+    std::vector<std::string> runs;
+    for (std::size_t run = 0; run < made_.runs.size(); ++run) {
+      const Exact &before = made_.runs_as_written[run], &now = made_.runs[run];
+      const bool changed = made_.printable_as_written && money(before) != money(now);
+      runs.push_back(fmt::format("{} {}{}", edition_.runs[run].name, money(now),
+                                 changed ? fmt::format(", before {}", money(before)) : ""));
+    }
+    say(fmt::format("  of each run    {}", fmt::join(runs, "; ")));
+  }
+
   void outcome() {
     const arranging::Arranged &cheapest = *made_.cheapest;
     const std::string found = cheapest.proved ? "no order costs less: proved" : not_proved();
     if (made_.saves_nothing()) {
       say(fmt::format("  the pages lie well as they are, at {}; {}", a_copy(made_.total), found));
+      each_run();
       return;
     }
     if (!made_.printable_as_written)
@@ -89,6 +105,7 @@ private:
     if (made_.printable_as_written)
       say(fmt::format("  saves          {}, {} in all", a_copy(made_.saved()),
                       money(made_.saved())));
+    each_run();
     say("");
   }
 
@@ -128,30 +145,56 @@ private:
     return pairs;
   }
 
+  // Said of copies of one run where runs are printed differently.
+  std::string in_run(const std::vector<RunBook> &books, std::size_t run) const {
+    return books.size() < 2 ? "" : fmt::format(" in a copy {}", edition_.runs[run].name);
+  }
+
   // A page that asks for no paper takes that of the sheet it comes to.
   void other_papers() {
-    for (const auto &[was, is] : becoming()) {
-      const Page &page = edition_.pages[static_cast<std::size_t>(was)];
-      const StockId before = of_.as_written.imposition.sheet_of(was).stock;
-      const StockId after = made_.laid.imposition.sheet_of(is).stock;
-      if (!page.asked.stock && page.opened.somewhere() && before != after &&
-          after != *edition_.paper && after != StockId::none && before != StockId::none)
-        say(fmt::format("  page {} comes from {} to {} (as page {}), which it does not ask for",
-                        was, edition_[before].name, edition_[after].name, is));
-    }
+    const std::vector<RunBook> books = arranging::books_of(edition_);
+    for (const auto &[was, is] : becoming())
+      for (std::size_t run = 0; run < books.size(); ++run)
+        other_paper(books, run, was, is);
+  }
+
+  void other_paper(const std::vector<RunBook> &books, std::size_t run, int was, int is) {
+    const RunBook &book = books[run];
+    const Page &page = book.edition->pages[static_cast<std::size_t>(was)];
+    const StockId before = of_.as_written.imposition.sheet_of(book.pages_before + was).stock;
+    const StockId after = made_.laid.imposition.sheet_of(book.pages_before + is).stock;
+    if (!page.asked.stock && page.opened.somewhere() && before != after &&
+        after != *book.edition->paper && after != StockId::none && before != StockId::none)
+      say(fmt::format("  page {} comes from {} to {} (as page {}){}, which it does not ask for",
+                      was, edition_[before].name, edition_[after].name, is, in_run(books, run)));
+  }
+
+  std::string colour_paid(std::size_t run) const {
+    const std::optional<std::uint32_t> only = of_.room.colour_pages.size() < 2
+                                                  ? std::nullopt
+                                                  : std::optional(static_cast<std::uint32_t>(run));
+    const int pages = of_.room.colour_pages[run];
+    const int before = colour_sides(of_.as_written, only), after = colour_sides(made_.laid, only);
+    std::string line =
+        fmt::format("{} colour {} {} {}", pages, pages == 1 ? "page costs" : "pages cost", before,
+                    before == 1 ? "side" : "sides");
+    return before == after ? line : line + fmt::format("; laid so, {}", after);
+  }
+
+  void colour_of_runs() {
+    const std::vector<RunBook> books = arranging::books_of(edition_);
+    std::set<std::string> lines;
+    for (std::size_t run = 0; run < books.size(); ++run)
+      lines.insert(colour_paid(run));
+    for (std::size_t run = 0; run < books.size(); ++run)
+      if (of_.room.colour_pages[run] > 0 && (run == 0 || lines.size() > 1))
+        say(fmt::format("  {}{}", colour_paid(run),
+                        lines.size() > 1 ? in_run(books, run) : std::string()));
   }
 
   void colour() {
     const ColourRoom &room = of_.room;
-    const int before = colour_sides(of_.as_written);
-    if (room.colour_pages > 0) {
-      std::string line = fmt::format(
-          "  {} colour {} {} {} {}", room.colour_pages, room.colour_pages == 1 ? "page" : "pages",
-          room.colour_pages == 1 ? "costs" : "cost", before, before == 1 ? "side" : "sides");
-      if (before != room.colour_sides)
-        line += fmt::format("; laid so, {}", room.colour_sides);
-      say(line);
-    }
+    colour_of_runs();
     const std::string so = made_.saves_nothing() ? "" : " (by their new numbers)";
     if (!room.free.empty())
       say(fmt::format("  colour for nothing{}: {}, whose {} paid as colour", so,
@@ -204,6 +247,17 @@ std::string extra_json(const Extra &extra, const Edition &edition) {
                      fmt::join(extra.pages, ", "), stock, amount(extra.more, edition));
 }
 
+std::string runs_json(const Arrangement &made, const Edition &edition) {
+  std::vector<std::string> runs;
+  for (std::size_t run = 0; run < made.runs.size(); ++run)
+    runs.push_back(fmt::format(
+        "{{\"name\": \"{}\", \"as_written\": {}, \"per_copy\": \"{}\"}}", edition.runs[run].name,
+        made.printable_as_written ? fmt::format("\"{}\"", made.runs_as_written[run].rounded(2))
+                                  : "null",
+        made.runs[run].rounded(2)));
+  return fmt::format("[{}]", fmt::join(runs, ", "));
+}
+
 } // namespace
 
 std::string arrangement_as_text(const ArrangeReport &report) { return Report(report).text(); }
@@ -224,14 +278,14 @@ std::string arrangement_as_json(const ArrangeReport &report) {
       "{{\n  \"order\": [{}],\n  \"moves\": {},\n  \"saves\": {},\n  \"per_copy\": {},\n"
       "  \"proved\": {},\n  \"gap\": {},\n  \"fewest_moves\": {},\n  \"as_written\": {},\n"
       "  \"movable\": [{}],\n  \"colour_sides\": {},\n  \"colour_for_nothing\": [{}],\n"
-      "  \"next_colour\": [{}],\n  \"next_paper\": [{}]\n}}\n",
+      "  \"next_colour\": [{}],\n  \"next_paper\": [{}],\n  \"runs\": {}\n}}\n",
       fmt::join(order, ", "), made.cheapest->moves,
       made.printable_as_written ? amount(made.saved(), edition) : "\"0.00\"",
       amount(made.total, edition), made.cheapest->proved, amount(made.gap(), edition),
       made.cheapest->fewest_moves,
       made.printable_as_written ? amount(made.total_as_written, edition) : "null",
       fmt::join(made.movable, ", "), report.room.colour_sides, fmt::join(report.room.free, ", "),
-      fmt::join(sides, ", "), fmt::join(papers, ", "));
+      fmt::join(sides, ", "), fmt::join(papers, ", "), runs_json(made, edition));
 }
 
 } // namespace bodkin

@@ -52,16 +52,34 @@ std::vector<RunBook> books_of(const Edition &edition) {
   return books;
 }
 
-Edition in_order(Edition edition, const std::vector<int> &order) {
-  put_in_order(edition, order);
+namespace {
+
+using ChangePiece = std::function<void(Piece &)>;
+
+void change_other_books(Edition &edition, const ChangePiece &change) {
   for (std::shared_ptr<const Piece> &piece : edition.pieces) {
     if (!piece->is_other_book())
       continue;
     auto other = std::make_shared<Piece>(*piece);
-    put_in_order(other->edition, order);
-    other->other_matter = by_place(other->other_matter, order);
+    change(*other);
     piece = std::move(other);
   }
+}
+
+} // namespace
+
+Edition in_every_book(Edition edition, const std::function<void(Edition &)> &change) {
+  change(edition);
+  change_other_books(edition, [&](Piece &other) { change(other.edition); });
+  return edition;
+}
+
+Edition in_order(Edition edition, const std::vector<int> &order) {
+  put_in_order(edition, order);
+  change_other_books(edition, [&](Piece &other) {
+    put_in_order(other.edition, order);
+    other.other_matter = by_place(other.other_matter, order);
+  });
   return edition;
 }
 

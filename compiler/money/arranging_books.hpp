@@ -5,6 +5,7 @@
 #include "edition/piece.hpp"
 
 #include <cstddef>
+#include <functional>
 #include <vector>
 
 namespace bodkin::arranging {
@@ -18,6 +19,9 @@ struct RunBook {
 
 // One, or one for each run where they are printed otherwise; the first run's first.
 std::vector<RunBook> books_of(const Edition &edition);
+
+// The same change in every book.
+Edition in_every_book(Edition edition, const std::function<void(Edition &)> &change);
 
 // The edition with its pages in another order: page p is order[p] as written, in every book.
 Edition in_order(Edition edition, const std::vector<int> &order);

@@ -100,22 +100,13 @@ private:
     }
   }
 
-  static void ask_nothing(Edition &edition) {
-    for (Page &page : edition.pages)
-      page.asked.stock = {}, page.asked.machine = {};
-  }
-
   // The paper and machines of a sheet whose pages ask for none.
   void take_sheets() {
     const Edition &edition = asked_.written.edition;
-    Edition unasking = without_matter(edition);
-    ask_nothing(unasking);
-    for (std::shared_ptr<const Piece> &piece : unasking.pieces)
-      if (piece->is_other_book()) {
-        auto other = std::make_shared<Piece>(*piece);
-        ask_nothing(other->edition);
-        piece = std::move(other);
-      }
+    const Edition unasking = in_every_book(without_matter(edition), [](Edition &book) {
+      for (Page &page : book.pages)
+        page.asked.stock = {}, page.asked.machine = {};
+    });
     Problems told_before;
     const std::vector<CopyPart> parts = impose_parts(unasking, asked_.written.sources, told_before);
     const int machine = index(*edition.machine);
