@@ -4,6 +4,7 @@
 #include "sheet/speech.hpp"
 
 #include <algorithm>
+#include <filesystem>
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 #include <set>
@@ -28,6 +29,10 @@ public:
       other_papers();
       colour();
       how_to_have_it();
+    } else {
+      say("  no order gives every line what it asks for; the error says which lines are at odds, "
+          "and");
+      say("  which one to take out");
     }
     return std::move(text_);
   }
@@ -56,11 +61,39 @@ private:
     case Wish::Why::maker:
       break;
     }
-    return pages +
-           (!wish.stays              ? ": kept together"
-            : wish.pages.size() == 1 ? ": stays"
-                                     : ": stay") +
-           spoken::on_line(sources, wish.from);
+    return pages + ": kept together" + spoken::on_line(sources, wish.from);
+  }
+
+  static bool says_stays(const Wish &wish) { return wish.why == Wish::Why::maker && wish.stays; }
+
+  // The cover stays in any case.
+  bool on_cover_alone(const Wish &wish) const {
+    return wish.why == Wish::Why::maker &&
+           std::ranges::all_of(wish.pages, [&](int page) { return edition_.is_cover(page); });
+  }
+
+  // Pages that say `stays`, together.
+  void stays() {
+    constexpr std::size_t most_lines = 4;
+    std::set<int> pages;
+    std::set<std::uint32_t> lines;
+    for (const Wish &wish : made_.wishes)
+      if (says_stays(wish) && !on_cover_alone(wish)) {
+        pages.insert(wish.pages.begin(), wish.pages.end());
+        if (wish.from.somewhere())
+          lines.insert(static_cast<std::uint32_t>(of_.sources.line_number(wish.from)));
+      }
+    if (pages.empty())
+      return;
+    std::string where;
+    if (lines.size() == 1)
+      where = fmt::format(" (line {})", *lines.begin());
+    else if (lines.size() > most_lines)
+      where = fmt::format(" ({} lines, {} to {})", lines.size(), *lines.begin(), *lines.rbegin());
+    else if (!lines.empty())
+      where = fmt::format(" (lines {})", fmt::join(lines, ", "));
+    say(fmt::format("    {}: {}{}", pages_listed({pages.begin(), pages.end()}),
+                    pages.size() == 1 ? "stays" : "stay", where));
   }
 
   void who_may_move() {
@@ -70,7 +103,11 @@ private:
       say(fmt::format("  {} may move", pages_listed(made_.movable)));
     say("  what keeps pages where they are, or together:");
     for (const Wish &wish : made_.wishes)
-      say("    " + reason(wish, of_.sources));
+      if (!says_stays(wish) && !on_cover_alone(wish))
+        say("    " + reason(wish, of_.sources));
+    stays();
+    if (arranging::books_of(edition_).size() > 1)
+      say("  all runs have their pages in one order; what counts is what they cost together");
     say("");
   }
 
@@ -81,17 +118,21 @@ private:
     for (std::size_t run = 0; run < made_.runs.size(); ++run) {
       const Exact &before = made_.runs_as_written[run], &now = made_.runs[run];
       const bool changed = made_.printable_as_written && money(before) != money(now);
-      runs.push_back(fmt::format("{} {}{}", edition_.runs[run].name, money(now),
+      runs.push_back(fmt::format("{} {} a copy{}", edition_.runs[run].name, money(now),
                                  changed ? fmt::format(", before {}", money(before)) : ""));
     }
-    say(fmt::format("  of each run    {}", fmt::join(runs, "; ")));
+    say(fmt::format("  each run       {}", fmt::join(runs, "; ")));
   }
 
   void outcome() {
     const arranging::Arranged &cheapest = *made_.cheapest;
     const std::string found = cheapest.proved ? "no order costs less: proved" : not_proved();
     if (made_.saves_nothing()) {
-      say(fmt::format("  the pages lie well as they are, at {}; {}", a_copy(made_.total), found));
+      say(made_.movable.empty()
+              ? fmt::format("  nothing can be saved; the pages cost {} as they are",
+                            a_copy(made_.total))
+              : fmt::format("  the pages lie well as they are, at {}; {}", a_copy(made_.total),
+                            found));
       each_run();
       return;
     }
@@ -195,17 +236,23 @@ private:
   void colour() {
     const ColourRoom &room = of_.room;
     colour_of_runs();
-    const std::string so = made_.saves_nothing() ? "" : " (by their new numbers)";
+    std::vector<std::string> lines;
     if (!room.free.empty())
-      say(fmt::format("  colour for nothing{}: {}, whose {} paid as colour", so,
-                      pages_listed(room.free), room.free.size() == 1 ? "side is" : "sides are"));
+      lines.push_back(fmt::format("colour for nothing: {}, whose {} paid as colour",
+                                  pages_listed(room.free),
+                                  room.free.size() == 1 ? "side is" : "sides are"));
     for (const Extra &extra : room.sides)
-      say(fmt::format("  the next cheapest colour{}: {}, one side, for {}{}", so,
-                      pages_listed(extra.pages), more(extra.more), others(extra, "side")));
+      lines.push_back(fmt::format("the next cheapest colour: {}, one side, for {}{}",
+                                  pages_listed(extra.pages), more(extra.more),
+                                  others(extra, "side")));
     for (const Extra &extra : room.papers)
-      say(fmt::format("  the next cheapest {}{}: {}, one sheet, for {}{}",
-                      edition_[extra.stock].name, so, pages_listed(extra.pages), more(extra.more),
-                      others(extra, "sheet")));
+      lines.push_back(fmt::format("the next cheapest {}: {}, one sheet, for {}{}",
+                                  edition_[extra.stock].name, pages_listed(extra.pages),
+                                  more(extra.more), others(extra, "sheet")));
+    if (!made_.saves_nothing() && !lines.empty())
+      say("  by their new numbers:");
+    for (const std::string &line : lines)
+      say((made_.saves_nothing() ? "  " : "    ") + line);
   }
 
   std::string more(const Exact &of_run) const {
@@ -217,17 +264,23 @@ private:
   static std::string others(const Extra &extra, std::string_view what) {
     if (extra.as_cheap == 0)
       return "";
-    return fmt::format("; {} other {}{} as much", extra.as_cheap, what,
-                       extra.as_cheap == 1 ? " costs" : "s cost");
+    return fmt::format(", as {} other {}{}", extra.as_cheap, what, extra.as_cheap == 1 ? "" : "s");
+  }
+
+  void say_where_written() {
+    namespace fs = std::filesystem;
+    say("  " + of_.written_to + " is the manuscript with these numbers");
+    if (fs::absolute(of_.written_to).parent_path().lexically_normal() !=
+        fs::absolute(fs::path(of_.manuscript)).parent_path().lexically_normal())
+      say(fmt::format("  it names its files from its own folder: put it beside {} to compile it",
+                      of_.manuscript));
   }
 
   void how_to_have_it() {
     if (!of_.written_to.empty())
-      say("  " + of_.written_to + " is the manuscript with these numbers");
+      say_where_written();
     else if (!made_.saves_nothing())
-      say(fmt::format("  bodkin arrange {} --write NEW.bodkin   writes the manuscript with these "
-                      "numbers",
-                      of_.manuscript));
+      say(fmt::format("  to have it so: bodkin arrange {} --write NEW.bodkin", of_.manuscript));
   }
 
   const ArrangeReport &of_;
@@ -258,6 +311,17 @@ std::string runs_json(const Arrangement &made, const Edition &edition) {
   return fmt::format("[{}]", fmt::join(runs, ", "));
 }
 
+// No order can be printed: that is certain.
+std::string none_as_json(const ArrangeReport &report) {
+  return fmt::format(
+      "{{\n  \"order\": null,\n  \"moves\": 0,\n  \"saves\": \"0.00\",\n  \"per_copy\": null,\n"
+      "  \"proved\": true,\n  \"gap\": \"0.00\",\n  \"fewest_moves\": true,\n"
+      "  \"as_written\": null,\n  \"movable\": [{}],\n  \"colour_sides\": {},\n"
+      "  \"colour_for_nothing\": [],\n  \"next_colour\": [],\n  \"next_paper\": [],\n"
+      "  \"runs\": []\n}}\n",
+      fmt::join(report.arrangement.movable, ", "), report.room.colour_sides);
+}
+
 } // namespace
 
 std::string arrangement_as_text(const ArrangeReport &report) { return Report(report).text(); }
@@ -266,8 +330,7 @@ std::string arrangement_as_json(const ArrangeReport &report) {
   const Arrangement &made = report.arrangement;
   const Edition &edition = report.edition;
   if (!made.cheapest)
-    return "{\"order\": null, \"moves\": 0, \"saves\": \"0.00\", \"per_copy\": null, \"proved\": "
-           "true, \"gap\": \"0.00\"}\n";
+    return none_as_json(report);
   const std::vector<int> order(made.cheapest->order.begin() + 1, made.cheapest->order.end());
   std::vector<std::string> sides, papers;
   for (const Extra &extra : report.room.sides)
