@@ -23,12 +23,17 @@ void choose(Choice &choice, std::size_t priced, const PriceStep &step) {
   choice.limits[priced] = {step.fewest, step.most};
 }
 
-// The dearest that one side counts in any run.
+// The dearest that what limits count as one is, in any run or in all of them.
 Nano price_of_side(const Costs &costs, std::size_t priced) {
-  Nano price = 0;
-  for (const RunCosts &run : costs.runs)
-    price = std::max(price, run.side[priced] / run.sides + 1);
-  return price;
+  Nano all = 0, price = 0;
+  std::int64_t sides = 0;
+  for (const RunCosts &run : costs.runs) {
+    all += run.side[priced];
+    sides += run.sides;
+    if (run.sides > 0)
+      price = std::max(price, run.side[priced] / run.sides);
+  }
+  return std::max(price, all / std::max<std::int64_t>(sides, 1)) + 1;
 }
 
 } // namespace

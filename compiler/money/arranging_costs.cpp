@@ -97,7 +97,10 @@ private:
       }
       drawings_.push_back(drawing);
       unit_ = std::gcd(unit_, question_.books[run].printed);
+      all_ += question_.books[run].printed;
     }
+    if (printed_alike())
+      unit_ = all_;
     for (const Sheet &sheet : imposition_.sheets)
       for (const Side &side : sheet.sides)
         if (sheet.piece.empty() && !side.places.empty()) {
@@ -106,6 +109,24 @@ private:
         }
     one_machine_ = machines.size() == 1 && edition_.other_machines.empty();
     unit_ = std::max<std::int64_t>(unit_, 1);
+  }
+
+  // Runs may differ in paper alone.
+  bool printed_alike() const {
+    return std::ranges::all_of(task_.kinds, [](const PageKind &kind) {
+      return std::ranges::all_of(kind.runs, [&](const PageInRun &page) {
+        const PageInRun &first = kind.runs.front();
+        return page.draws == first.draws && page.mode == first.mode &&
+               page.machine == first.machine;
+      });
+    });
+  }
+
+  // A side that is the same in all runs is counted once, in the first.
+  std::int64_t counted_in(std::size_t run) const {
+    if (unit_ == all_)
+      return run == 0 ? 1 : 0;
+    return question_.books[run].printed / unit_;
   }
 
   // Of one mode, in a copy of a run.
@@ -144,7 +165,7 @@ private:
 
   RunCosts of_run(std::size_t run) {
     RunCosts costs;
-    costs.sides = std::max<std::int64_t>(question_.books[run].printed / unit_, 1);
+    costs.sides = counted_in(run);
     for (std::size_t stock = 0; stock < task_.costs.stocks(); ++stock) {
       costs.sheet.push_back(
           stock < edition_.stocks.size()
@@ -267,7 +288,7 @@ private:
   std::size_t machines_ = 1;
   std::vector<Drawing> drawings_; // by run
   std::int64_t sides_ = 0, a_side_ = 1;
-  std::int64_t unit_ = 0; // copies in which all runs can be counted
+  std::int64_t unit_ = 0, all_ = 0; // copies in which all runs can be counted, and all there are
   bool one_machine_ = true;
 };
 

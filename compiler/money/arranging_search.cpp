@@ -50,7 +50,8 @@ std::optional<Arranged> from_layers(const Task &task, OrderSpace &space, Layers 
   }
   if (!sheets_of(task, as_written(task)).empty())
     take_better(best, with_cost(as_written(task), full_cost));
-  best.proved = best.fewest_moves = weigh(task, space, layers, full_cost, effort, best);
+  best.fewest_moves = weigh(task, space, layers, full_cost, effort, best);
+  best.proved = best.fewest_moves || best.cost <= best.bound + no_money;
   return best;
 }
 

@@ -74,6 +74,7 @@ struct Looking {
   bool weigh(Choice &choice) {
     look(choice);
     follow(choice);
+    easier.bound_within(choice, best.cost + no_money);
     for (const Nano part : {64, 16, 4, 1}) {
       if (!open(choice))
         return true;
@@ -111,7 +112,7 @@ bool weigh_steps(const Task &task, OrderSpace &space, Layers &layers, const Full
     if (!choice.settled)
       bound = std::min(bound, choice.bound);
   best.bound = std::max(best.bound, bound);
-  return all || best.cost <= best.bound + no_money;
+  return all;
 }
 
 void take_better(Arranged &best, Arranged other) {

@@ -7,7 +7,8 @@
 
 namespace bodkin::arranging {
 
-// Betters `best` and its bound. False where the work was more than its bounds allow.
+// Betters `best` and its bound. False where the work was more than its bounds allow, and another
+// order may cost less, down to the bound, or as much with fewer moves.
 bool weigh_steps(const Task &task, OrderSpace &space, Layers &layers, const FullCost &full_cost,
                  const Effort &effort, Arranged &best);
 

@@ -64,7 +64,7 @@ enum class Steps { none, by_mode, by_paper };
 struct RunCosts {
   std::vector<Nano> sheet; // by stock
   std::vector<Nano> side;  // (stock × machines + machine) × 2 + mode
-  std::int64_t sides = 1;  // that price steps count for each side of a copy, in the least such unit
+  std::int64_t sides = 1;  // that price steps count for each side of a copy, in a unit of all runs
 };
 
 struct Costs {

@@ -159,7 +159,7 @@ TEST_CASE(
 TEST_CASE("editions of several runs are laid as cheaply, with as few moves, as the best of all "
           "their orders") {
   int printable = 0, differing = 0, better = 0;
-  for (std::uint32_t seed = 1; seed <= 200; ++seed) {
+  for (std::uint32_t seed = 1; seed <= 150; ++seed) {
     CAPTURE(seed);
     const BookInRuns book = book_in_runs(seed);
     std::vector<int> written(static_cast<std::size_t>(book.count) + 1);
@@ -181,9 +181,9 @@ TEST_CASE("editions of several runs are laid as cheaply, with as few moves, as t
     better += least.moves > 0 ? 1 : 0;
   }
   // Enough of each kind that the agreement says something.
-  CHECK(printable > 150);
-  CHECK(differing > 150);
-  CHECK(better > 50);
+  CHECK(printable > 120);
+  CHECK(differing > 120);
+  CHECK(better > 40);
 }
 
 } // namespace bodkin::tests

@@ -101,8 +101,25 @@ std::string BookInRuns::manuscript(const std::vector<int> &order) const {
     const auto page = static_cast<std::size_t>(order[static_cast<std::size_t>(place)]);
     text += fmt::format("page {}{}\n{}", place, asked[page], below[page]);
   }
-  return text;
+  return text + tail;
 }
+
+namespace {
+
+std::string second_machine(RunDice &dice) {
+  return fmt::format("machine attic\n  prints black at {} a side\n  bare 1/4in\n"
+                     "  duplex by machine\n  setup {} a pass\n\n",
+                     dice.cents(1, 9), dice.cents(5, 99));
+}
+
+std::string card(RunDice &dice) {
+  return fmt::format("insert card \"A card\"\n  size quarter-letter\n  folding flat\n  paper {}\n"
+                     "  up {}\n{}  page 1\n    words \"z\" in label\n",
+                     dice.one_in(2) ? "white" : "rose", 1 + dice.below(4),
+                     dice.one_in(2) ? "  only de-luxe\n" : "");
+}
+
+} // namespace
 
 BookInRuns book_in_runs(std::uint32_t seed) {
   RunDice dice{std::mt19937(seed)};
@@ -112,16 +129,19 @@ BookInRuns book_in_runs(std::uint32_t seed) {
   const auto &[folding, count] = forms[static_cast<std::size_t>(dice.below(4))];
   const bool up = std::string_view(folding) != "section-8" && dice.one_in(3);
   book.count = count;
+  const std::string attic = dice.one_in(6) ? second_machine(dice) : "";
   book.head = fmt::format(
-      "edition \"Test\"\n  size {}\n  pages {}\n  folding {}\n{}{}{}  machine copier\n\n"
+      "edition \"Test\"\n  size {}\n  pages {}\n  folding {}\n{}{}{}  machine copier{}\n\n"
       "stock white\n  weight 20 lb bond\n  sheet letter, grain short\n  costs {} a sheet\n"
       "stock rose like white\n  costs {} a sheet\nstock board like white\n  costs {} a "
       "sheet\n\n{}\n"
       "source archive\n  costs {} a sheet\nface typed from \"Courier Prime\"\nstyle label\n  face "
       "typed 9/11\n\n",
       up ? "quarter-letter" : "half-letter", book.count, folding, up ? "  up 2\n" : "",
-      runs_of(dice), own_facts(dice), dice.cents(1, 6), dice.cents(1, 12), dice.cents(1, 12),
-      machine(dice), dice.cents(1, 9));
+      runs_of(dice), own_facts(dice), attic.empty() ? "" : " or attic", dice.cents(1, 6),
+      dice.cents(1, 12), dice.cents(1, 12), machine(dice) + attic, dice.cents(1, 9));
+  if (dice.one_in(4))
+    book.tail = card(dice);
   book.asked.resize(1);
   book.below.resize(1);
   book.stays.resize(1);

@@ -11,7 +11,8 @@ namespace bodkin::tests {
 
 struct BookInRuns {
   int count = 8;
-  std::string head;               // all but the pages
+  std::string head;               // all before the pages
+  std::string tail;               // and after them
   std::vector<std::string> asked; // by page as written: after its number on its line
   std::vector<std::string> below; // and the lines under it
   std::vector<bool> stays;
