@@ -141,8 +141,10 @@ Arrangement arrange(const Edition &edition, const Laid &laid, const std::vector<
   made.cheapest = cheapest_order(
       task, [&](const std::vector<int> &order) { return pricing(order); }, effort);
   made.total = made.total_as_written;
-  if (!made.cheapest)
+  if (!made.cheapest) {
+    made.none_for_sure = !any_order(task);
     return made;
+  }
   made.total = pricing.run_total(made.cheapest->order);
   made.laid = pricing.laid(made.cheapest->order);
   made.runs_as_written = of_each_run(edition, laid);
@@ -163,7 +165,11 @@ Problems arranging_problems(const Edition &edition, const Laid &laid,
       at_odds.push_back(demand);
   Problem problem;
   problem.check = "cannot-arrange";
-  problem.message = "no order of the pages gives every line what it asks for";
+  problem.message =
+      arrangement.none_for_sure
+          ? "no order of the pages gives every line what it asks for"
+          : "no order was found that gives every line what it asks for; there are too "
+            "many to try all";
   problem.why = "one sheet is one paper, one side goes through one machine, and a page that stays, "
                 "or keeps to its neighbours, brings what it asks for to where it lies";
   const auto first =

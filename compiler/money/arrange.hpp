@@ -13,7 +13,8 @@ struct Arrangement {
   std::vector<arranging::Wish> wishes;
   std::vector<arranging::PageBlock> blocks;
   std::vector<int> movable;                    // pages that may move, rising
-  std::optional<arranging::Arranged> cheapest; // none: no order can be printed as it is asked for
+  std::optional<arranging::Arranged> cheapest; // none: no order that can be printed was found
+  bool none_for_sure = false; // where there is no cheapest; else there were too many to try all
   bool printable_as_written = false;
   Exact total_as_written, total;            // of the run
   std::vector<Exact> runs_as_written, runs; // a copy of each of several runs

@@ -30,9 +30,9 @@ public:
       colour();
       how_to_have_it();
     } else {
-      say("  no order gives every line what it asks for; the error says which lines are at odds, "
-          "and");
-      say("  which one to take out");
+      say(made_.none_for_sure
+              ? "  no order gives every line what it asks for; the error says which are at odds"
+              : "  no order was found that gives every line what it asks for");
     }
     return std::move(text_);
   }
@@ -311,15 +311,15 @@ std::string runs_json(const Arrangement &made, const Edition &edition) {
   return fmt::format("[{}]", fmt::join(runs, ", "));
 }
 
-// No order can be printed: that is certain.
 std::string none_as_json(const ArrangeReport &report) {
   return fmt::format(
       "{{\n  \"order\": null,\n  \"moves\": 0,\n  \"saves\": \"0.00\",\n  \"per_copy\": null,\n"
-      "  \"proved\": true,\n  \"gap\": \"0.00\",\n  \"fewest_moves\": true,\n"
-      "  \"as_written\": null,\n  \"movable\": [{}],\n  \"colour_sides\": {},\n"
+      "  \"proved\": {0},\n  \"gap\": \"0.00\",\n  \"fewest_moves\": {0},\n"
+      "  \"as_written\": null,\n  \"movable\": [{1}],\n  \"colour_sides\": {2},\n"
       "  \"colour_for_nothing\": [],\n  \"next_colour\": [],\n  \"next_paper\": [],\n"
       "  \"runs\": []\n}}\n",
-      fmt::join(report.arrangement.movable, ", "), report.room.colour_sides);
+      report.arrangement.none_for_sure, fmt::join(report.arrangement.movable, ", "),
+      report.room.colour_sides);
 }
 
 } // namespace
