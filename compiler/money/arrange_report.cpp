@@ -1,5 +1,6 @@
 #include "money/arrange_report.hpp"
 
+#include "money/arranging_wishes_told.hpp"
 #include "sheet/papers.hpp"
 #include "sheet/speech.hpp"
 
@@ -13,7 +14,6 @@ namespace bodkin {
 namespace {
 
 using arranging::RunBook;
-using arranging::Wish;
 using spoken::pages_listed;
 
 class Report {
@@ -44,68 +44,14 @@ private:
     return money(of_run / Exact(edition_.run->copies)) + " a copy";
   }
 
-  static std::string reason(const Wish &wish, const Sources &sources) {
-    const std::string pages = pages_listed(wish.pages);
-    switch (wish.why) {
-    case Wish::Why::cover:
-      return pages + ": the cover stays";
-    case Wish::Why::spread:
-      return pages + ": a spread" + spoken::on_line(sources, wish.from);
-    case Wish::Why::text:
-      return pages + ": a text runs through them" + spoken::on_line(sources, wish.from);
-    case Wish::Why::broken_text:
-      return pages + ": a text leaps through them and they stay" +
-             spoken::on_line(sources, wish.from);
-    case Wish::Why::piece:
-      return pages + ": a piece goes there" + spoken::on_line(sources, wish.from);
-    case Wish::Why::maker:
-      break;
-    }
-    return pages + ": kept together" + spoken::on_line(sources, wish.from);
-  }
-
-  static bool says_stays(const Wish &wish) { return wish.why == Wish::Why::maker && wish.stays; }
-
-  // The cover stays in any case.
-  bool on_cover_alone(const Wish &wish) const {
-    return wish.why == Wish::Why::maker &&
-           std::ranges::all_of(wish.pages, [&](int page) { return edition_.is_cover(page); });
-  }
-
-  // Pages that say `stays`, together.
-  void stays() {
-    constexpr std::size_t most_lines = 4;
-    std::set<int> pages;
-    std::set<std::uint32_t> lines;
-    for (const Wish &wish : made_.wishes)
-      if (says_stays(wish) && !on_cover_alone(wish)) {
-        pages.insert(wish.pages.begin(), wish.pages.end());
-        if (wish.from.somewhere())
-          lines.insert(static_cast<std::uint32_t>(of_.sources.line_number(wish.from)));
-      }
-    if (pages.empty())
-      return;
-    std::string where;
-    if (lines.size() == 1)
-      where = fmt::format(" (line {})", *lines.begin());
-    else if (lines.size() > most_lines)
-      where = fmt::format(" ({} lines, {} to {})", lines.size(), *lines.begin(), *lines.rbegin());
-    else if (!lines.empty())
-      where = fmt::format(" (lines {})", fmt::join(lines, ", "));
-    say(fmt::format("    {}: {}{}", pages_listed({pages.begin(), pages.end()}),
-                    pages.size() == 1 ? "stays" : "stay", where));
-  }
-
   void who_may_move() {
     if (made_.movable.empty())
       say("  no page may move");
     else
       say(fmt::format("  {} may move", pages_listed(made_.movable)));
     say("  what keeps pages where they are, or together:");
-    for (const Wish &wish : made_.wishes)
-      if (!says_stays(wish) && !on_cover_alone(wish))
-        say("    " + reason(wish, of_.sources));
-    stays();
+    for (const std::string &wish : arranging::told(edition_, made_.wishes, of_.sources))
+      say("    " + wish);
     if (arranging::books_of(edition_).size() > 1)
       say("  all runs have their pages in one order; what counts is what they cost together");
     say("");
@@ -289,66 +235,8 @@ private:
   std::string text_;
 };
 
-std::string amount(const Exact &of_run, const Edition &edition) {
-  return fmt::format("\"{}\"", (of_run / Exact(edition.run->copies)).rounded(2));
-}
-
-std::string extra_json(const Extra &extra, const Edition &edition) {
-  const std::string stock =
-      extra.stock == StockId::none ? "null" : fmt::format("\"{}\"", edition[extra.stock].name);
-  return fmt::format("{{\"pages\": [{}], \"stock\": {}, \"more\": {}}}",
-                     fmt::join(extra.pages, ", "), stock, amount(extra.more, edition));
-}
-
-std::string runs_json(const Arrangement &made, const Edition &edition) {
-  std::vector<std::string> runs;
-  for (std::size_t run = 0; run < made.runs.size(); ++run)
-    runs.push_back(fmt::format(
-        "{{\"name\": \"{}\", \"as_written\": {}, \"per_copy\": \"{}\"}}", edition.runs[run].name,
-        made.printable_as_written ? fmt::format("\"{}\"", made.runs_as_written[run].rounded(2))
-                                  : "null",
-        made.runs[run].rounded(2)));
-  return fmt::format("[{}]", fmt::join(runs, ", "));
-}
-
-std::string none_as_json(const ArrangeReport &report) {
-  return fmt::format(
-      "{{\n  \"order\": null,\n  \"moves\": 0,\n  \"saves\": \"0.00\",\n  \"per_copy\": null,\n"
-      "  \"proved\": {0},\n  \"gap\": \"0.00\",\n  \"fewest_moves\": {0},\n"
-      "  \"as_written\": null,\n  \"movable\": [{1}],\n  \"colour_sides\": {2},\n"
-      "  \"colour_for_nothing\": [],\n  \"next_colour\": [],\n  \"next_paper\": [],\n"
-      "  \"runs\": []\n}}\n",
-      report.arrangement.none_for_sure, fmt::join(report.arrangement.movable, ", "),
-      report.room.colour_sides);
-}
-
 } // namespace
 
 std::string arrangement_as_text(const ArrangeReport &report) { return Report(report).text(); }
-
-std::string arrangement_as_json(const ArrangeReport &report) {
-  const Arrangement &made = report.arrangement;
-  const Edition &edition = report.edition;
-  if (!made.cheapest)
-    return none_as_json(report);
-  const std::vector<int> order(made.cheapest->order.begin() + 1, made.cheapest->order.end());
-  std::vector<std::string> sides, papers;
-  for (const Extra &extra : report.room.sides)
-    sides.push_back(extra_json(extra, edition));
-  for (const Extra &extra : report.room.papers)
-    papers.push_back(extra_json(extra, edition));
-  return fmt::format(
-      "{{\n  \"order\": [{}],\n  \"moves\": {},\n  \"saves\": {},\n  \"per_copy\": {},\n"
-      "  \"proved\": {},\n  \"gap\": {},\n  \"fewest_moves\": {},\n  \"as_written\": {},\n"
-      "  \"movable\": [{}],\n  \"colour_sides\": {},\n  \"colour_for_nothing\": [{}],\n"
-      "  \"next_colour\": [{}],\n  \"next_paper\": [{}],\n  \"runs\": {}\n}}\n",
-      fmt::join(order, ", "), made.cheapest->moves,
-      made.printable_as_written ? amount(made.saved(), edition) : "\"0.00\"",
-      amount(made.total, edition), made.cheapest->proved, amount(made.gap(), edition),
-      made.cheapest->fewest_moves,
-      made.printable_as_written ? amount(made.total_as_written, edition) : "null",
-      fmt::join(made.movable, ", "), report.room.colour_sides, fmt::join(report.room.free, ", "),
-      fmt::join(sides, ", "), fmt::join(papers, ", "), runs_json(made, edition));
-}
 
 } // namespace bodkin
