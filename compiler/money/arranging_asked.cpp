@@ -14,7 +14,8 @@ Question::Question(const AsWritten &of)
 }
 
 bool Question::draws(std::size_t run, int page) const {
-  const auto index = static_cast<std::size_t>(books[run].pages_before + page);
+  const auto index =
+      static_cast<std::size_t>(books[run].pages_before) + static_cast<std::size_t>(page);
   return index < written.draws.size() && written.draws[index];
 }
 

@@ -31,7 +31,7 @@ struct Looking {
   }
 
   bool draws_on(const arranging::RunBook &book, int page) const {
-    const auto index = static_cast<std::size_t>(book.pages_before + page);
+    const auto index = static_cast<std::size_t>(book.pages_before) + static_cast<std::size_t>(page);
     return page <= *edition.page_count && index < draws.size() && draws[index];
   }
 
