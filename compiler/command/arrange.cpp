@@ -54,7 +54,7 @@ int arrange(const Options &options, const Desk &desk) {
     way->problems.push_back(std::move(problem));
   sort_problems(way->problems);
   const ColourRoom room = colour_room(arranging::in_order(edition, order),
-                                      arranging::in_order(draws, order), way->sources);
+                                      arranging::in_order(edition, draws, order), way->sources);
   if (options.write && made.cheapest)
     write_anew(*way, options, made);
   progress.clear();

@@ -1,3 +1,4 @@
+#include "command/help.hpp"
 #include "command/telling.hpp"
 #include "language/vocabulary.hpp"
 #include "problems/checks.hpp"
@@ -140,6 +141,8 @@ int explain(const Options &options, const Desk &desk) {
     text += (text.empty() ? "" : "\n") + *shelf;
   if (const std::string page = language::explanation(options.subject); !page.empty())
     text = page + (text.empty() ? "" : "\n") + text;
+  if (const std::string page = help_about(options.subject); text.empty() && page != help())
+    text = page;
   if (!text.empty()) {
     print(text);
     return 0;

@@ -98,9 +98,20 @@ see. The last page says how to read it all and which lines to type.
     {"arrange", R"(bodkin arrange FILE
 
 Finds the order of pages that costs least, proved, and with the fewest moves: dear sides and
-coloured sheets are shared by the pages that want them. The cover stays; spreads and the pages
-that a text runs through keep together, and so do those that `stays with` names; `stays` keeps a
-page where it is. Tells what it saves, and which pages could have colour for the least more.
+coloured sheets are shared by the pages that want them. Tells what it saves, which pages get which
+number, and which pages could have colour for the least more.
+
+The cover stays. Spreads, and the pages that a text runs through, keep together and in sequence, and
+so do those that `stays with` names; a text that leaps over pages keeps them where they are, as
+`stays` does, and so does a piece that goes on one. A page may turn from left to right.
+
+Every order is priced as `estimate` prices it, with the steps of the whole run. Where copies of
+several runs are printed differently, all have one order, the cheapest for all of them together. In
+a book of very many kinds of page, or one whose machine counts blank sides or asks a fee a pass,
+the proof may be beyond reach; then it says how much less some order might cost.
+
+It does not look at what pages say or which of them should face each other: `stays` says that. It
+moves no page of a wrap or an insert, adds no page, and asks for no other paper or colour.
 
   --json            print it as JSON
   --write FILE      write the manuscript with the new numbers, beside the old one

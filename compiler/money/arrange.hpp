@@ -13,10 +13,12 @@ struct Arrangement {
   std::vector<arranging::Wish> wishes;
   std::vector<arranging::PageBlock> blocks;
   std::vector<int> movable;                    // pages that may move, rising
-  std::optional<arranging::Arranged> cheapest; // none: no order can be printed as it is asked for
+  std::optional<arranging::Arranged> cheapest; // none: no order that can be printed was found
+  bool none_for_sure = false; // where there is no cheapest; else there were too many to try all
   bool printable_as_written = false;
-  Exact total_as_written, total; // of the run
-  Laid laid;                     // in the cheapest order
+  Exact total_as_written, total;            // of the run
+  std::vector<Exact> runs_as_written, runs; // a copy of each of several runs
+  Laid laid;                                // in the cheapest order
 
   bool saves_nothing() const { return cheapest && cheapest->moves == 0; }
   Exact saved() const { return total_as_written - total; } // of the run

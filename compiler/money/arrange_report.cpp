@@ -1,16 +1,19 @@
 #include "money/arrange_report.hpp"
 
+#include "money/arranging_wishes_told.hpp"
 #include "sheet/papers.hpp"
 #include "sheet/speech.hpp"
 
 #include <algorithm>
+#include <filesystem>
 #include <fmt/format.h>
 #include <fmt/ranges.h>
+#include <set>
 
 namespace bodkin {
 namespace {
 
-using arranging::Wish;
+using arranging::RunBook;
 using spoken::pages_listed;
 
 class Report {
@@ -26,6 +29,10 @@ public:
       other_papers();
       colour();
       how_to_have_it();
+    } else {
+      say(made_.none_for_sure
+              ? "  no order gives every line what it asks for; the error says which are at odds"
+              : "  no order was found that gives every line what it asks for");
     }
     return std::move(text_);
   }
@@ -37,46 +44,42 @@ private:
     return money(of_run / Exact(edition_.run->copies)) + " a copy";
   }
 
-  static std::string reason(const Wish &wish, const Sources &sources) {
-    const std::string pages = pages_listed(wish.pages);
-    switch (wish.why) {
-    case Wish::Why::cover:
-      return pages + ": the cover stays";
-    case Wish::Why::spread:
-      return pages + ": a spread" + spoken::on_line(sources, wish.from);
-    case Wish::Why::text:
-      return pages + ": a text runs through them" + spoken::on_line(sources, wish.from);
-    case Wish::Why::broken_text:
-      return pages + ": a text leaps through them and they stay" +
-             spoken::on_line(sources, wish.from);
-    case Wish::Why::piece:
-      return pages + ": a piece goes there" + spoken::on_line(sources, wish.from);
-    case Wish::Why::maker:
-      break;
-    }
-    return pages +
-           (!wish.stays              ? ": kept together"
-            : wish.pages.size() == 1 ? ": stays"
-                                     : ": stay") +
-           spoken::on_line(sources, wish.from);
-  }
-
   void who_may_move() {
     if (made_.movable.empty())
       say("  no page may move");
     else
       say(fmt::format("  {} may move", pages_listed(made_.movable)));
     say("  what keeps pages where they are, or together:");
-    for (const Wish &wish : made_.wishes)
-      say("    " + reason(wish, of_.sources));
+    for (const std::string &wish : arranging::told(edition_, made_.wishes, of_.sources))
+      say("    " + wish);
+    if (arranging::books_of(edition_).size() > 1)
+      say("  all runs have their pages in one order; what counts is what they cost together");
     say("");
+  }
+
+  void each_run() {
+    if (made_.runs.empty())
+      return;
+    std::vector<std::string> runs;
+    for (std::size_t run = 0; run < made_.runs.size(); ++run) {
+      const Exact &before = made_.runs_as_written[run], &now = made_.runs[run];
+      const bool changed = made_.printable_as_written && money(before) != money(now);
+      runs.push_back(fmt::format("{} {} a copy{}", edition_.runs[run].name, money(now),
+                                 changed ? fmt::format(", before {}", money(before)) : ""));
+    }
+    say(fmt::format("  each run       {}", fmt::join(runs, "; ")));
   }
 
   void outcome() {
     const arranging::Arranged &cheapest = *made_.cheapest;
     const std::string found = cheapest.proved ? "no order costs less: proved" : not_proved();
     if (made_.saves_nothing()) {
-      say(fmt::format("  the pages lie well as they are, at {}; {}", a_copy(made_.total), found));
+      say(made_.movable.empty()
+              ? fmt::format("  nothing can be saved; the pages cost {} as they are",
+                            a_copy(made_.total))
+              : fmt::format("  the pages lie well as they are, at {}; {}", a_copy(made_.total),
+                            found));
+      each_run();
       return;
     }
     if (!made_.printable_as_written)
@@ -89,6 +92,7 @@ private:
     if (made_.printable_as_written)
       say(fmt::format("  saves          {}, {} in all", a_copy(made_.saved()),
                       money(made_.saved())));
+    each_run();
     say("");
   }
 
@@ -128,41 +132,73 @@ private:
     return pairs;
   }
 
+  // Said of copies of one run where runs are printed differently.
+  std::string in_run(const std::vector<RunBook> &books, std::size_t run) const {
+    return books.size() < 2 ? "" : fmt::format(" in a copy {}", edition_.runs[run].name);
+  }
+
   // A page that asks for no paper takes that of the sheet it comes to.
   void other_papers() {
-    for (const auto &[was, is] : becoming()) {
-      const Page &page = edition_.pages[static_cast<std::size_t>(was)];
-      const StockId before = of_.as_written.imposition.sheet_of(was).stock;
-      const StockId after = made_.laid.imposition.sheet_of(is).stock;
-      if (!page.asked.stock && page.opened.somewhere() && before != after &&
-          after != *edition_.paper && after != StockId::none && before != StockId::none)
-        say(fmt::format("  page {} comes from {} to {} (as page {}), which it does not ask for",
-                        was, edition_[before].name, edition_[after].name, is));
-    }
+    const std::vector<RunBook> books = arranging::books_of(edition_);
+    for (const auto &[was, is] : becoming())
+      for (std::size_t run = 0; run < books.size(); ++run)
+        other_paper(books, run, was, is);
+  }
+
+  void other_paper(const std::vector<RunBook> &books, std::size_t run, int was, int is) {
+    const RunBook &book = books[run];
+    const Page &page = book.edition->pages[static_cast<std::size_t>(was)];
+    const StockId before = of_.as_written.imposition.sheet_of(book.pages_before + was).stock;
+    const StockId after = made_.laid.imposition.sheet_of(book.pages_before + is).stock;
+    if (!page.asked.stock && page.opened.somewhere() && before != after &&
+        after != *book.edition->paper && after != StockId::none && before != StockId::none)
+      say(fmt::format("  page {} comes from {} to {} (as page {}){}, which it does not ask for",
+                      was, edition_[before].name, edition_[after].name, is, in_run(books, run)));
+  }
+
+  std::string colour_paid(std::size_t run) const {
+    const std::optional<std::uint32_t> only = of_.room.colour_pages.size() < 2
+                                                  ? std::nullopt
+                                                  : std::optional(static_cast<std::uint32_t>(run));
+    const int pages = of_.room.colour_pages[run];
+    const int before = colour_sides(of_.as_written, only), after = colour_sides(made_.laid, only);
+    std::string line =
+        fmt::format("{} colour {} {} {}", pages, pages == 1 ? "page costs" : "pages cost", before,
+                    before == 1 ? "side" : "sides");
+    return before == after ? line : line + fmt::format("; laid so, {}", after);
+  }
+
+  void colour_of_runs() {
+    const std::vector<RunBook> books = arranging::books_of(edition_);
+    std::set<std::string> lines;
+    for (std::size_t run = 0; run < books.size(); ++run)
+      lines.insert(colour_paid(run));
+    for (std::size_t run = 0; run < books.size(); ++run)
+      if (of_.room.colour_pages[run] > 0 && (run == 0 || lines.size() > 1))
+        say(fmt::format("  {}{}", colour_paid(run),
+                        lines.size() > 1 ? in_run(books, run) : std::string()));
   }
 
   void colour() {
     const ColourRoom &room = of_.room;
-    const int before = colour_sides(of_.as_written);
-    if (room.colour_pages > 0) {
-      std::string line = fmt::format(
-          "  {} colour {} {} {} {}", room.colour_pages, room.colour_pages == 1 ? "page" : "pages",
-          room.colour_pages == 1 ? "costs" : "cost", before, before == 1 ? "side" : "sides");
-      if (before != room.colour_sides)
-        line += fmt::format("; laid so, {}", room.colour_sides);
-      say(line);
-    }
-    const std::string so = made_.saves_nothing() ? "" : " (by their new numbers)";
+    colour_of_runs();
+    std::vector<std::string> lines;
     if (!room.free.empty())
-      say(fmt::format("  colour for nothing{}: {}, whose {} paid as colour", so,
-                      pages_listed(room.free), room.free.size() == 1 ? "side is" : "sides are"));
+      lines.push_back(fmt::format("colour for nothing: {}, whose {} paid as colour",
+                                  pages_listed(room.free),
+                                  room.free.size() == 1 ? "side is" : "sides are"));
     for (const Extra &extra : room.sides)
-      say(fmt::format("  the next cheapest colour{}: {}, one side, for {}{}", so,
-                      pages_listed(extra.pages), more(extra.more), others(extra, "side")));
+      lines.push_back(fmt::format("the next cheapest colour: {}, one side, for {}{}",
+                                  pages_listed(extra.pages), more(extra.more),
+                                  others(extra, "side")));
     for (const Extra &extra : room.papers)
-      say(fmt::format("  the next cheapest {}{}: {}, one sheet, for {}{}",
-                      edition_[extra.stock].name, so, pages_listed(extra.pages), more(extra.more),
-                      others(extra, "sheet")));
+      lines.push_back(fmt::format("the next cheapest {}: {}, one sheet, for {}{}",
+                                  edition_[extra.stock].name, pages_listed(extra.pages),
+                                  more(extra.more), others(extra, "sheet")));
+    if (!made_.saves_nothing() && !lines.empty())
+      say("  by their new numbers:");
+    for (const std::string &line : lines)
+      say((made_.saves_nothing() ? "  " : "    ") + line);
   }
 
   std::string more(const Exact &of_run) const {
@@ -174,17 +210,23 @@ private:
   static std::string others(const Extra &extra, std::string_view what) {
     if (extra.as_cheap == 0)
       return "";
-    return fmt::format("; {} other {}{} as much", extra.as_cheap, what,
-                       extra.as_cheap == 1 ? " costs" : "s cost");
+    return fmt::format(", as {} other {}{}", extra.as_cheap, what, extra.as_cheap == 1 ? "" : "s");
+  }
+
+  void say_where_written() {
+    namespace fs = std::filesystem;
+    say("  " + of_.written_to + " is the manuscript with these numbers");
+    if (fs::absolute(of_.written_to).parent_path().lexically_normal() !=
+        fs::absolute(fs::path(of_.manuscript)).parent_path().lexically_normal())
+      say(fmt::format("  it names its files from its own folder: put it beside {} to compile it",
+                      of_.manuscript));
   }
 
   void how_to_have_it() {
     if (!of_.written_to.empty())
-      say("  " + of_.written_to + " is the manuscript with these numbers");
+      say_where_written();
     else if (!made_.saves_nothing())
-      say(fmt::format("  bodkin arrange {} --write NEW.bodkin   writes the manuscript with these "
-                      "numbers",
-                      of_.manuscript));
+      say(fmt::format("  to have it so: bodkin arrange {} --write NEW.bodkin", of_.manuscript));
   }
 
   const ArrangeReport &of_;
@@ -193,45 +235,8 @@ private:
   std::string text_;
 };
 
-std::string amount(const Exact &of_run, const Edition &edition) {
-  return fmt::format("\"{}\"", (of_run / Exact(edition.run->copies)).rounded(2));
-}
-
-std::string extra_json(const Extra &extra, const Edition &edition) {
-  const std::string stock =
-      extra.stock == StockId::none ? "null" : fmt::format("\"{}\"", edition[extra.stock].name);
-  return fmt::format("{{\"pages\": [{}], \"stock\": {}, \"more\": {}}}",
-                     fmt::join(extra.pages, ", "), stock, amount(extra.more, edition));
-}
-
 } // namespace
 
 std::string arrangement_as_text(const ArrangeReport &report) { return Report(report).text(); }
-
-std::string arrangement_as_json(const ArrangeReport &report) {
-  const Arrangement &made = report.arrangement;
-  const Edition &edition = report.edition;
-  if (!made.cheapest)
-    return "{\"order\": null, \"moves\": 0, \"saves\": \"0.00\", \"per_copy\": null, \"proved\": "
-           "true, \"gap\": \"0.00\"}\n";
-  const std::vector<int> order(made.cheapest->order.begin() + 1, made.cheapest->order.end());
-  std::vector<std::string> sides, papers;
-  for (const Extra &extra : report.room.sides)
-    sides.push_back(extra_json(extra, edition));
-  for (const Extra &extra : report.room.papers)
-    papers.push_back(extra_json(extra, edition));
-  return fmt::format(
-      "{{\n  \"order\": [{}],\n  \"moves\": {},\n  \"saves\": {},\n  \"per_copy\": {},\n"
-      "  \"proved\": {},\n  \"gap\": {},\n  \"fewest_moves\": {},\n  \"as_written\": {},\n"
-      "  \"movable\": [{}],\n  \"colour_sides\": {},\n  \"colour_for_nothing\": [{}],\n"
-      "  \"next_colour\": [{}],\n  \"next_paper\": [{}]\n}}\n",
-      fmt::join(order, ", "), made.cheapest->moves,
-      made.printable_as_written ? amount(made.saved(), edition) : "\"0.00\"",
-      amount(made.total, edition), made.cheapest->proved, amount(made.gap(), edition),
-      made.cheapest->fewest_moves,
-      made.printable_as_written ? amount(made.total_as_written, edition) : "null",
-      fmt::join(made.movable, ", "), report.room.colour_sides, fmt::join(report.room.free, ", "),
-      fmt::join(sides, ", "), fmt::join(papers, ", "));
-}
 
 } // namespace bodkin

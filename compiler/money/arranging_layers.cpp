@@ -47,7 +47,7 @@ void Layers::look_back() {
   std::vector<Step> steps;
   for (std::size_t at = space_.places(); at-- > 0;) {
     Layer &layer = layers_[at];
-    layer.rest.resize(layer.nodes.size());
+    layer.rest.assign(layer.nodes.size(), Rest{});
     for (std::size_t i = 0; i < layer.nodes.size(); ++i) {
       space_.steps(at, layer.nodes[i], steps);
       for (const Step &step : steps)

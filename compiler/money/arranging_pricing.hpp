@@ -1,7 +1,7 @@
 // What the estimate says of an order of pages.
 #pragma once
 
-#include "edition/edition.hpp"
+#include "money/arranging_books.hpp"
 #include "money/arranging_search.hpp"
 #include "money/bill.hpp"
 #include "money/charged.hpp"
@@ -16,12 +16,11 @@ struct AsWritten {
   const Sources &sources;
 };
 
-// The edition with its pages in another order: page p is order[p] as written.
-Edition in_order(Edition edition, const std::vector<int> &order);
-std::vector<bool> in_order(const std::vector<bool> &draws, const std::vector<int> &order);
-
 // Whole billionths, rounded down.
 Nano nano(const Exact &money);
+
+// Whether pages bear the number of their copy: such sheets are a pass of their own.
+bool bears_numbers(const Imposition &imposition);
 
 // Lays and prices one order after another, as the estimate would.
 class Pricing {
@@ -35,7 +34,7 @@ public:
 private:
   Stretch stretch(const std::vector<int> &order) const;
   const AsWritten &written_;
-  Edition light_; // without what stands on its pages, unless work on them is priced by the sheet
+  Edition light_; // without what stands on its pages, unless that is work or a number that counts
   bool work_by_sheet_ = false;
   std::vector<Job> jobs_;
 };

@@ -1,8 +1,8 @@
 #include "money/arranging_search.hpp"
 
 #include "money/arranging_layers.hpp"
-#include "money/arranging_outcomes.hpp"
 #include "money/arranging_steps.hpp"
+#include "money/arranging_weighing.hpp"
 #include "money/arranging_wide.hpp"
 
 #include <algorithm>
@@ -25,6 +25,14 @@ bool has_steps(const Task &task) {
          std::ranges::any_of(task.price_steps, [](const auto &steps) { return steps.size() > 1; });
 }
 
+bool weigh(const Task &task, OrderSpace &space, Layers &layers, const FullCost &full_cost,
+           const Effort &effort, Arranged &best) {
+  return !task.sheets_matter && has_steps(task)
+             ? weigh_steps(task, space, layers, full_cost, effort, best)
+             : weigh_outcomes(whole_choice(task), space, layers, full_cost, effort,
+                              best.cost + no_money, best);
+}
+
 // Every order that can be printed is a walk through whole layers.
 std::optional<Arranged> from_layers(const Task &task, OrderSpace &space, Layers &layers,
                                     const FullCost &full_cost, const Effort &effort) {
@@ -33,42 +41,17 @@ std::optional<Arranged> from_layers(const Task &task, OrderSpace &space, Layers 
   const Nano bound = task.beside + layers.from_start().cost;
   Arranged best = with_cost(space.order_of(layers.best()), full_cost);
   best.bound = bound;
+  // Whatever else costs as little does so by lower prices too, and moves no fewer pages: but for
+  // what was rounded down.
   if (best.cost <= bound + no_money) {
-    const bool by_steps = !task.sheets_matter && has_steps(task);
-    best.proved = best.fewest_moves =
-        by_steps ? weigh_steps(task, space, layers, full_cost, effort, best)
-                 : weigh_outcomes(task, space, layers, full_cost, effort, best);
+    best.proved = true;
+    best.fewest_moves = task.in_whole_nanos || weigh(task, space, layers, full_cost, effort, best);
     return best;
   }
   if (!sheets_of(task, as_written(task)).empty())
     take_better(best, with_cost(as_written(task), full_cost));
-  best.proved = best.fewest_moves = weigh_outcomes(task, space, layers, full_cost, effort, best);
-  return best;
-}
-
-std::optional<Arranged> from_wide_walk(const Task &task, OrderSpace &space,
-                                       const FullCost &full_cost, const Effort &effort) {
-  std::optional<Arranged> best;
-  Nano most = std::numeric_limits<Nano>::max() - 1;
-  if (!sheets_of(task, as_written(task)).empty()) {
-    best = with_cost(as_written(task), full_cost);
-    most = best->cost + no_money;
-  }
-  const WideWalk walk = walk_wide(task, space, most, effort);
-  if (walk.arrived) {
-    Arranged found = with_cost(space.order_of(walk.layings), full_cost);
-    if (best)
-      take_better(*best, std::move(found));
-    else
-      best = std::move(found);
-  }
-  if (!best)
-    return best;
-  best->bound = walk.bound;
-  if (walk.all_followed)
-    best->bound = std::max(best->bound, walk.arrived ? walk.cost : best->cost);
-  best->bound = std::min(best->bound, best->cost);
-  best->proved = best->cost <= best->bound + no_money;
+  best.fewest_moves = weigh(task, space, layers, full_cost, effort, best);
+  best.proved = best.fewest_moves || best.cost <= best.bound + no_money;
   return best;
 }
 
@@ -93,7 +76,7 @@ std::optional<Arranged> cheapest_order(const Task &task, const FullCost &full_co
   OrderSpace space(task);
   Layers layers(space, effort.nodes);
   return layers.whole() ? from_layers(task, space, layers, full_cost, effort)
-                        : from_wide_walk(task, space, full_cost, effort);
+                        : walk_wide(task, space, full_cost, effort);
 }
 
 } // namespace bodkin::arranging

@@ -14,7 +14,7 @@ constexpr std::uint32_t unknown = 0xfffffffe;
 OrderSpace::OrderSpace(const Task &task)
     : task_(task), costs_(&task.costs), fixed_(task.places.size(), -1),
       written_group_(task.places.size(), -1), rank_(task.places.size()) {
-  id_of_use({});
+  id_of_use(task.empty_sheet());
   id_of_taken({});
   gather_groups();
   for (int place = 1; place <= task.pages(); ++place)

@@ -1,62 +1,13 @@
 #include "money/arranging_steps.hpp"
 
-#include "money/arranging_outcomes.hpp"
+#include "money/arranging_alone.hpp"
+#include "money/arranging_weighing.hpp"
 
 #include <algorithm>
 #include <limits>
 
 namespace bodkin::arranging {
 namespace {
-
-// One step for each machine and mode, as a task with those prices.
-struct Choice {
-  Task task;
-  std::vector<SideLimits> limits;
-  std::vector<Nano> eased; // the price on each side, by machine × 2 + mode
-  Nano bound = 0;
-  bool settled = false; // the estimate says of its cheapest order what its prices say
-};
-
-void price_side(Costs &costs, std::size_t priced, Nano more) {
-  const std::size_t of_a_stock = costs.machines() * 2;
-  for (std::size_t i = priced; i < costs.side.size(); i += of_a_stock)
-    costs.side[i] += more;
-}
-
-void choose(Choice &choice, std::size_t priced, const PriceStep &step) {
-  price_side(choice.task.costs, priced, step.side - choice.task.costs.side[priced]);
-  choice.task.beside += step.beside;
-  choice.limits[priced] = {step.fewest, step.most};
-}
-
-std::vector<Choice> choices_of(const Task &task) {
-  constexpr std::int64_t any = std::numeric_limits<std::int64_t>::max();
-  const std::size_t modes = task.costs.machines() * 2;
-  std::vector<Choice> choices{{task, std::vector<SideLimits>(modes, SideLimits{0, any}),
-                               std::vector<Nano>(modes, 0), 0, false}};
-  for (std::size_t priced = 0; priced < modes; ++priced) {
-    if (task.price_steps[priced].size() < 2)
-      continue;
-    std::vector<Choice> more;
-    for (const Choice &choice : choices)
-      for (const PriceStep &step : task.price_steps[priced]) {
-        more.push_back(choice);
-        choose(more.back(), priced, step);
-      }
-    choices = std::move(more);
-  }
-  return choices;
-}
-
-// Sides of one copy by machine × 2 + mode.
-std::vector<std::int64_t> counts_of(const Task &task, const std::vector<int> &order) {
-  std::vector<std::int64_t> counts(task.costs.machines() * 2);
-  for (const SheetUse &use : sheets_of(task, order))
-    for (const SheetSide &side : use.sides)
-      if (side.printed)
-        ++counts[static_cast<std::size_t>(side.machine) * 2 + static_cast<std::size_t>(side.mode)];
-  return counts;
-}
 
 struct Looking {
   const Task &task;
@@ -65,29 +16,22 @@ struct Looking {
   const FullCost &full_cost;
   const Effort &effort;
   Arranged &best;
+  EasierQuestions easier;
+  Costs eased{}; // that the space is priced by
   std::size_t looks = 0;
 
   // The cheapest order by the choice's prices as they are eased now.
-  std::vector<int> look(Choice &choice, Costs &eased) {
+  std::vector<int> look(Choice &choice) {
     ++looks;
-    eased = choice.task.costs;
-    Nano beside = choice.task.beside;
-    for (std::size_t priced = 0; priced < choice.eased.size(); ++priced) {
-      const Nano price = choice.eased[priced];
-      if (price == 0)
-        continue;
-      price_side(eased, priced, price);
-      beside -= price * (price < 0 ? choice.limits[priced].fewest : choice.limits[priced].most);
-    }
+    eased = choice.eased_costs();
     space.price_by(eased);
     layers.look_back();
-    choice.bound = std::max(choice.bound, beside + layers.from_start().cost);
+    choice.bound = std::max(choice.bound, choice.eased_beside() + layers.from_start().cost);
     return space.order_of(layers.best());
   }
 
   void first_look(Choice &choice) {
-    Costs eased;
-    Arranged found = with_cost(look(choice, eased), full_cost);
+    Arranged found = with_cost(look(choice), full_cost);
     choice.settled = found.cost <= choice.bound + no_money;
     take_better(best, std::move(found));
   }
@@ -96,62 +40,51 @@ struct Looking {
     return !choice.settled && choice.bound <= best.cost + no_money;
   }
 
-  // By halves, for each machine and mode whose count lies past its limits.
+  // From where the sides alone are best, in a few looks at the whole.
   void tighten(Choice &choice) {
-    std::vector<Nano> least(choice.eased.size()), most(choice.eased.size());
-    for (std::size_t priced = 0; priced < least.size(); ++priced)
-      if (task.price_steps[priced].size() > 1) {
-        least[priced] = -choice.task.costs.side[priced];
-        most[priced] = choice.task.costs.side[priced] * 2;
-      }
-    Choice kept = choice;
-    for (int i = 0; i < 6 && open(kept) && looks < effort.looks; ++i) {
-      Costs eased;
-      Choice tried = choice;
-      tried.bound = std::numeric_limits<Nano>::min();
-      const std::vector<int> order = look(tried, eased);
+    constexpr int most_tried = 4;
+    easier.tighten(choice);
+    Easing easing(task, choice);
+    std::vector<Nano> kept = choice.eased;
+    Nano kept_bound = std::numeric_limits<Nano>::min();
+    for (int i = 0; i < most_tried && open(choice) && looks < effort.looks; ++i) {
+      const std::vector<int> order = look(choice);
       take_better(best, with_cost(order, full_cost));
-      if (tried.bound > kept.bound)
-        kept.bound = tried.bound, kept.eased = tried.eased;
-      if (!ease(choice, counts_of(task, order), least, most))
+      if (const Nano bound = choice.eased_beside() + layers.from_start().cost; bound > kept_bound)
+        kept_bound = bound, kept = choice.eased;
+      if (!easing.ease(choice, counts_of(task, order), layers.from_start().cost))
         break;
     }
-    choice = kept;
+    choice.eased = kept;
   }
 
-  static bool ease(Choice &choice, const std::vector<std::int64_t> &counts,
-                   std::vector<Nano> &least, std::vector<Nano> &most) {
-    bool changed = false;
-    for (std::size_t priced = 0; priced < counts.size(); ++priced) {
-      const SideLimits &limits = choice.limits[priced];
-      Nano &price = choice.eased[priced];
-      if (counts[priced] < limits.fewest)
-        most[priced] = price;
-      else if (counts[priced] > limits.most)
-        least[priced] = price;
-      else if (price != 0)
-        (price < 0 ? least : most)[priced] = price;
-      else
-        continue;
-      const Nano next = least[priced] + (most[priced] - least[priced]) / 2;
-      changed = changed || next != price;
-      price = next;
-    }
-    return changed;
+  // The most promising alone, to know early what the choice may cost.
+  void follow(const Choice &choice) {
+    const auto rest = [&](std::size_t at, const Node &node) { return layers.rest(at, node).cost; };
+    FollowingBounds bounds;
+    bounds.most = best.cost + no_money;
+    bounds.at_each = effort.wide_nodes / 10;
+    const Following following(choice, space, rest, bounds);
+    if (!following.arrived().empty())
+      take_better(best, with_cost(following.order_of(following.arrived().front()), full_cost));
   }
 
+  // Up to a little above the bound first, where there are few outcomes: one that is found there
+  // makes it easy to say that nothing else is cheaper.
   bool weigh(Choice &choice) {
-    Costs eased;
-    Task as_eased = choice.task;
-    const Nano without = choice.task.beside;
-    look(choice, eased);
-    as_eased.costs = eased;
-    as_eased.beside = without;
-    for (std::size_t priced = 0; priced < choice.eased.size(); ++priced)
-      if (const Nano price = choice.eased[priced]; price != 0)
-        as_eased.beside -=
-            price * (price < 0 ? choice.limits[priced].fewest : choice.limits[priced].most);
-    return weigh_outcomes(as_eased, space, layers, full_cost, effort, best, choice.limits);
+    look(choice);
+    follow(choice);
+    easier.bound_within(choice, best.cost + no_money);
+    for (const Nano part : {64, 16, 4, 1}) {
+      if (!open(choice))
+        return true;
+      const Nano most = choice.bound + (best.cost - choice.bound) / part + no_money;
+      if (!weigh_outcomes(choice, space, layers, full_cost, effort, most, best))
+        return false;
+      choice.bound = std::max(choice.bound, std::min(most, best.cost));
+      choice.settled = most >= best.cost + no_money;
+    }
+    return choice.settled;
   }
 };
 
@@ -159,24 +92,27 @@ struct Looking {
 
 bool weigh_steps(const Task &task, OrderSpace &space, Layers &layers, const FullCost &full_cost,
                  const Effort &effort, Arranged &best) {
-  Looking looking{task, space, layers, full_cost, effort, best};
+  Looking looking{task, space, layers, full_cost, effort, best, {task, space, effort}};
   std::vector<Choice> choices = choices_of(task);
   for (Choice &choice : choices)
-    looking.first_look(choice);
+    choice.bound = looking.easier.bound(choice);
   std::ranges::stable_sort(choices, {}, &Choice::bound);
   bool all = true;
-  Nano bound = std::numeric_limits<Nano>::max();
   for (Choice &choice : choices) {
     if (looking.open(choice))
+      looking.first_look(choice);
+    if (looking.open(choice))
       looking.tighten(choice);
-    if (looking.open(choice) && !looking.weigh(choice)) {
-      all = false;
-      bound = std::min(bound, choice.bound);
-    }
+    if (looking.open(choice))
+      all = looking.weigh(choice) && all;
   }
   space.price_by(task.costs);
-  best.bound = std::max(best.bound, std::min(bound, best.cost));
-  return all || best.cost <= best.bound + no_money;
+  Nano bound = best.cost;
+  for (const Choice &choice : choices)
+    if (!choice.settled)
+      bound = std::min(bound, choice.bound);
+  best.bound = std::max(best.bound, bound);
+  return all;
 }
 
 void take_better(Arranged &best, Arranged other) {

@@ -1,8 +1,5 @@
-// Price steps: each choice of steps that a run may reach is a question with one price for each kind
-// of side, and with limits for how many there are. The limits are eased by a price on each side
-// beyond or below them (Lagrange's multipliers: a lower bound for any price that is chosen, as any
-// textbook of optimisation has it); where the bound still leaves room, outcomes within the limits
-// are weighed.
+// Price steps in a book whose nodes are all kept: for each choice of steps the bound is tightened,
+// and where it still leaves room, outcomes within the limits are weighed.
 #pragma once
 
 #include "money/arranging_layers.hpp"
@@ -10,7 +7,8 @@
 
 namespace bodkin::arranging {
 
-// Betters `best` and its bound. False where the work was more than its bounds allow.
+// Betters `best` and its bound. False where the work was more than its bounds allow, and another
+// order may cost less, down to the bound, or as much with fewer moves.
 bool weigh_steps(const Task &task, OrderSpace &space, Layers &layers, const FullCost &full_cost,
                  const Effort &effort, Arranged &best);
 

@@ -4,44 +4,81 @@
 
 namespace bodkin::arranging {
 
-bool add_page(SheetUse &use, const PageKind &page, int side_number) {
-  SheetSide &side = use.sides[static_cast<std::size_t>(side_number)];
-  if (page.stock != unasked && use.stock != unasked && page.stock != use.stock)
+namespace {
+
+bool add_page(SheetInRun &sheet, const PageInRun &page, std::size_t side_number) {
+  SheetSide &side = sheet.sides[side_number];
+  if (page.stock != unasked && sheet.stock != unasked && page.stock != sheet.stock)
     return false;
   if (page.machine != unasked && side.machine != unasked && page.machine != side.machine)
     return false;
-  use.stock = std::max(use.stock, page.stock);
+  sheet.stock = std::max(sheet.stock, page.stock);
   side.machine = std::max(side.machine, page.machine);
   side.printed = side.printed || page.draws;
   side.mode = std::max(side.mode, page.mode);
+  side.numbered = side.numbered || page.numbered;
   side.works |= page.works;
   return true;
 }
 
-bool settle(SheetUse &use, const SheetDefaults &defaults, const Costs &costs) {
-  if (use.stock == unasked)
-    use.stock = defaults.stock;
-  for (std::size_t side = 0; side < 2; ++side)
-    if (use.sides[side].machine == unasked)
-      use.sides[side].machine = defaults.machine[side];
-  if (!use.sides[0].printed || !use.sides[1].printed)
+bool can_be_printed(const SheetInRun &sheet, const Costs &costs) {
+  if (!sheet.sides[0].printed || !sheet.sides[1].printed)
     return true;
-  const int machine = use.sides[0].machine;
-  return !costs.prints_one_side[static_cast<std::size_t>(use.stock)] &&
-         !(machine == use.sides[1].machine && costs.turns_none[static_cast<std::size_t>(machine)]);
+  const int machine = sheet.sides[0].machine;
+  return !costs.prints_one_side[static_cast<std::size_t>(sheet.stock)] &&
+         !(machine == sheet.sides[1].machine &&
+           costs.turns_none[static_cast<std::size_t>(machine)]);
+}
+
+Nano work_on(const SheetInRun &sheet, const Costs &costs) {
+  Nano cost = 0;
+  for (std::size_t work = 0; work < costs.work_on_sheet.size(); ++work) {
+    const std::uint32_t bit = 1U << work;
+    const bool front = (sheet.sides[0].works & bit) != 0;
+    const bool back = (sheet.sides[1].works & bit) != 0;
+    cost += (front || back ? costs.work_on_sheet[work] : 0) +
+            ((front ? 1 : 0) + (back ? 1 : 0)) * costs.work_on_side[work];
+  }
+  return cost;
+}
+
+} // namespace
+
+bool add_page(SheetUse &use, const PageKind &page, int side) {
+  for (std::size_t run = 0; run < use.runs.size(); ++run)
+    if (!add_page(use.runs[run], page.runs[run], static_cast<std::size_t>(side)))
+      return false;
+  use.differs = use.differs || page.differs;
+  return true;
+}
+
+bool settle(SheetUse &use, const SheetDefaults &defaults, const Costs &costs) {
+  for (std::size_t run = 0; run < use.runs.size(); ++run) {
+    SheetInRun &sheet = use.runs[run];
+    if (sheet.stock == unasked)
+      sheet.stock = defaults.stocks[run];
+    for (std::size_t side = 0; side < 2; ++side)
+      if (sheet.sides[side].machine == unasked)
+        sheet.sides[side].machine = defaults.machine[side];
+    if (!can_be_printed(sheet, costs))
+      return false;
+    const SheetInRun &first = use.runs.front();
+    use.differs = use.differs || sheet.stock != first.stock ||
+                  sheet.sides[0].machine != first.sides[0].machine ||
+                  sheet.sides[1].machine != first.sides[1].machine;
+  }
+  return true;
 }
 
 Nano cost_of(const SheetUse &settled, const Costs &costs) {
-  Nano cost = costs.sheet[static_cast<std::size_t>(settled.stock)];
-  for (const SheetSide &side : settled.sides)
-    if (side.printed)
-      cost += costs.of_side(settled.stock, side.machine, side.mode);
-  for (std::size_t work = 0; work < costs.work_on_sheet.size(); ++work) {
-    const std::uint32_t bit = 1U << work;
-    const bool front = (settled.sides[0].works & bit) != 0;
-    const bool back = (settled.sides[1].works & bit) != 0;
-    cost += (front || back ? costs.work_on_sheet[work] : 0) +
-            ((front ? 1 : 0) + (back ? 1 : 0)) * costs.work_on_side[work];
+  Nano cost = 0;
+  for (std::size_t run = 0; run < settled.runs.size(); ++run) {
+    const SheetInRun &sheet = settled.runs[run];
+    cost += costs.runs[run].sheet[static_cast<std::size_t>(sheet.stock)];
+    for (const SheetSide &side : sheet.sides)
+      if (side.printed)
+        cost += costs.runs[run].side[costs.of_side(sheet.stock, side.machine, side.mode)];
+    cost += work_on(sheet, costs);
   }
   return cost;
 }
@@ -50,7 +87,7 @@ std::vector<SheetUse> sheets_of(const Task &task, const std::vector<int> &order)
   std::vector<int> kind_of(order.size());
   for (const MovingBlock &block : task.blocks)
     std::ranges::copy(block.kinds, kind_of.begin() + block.first);
-  std::vector<SheetUse> uses(task.sheets.size());
+  std::vector<SheetUse> uses(task.sheets.size(), task.empty_sheet());
   for (std::size_t page = 1; page < order.size(); ++page) {
     const PagePlaceInBook &place = task.places[page];
     const auto kind = static_cast<std::size_t>(kind_of[static_cast<std::size_t>(order[page])]);

@@ -11,6 +11,7 @@
 #include <array>
 #include <compare>
 #include <cstdint>
+#include <limits>
 #include <vector>
 
 namespace bodkin::arranging {
@@ -18,14 +19,22 @@ namespace bodkin::arranging {
 using Nano = std::int64_t;
 inline constexpr int unasked = -1;
 inline constexpr std::size_t most_works = 16;
+inline constexpr std::int64_t no_limit = std::numeric_limits<std::int64_t>::max();
 
-// Stocks and machines are indices into Costs.
-struct PageKind {
+// A page as the copies of one run have it. Stocks and machines are indices into Costs.
+struct PageInRun {
   bool draws = false;
   Mode mode = Mode::black; // black where it draws nothing
   int stock = unasked, machine = unasked;
-  int shape = 0;           // pages of one size may change places
+  bool numbered = false;   // bears its copy's number; told only where it matters, as below
   std::uint32_t works = 0; // by bit: work priced by the sheet or side
+  auto operator<=>(const PageInRun &) const = default;
+};
+
+struct PageKind {
+  std::vector<PageInRun> runs; // one, or one for each run that is printed otherwise
+  int shape = 0;               // pages of one size may change places
+  bool differs = false; // from run to run; told only where it matters which sheets are made apart
   auto operator<=>(const PageKind &) const = default;
 };
 
@@ -43,7 +52,7 @@ struct PagePlaceInBook {
 };
 
 struct SheetDefaults {
-  int stock = 0;
+  std::vector<int> stocks; // by run
   std::array<int, 2> machine{};
 };
 
@@ -51,26 +60,52 @@ struct SheetDefaults {
 // and mode, or how many of each paper too.
 enum class Steps { none, by_mode, by_paper };
 
+// Of all copies of one run together.
+struct RunCosts {
+  std::vector<Nano> sheet; // by stock
+  std::vector<Nano> side;  // (stock × machines + machine) × 2 + mode
+  std::int64_t sides = 1;  // that price steps count for each side of a copy, in a unit of all runs
+};
+
 struct Costs {
-  std::vector<Nano> sheet;           // by stock
+  std::vector<RunCosts> runs;
   std::vector<bool> prints_one_side; // by stock
   std::vector<bool> turns_none;      // by machine: it cannot print the other side
-  std::vector<Nano> side;            // (stock × machines + machine) × 2 + mode
   std::vector<Steps> steps;          // machine × 2 + mode
   std::vector<Nano> work_on_sheet, work_on_side;
+  std::size_t stocks() const { return prints_one_side.size(); }
   std::size_t machines() const { return turns_none.size(); }
-  Nano of_side(int stock, int machine, Mode mode) const {
-    return side[(static_cast<std::size_t>(stock) * machines() + static_cast<std::size_t>(machine)) *
-                    2 +
-                static_cast<std::size_t>(mode)];
+  std::size_t of_side(int stock, int machine, Mode mode) const {
+    return (static_cast<std::size_t>(stock) * machines() + static_cast<std::size_t>(machine)) * 2 +
+           static_cast<std::size_t>(mode);
   }
 };
 
-// The price of sides of one machine and mode where a copy of the book has so many of them.
+// The price of sides of one machine and mode where all runs have so many of them.
 struct PriceStep {
-  std::int64_t fewest = 0, most = 0;
-  Nano side = 0;
-  Nano beside = 0; // what the sides of pieces cost more than at the least price
+  std::int64_t fewest = 0, most = 0; // as RunCosts::sides counts them
+  std::vector<Nano> side;            // by run
+  Nano beside = 0;                   // what the sides of pieces cost more than at the least price
+};
+
+// What one sheet is in an order.
+struct SheetSide {
+  int machine = unasked; // asked by a page of it, until the sheet is settled
+  bool printed = false;
+  Mode mode = Mode::black;
+  bool numbered = false;
+  std::uint32_t works = 0;
+  auto operator<=>(const SheetSide &) const = default;
+};
+struct SheetInRun {
+  int stock = unasked;
+  std::array<SheetSide, 2> sides;
+  auto operator<=>(const SheetInRun &) const = default;
+};
+struct SheetUse {
+  std::vector<SheetInRun> runs;
+  bool differs = false; // made for each run by itself
+  auto operator<=>(const SheetUse &) const = default;
 };
 
 struct Task {
@@ -82,23 +117,11 @@ struct Task {
   Nano beside = 0; // what no order changes
   // Machine × 2 + mode: the steps that a run may reach, where there are several of them.
   std::vector<std::vector<PriceStep>> price_steps;
+  bool in_whole_nanos = true; // no price above is rounded down
   // Whether an order's cost hangs on which sides share a sheet, and not on counts alone.
   bool sheets_matter = false;
   int pages() const { return static_cast<int>(places.size()) - 1; }
-};
-
-// What one sheet is in an order.
-struct SheetSide {
-  int machine = unasked; // asked by a page of it, until the sheet is settled
-  bool printed = false;
-  Mode mode = Mode::black;
-  std::uint32_t works = 0;
-  auto operator<=>(const SheetSide &) const = default;
-};
-struct SheetUse {
-  int stock = unasked;
-  std::array<SheetSide, 2> sides;
-  auto operator<=>(const SheetUse &) const = default;
+  SheetUse empty_sheet() const { return {std::vector<SheetInRun>(costs.runs.size()), false}; }
 };
 
 // Adds a page to a sheet; false where it asks for another paper or machine than the pages there.

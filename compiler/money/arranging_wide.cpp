@@ -1,235 +1,110 @@
 #include "money/arranging_wide.hpp"
 
+#include "money/arranging_alone.hpp"
+#include "money/arranging_following.hpp"
+#include "money/arranging_steps.hpp"
+
 #include <algorithm>
-#include <memory>
+#include <limits>
+#include <numeric>
 
 namespace bodkin::arranging {
 namespace {
 
-enum class Only { sides, papers };
+constexpr Nano dear = std::numeric_limits<Nano>::max() / 4;
 
-PageKind alone(const PageKind &kind, Only only) {
-  PageKind left;
-  left.shape = kind.shape;
-  if (only == Only::papers) {
-    left.stock = kind.stock;
-    return left;
-  }
-  left.draws = kind.draws;
-  left.mode = kind.mode;
-  left.machine = kind.machine;
-  return left;
-}
-
-Costs alone(const Costs &costs, Only only) {
-  Costs left = costs;
-  left.work_on_sheet.clear();
-  left.work_on_side.clear();
-  std::fill(left.prints_one_side.begin(), left.prints_one_side.end(), false);
-  std::fill(left.turns_none.begin(), left.turns_none.end(), false);
-  if (only == Only::papers) {
-    std::ranges::fill(left.side, 0);
-    return left;
-  }
-  std::ranges::fill(left.sheet, 0);
-  const std::size_t of_a_stock = costs.machines() * 2;
-  for (std::size_t i = 0; i < of_a_stock; ++i) {
-    Nano least = costs.side[i];
-    for (std::size_t j = i; j < costs.side.size(); j += of_a_stock)
-      least = std::min(least, costs.side[j]);
-    for (std::size_t j = i; j < costs.side.size(); j += of_a_stock)
-      left.side[j] = least;
-  }
-  return left;
-}
-
-// The easier question, and each node of the whole one as a node of it.
-class Alone {
+class WideSearch {
 public:
-  Alone(const Task &task, OrderSpace &space, Only only, std::size_t most)
-      : only_(only), space_(space), task_(eased(task)),
-        eased_space_(std::make_unique<OrderSpace>(task_)),
-        layers_(std::make_unique<Layers>(*eased_space_, most)) {
-    if (answered())
-      match_groups();
-  }
+  WideSearch(const Task &task, OrderSpace &space, const FullCost &full_cost, const Effort &effort)
+      : task_(task), space_(space), full_cost_(full_cost), effort_(effort),
+        easier_(task, space, effort) {}
 
-  bool answered() const { return layers_->whole(); }
-  Nano from_start() const { return answered() ? layers_->from_start().cost : 0; }
-
-  Nano rest(std::size_t at, const Node &node) {
-    if (!answered())
-      return 0;
-    Node eased;
-    for (std::size_t g = 0; g < groups_.size(); ++g) {
-      const Group &group = space_.groups()[g];
-      eased.in_hand += node.in_hand / group.radix % (group.firsts.size() + 1) *
-                       eased_space_->groups()[groups_[g]].radix;
-    }
-    eased.use = use_of(node.use);
-    eased.taken = taken_of(node.taken);
-    return layers_->rest(at, eased).cost;
+  std::optional<Arranged> search() {
+    std::vector<int> written(task_.places.size());
+    std::iota(written.begin(), written.end(), 0);
+    if (!sheets_of(task_, written).empty())
+      take(written);
+    std::vector<Choice> choices = choices_of(task_);
+    for (Choice &choice : choices)
+      look(choice);
+    std::ranges::stable_sort(choices, {}, &Choice::bound);
+    for (Choice &choice : choices)
+      answer(choice);
+    space_.price_by(task_.costs);
+    if (!best_)
+      return best_;
+    Nano bound = best_->cost;
+    for (const Choice &choice : choices)
+      if (!choice.settled)
+        bound = std::min(bound, choice.bound);
+    best_->bound = bound;
+    best_->proved = best_->cost <= bound + no_money;
+    return best_;
   }
 
 private:
-  Task eased(const Task &task) {
-    Task easier = task;
-    easier.costs = alone(task.costs, only_);
-    easier.kinds.clear();
-    std::map<PageKind, int> known;
-    for (const PageKind &kind : task.kinds) {
-      const auto [entry, fresh] =
-          known.emplace(alone(kind, only_), static_cast<int>(easier.kinds.size()));
-      if (fresh)
-        easier.kinds.push_back(entry->first);
-      kinds_.push_back(entry->second);
-    }
-    for (MovingBlock &block : easier.blocks)
-      for (int &kind : block.kinds)
-        kind = kinds_[static_cast<std::size_t>(kind)];
-    return easier;
-  }
+  Nano most() const { return best_ ? best_->cost + no_money : dear; }
+  bool open(const Choice &choice) const { return !choice.settled && choice.bound <= most(); }
 
-  void match_groups() {
-    for (const Group &group : space_.groups()) {
-      const auto same = std::ranges::find_if(eased_space_->groups(), [&](const Group &other) {
-        return std::ranges::find(other.firsts, group.firsts.front()) != other.firsts.end();
-      });
-      groups_.push_back(static_cast<std::size_t>(same - eased_space_->groups().begin()));
-    }
-  }
-
-  std::uint32_t use_of(std::uint32_t id) {
-    const auto known = uses_.find(id);
-    if (known != uses_.end())
-      return known->second;
-    SheetUse use = space_.use(id);
-    if (only_ == Only::sides)
-      use.stock = unasked;
+  void take(std::vector<int> order) {
+    Arranged found = with_cost(std::move(order), full_cost_);
+    if (best_)
+      take_better(*best_, std::move(found));
     else
-      use.sides = {};
-    for (SheetSide &side : use.sides)
-      side.works = 0;
-    return uses_.emplace(id, eased_space_->id_of_use(use)).first->second;
+      best_ = std::move(found);
   }
 
-  std::uint32_t taken_of(std::uint32_t id) {
-    const auto known = taken_.find(id);
-    if (known != taken_.end())
-      return known->second;
-    std::vector<std::pair<int, int>> taken = space_.taken(id);
-    for (auto &[place, kind] : taken)
-      kind = kinds_[static_cast<std::size_t>(kind)];
-    return taken_.emplace(id, eased_space_->id_of_taken(taken)).first->second;
+  void look(Choice &choice) { choice.bound = std::max(choice.bound, easier_.bound(choice)); }
+
+  void answer(Choice &choice) {
+    if (!open(choice))
+      return;
+    easier_.tighten(choice);
+    if (open(choice) && space_.countable())
+      walk(choice);
+    if (open(choice))
+      easier_.bound_within(choice, most());
   }
 
-  Only only_;
+  // Of sides alone, and only where they have one price on all papers.
+  static Choice counted(Choice choice) {
+    choice.task.sheets_matter = false;
+    for (Steps &steps : choice.task.costs.steps)
+      if (steps == Steps::by_paper)
+        steps = Steps::none;
+    return choice;
+  }
+
+  void walk(Choice &choice) {
+    const Costs eased = choice.eased_costs();
+    space_.price_by(eased);
+    const auto rest = [&](std::size_t at, const Node &node) { return easier_.rest(at, node); };
+    FollowingBounds bounds;
+    bounds.most = most();
+    bounds.at_each = effort_.wide_nodes;
+    const Following following(counted(choice), space_, rest, bounds);
+    std::size_t priced = 0;
+    for (const Follower &last : following.arrived()) {
+      if (last.real > most() || ++priced > effort_.priced)
+        break;
+      take(following.order_of(last));
+    }
+    choice.settled = following.all_followed() && priced <= effort_.priced;
+  }
+
+  const Task &task_;
   OrderSpace &space_;
-  std::vector<int> kinds_; // by kind of the whole question
-  Task task_;
-  std::unique_ptr<OrderSpace> eased_space_;
-  std::unique_ptr<Layers> layers_;
-  std::vector<std::size_t> groups_;
-  std::unordered_map<std::uint32_t, std::uint32_t> uses_, taken_;
+  const FullCost &full_cost_;
+  const Effort &effort_;
+  EasierQuestions easier_;
+  std::optional<Arranged> best_;
 };
-
-struct Follower {
-  Node node;
-  Nano cost = 0, bound = 0;
-  int moves = 0;
-  std::uint32_t before = 0;
-  Laying laying{-1, 0};
-};
-
-bool better(const Follower &a, const Follower &b) {
-  return std::pair(a.cost, a.moves) < std::pair(b.cost, b.moves);
-}
-
-struct Following {
-  OrderSpace &space;
-  std::array<Alone *, 2> questions;
-  Nano most = 0;
-  std::size_t most_nodes = 0;
-  bool all_followed = true;
-
-  Nano bound(std::size_t at, const Node &node, Nano cost) const {
-    for (Alone *question : questions) {
-      const Nano rest = question->rest(at, node);
-      if (rest == Rest::no_way)
-        return Rest::no_way;
-      cost += rest;
-    }
-    return cost;
-  }
-
-  std::vector<Follower> next_of(std::size_t at, const std::vector<Follower> &from) {
-    std::vector<Follower> next;
-    std::unordered_map<Node, std::uint32_t, NodeHash> index;
-    std::vector<Step> steps;
-    for (std::uint32_t i = 0; i < from.size(); ++i) {
-      space.steps(at, from[i].node, steps);
-      for (const Step &step : steps) {
-        Follower follower{step.next, from[i].cost + step.cost, 0, from[i].moves + step.moves,
-                          i,         {step.group, step.first}};
-        const auto [entry, fresh] =
-            index.emplace(step.next, static_cast<std::uint32_t>(next.size()));
-        if (!fresh) {
-          Follower &known = next[entry->second];
-          follower.bound =
-              known.bound == Rest::no_way ? known.bound : known.bound - known.cost + follower.cost;
-          if (better(follower, known))
-            known = follower;
-          continue;
-        }
-        follower.bound = bound(at + 1, step.next, follower.cost);
-        next.push_back(follower);
-      }
-    }
-    std::erase_if(next, [&](const Follower &f) { return f.bound > most; });
-    if (next.size() > most_nodes) {
-      all_followed = false;
-      std::ranges::nth_element(next, next.begin() + static_cast<std::ptrdiff_t>(most_nodes), {},
-                               [](const Follower &f) { return std::pair(f.bound, f.moves); });
-      next.resize(most_nodes);
-    }
-    return next;
-  }
-};
-
-std::vector<Laying> layings_to(const std::vector<std::vector<Follower>> &layers,
-                               const Follower &last) {
-  std::vector<Laying> layings;
-  const Follower *follower = &last;
-  for (std::size_t at = layers.size(); at-- > 1;) {
-    if (follower->laying.group >= 0)
-      layings.push_back(follower->laying);
-    follower = &layers[at - 1][follower->before];
-  }
-  return layings;
-}
 
 } // namespace
 
-WideWalk walk_wide(const Task &task, OrderSpace &space, Nano most, const Effort &effort) {
-  WideWalk walk;
-  if (!space.countable())
-    return walk;
-  Alone sides(task, space, Only::sides, effort.nodes),
-      papers(task, space, Only::papers, effort.nodes);
-  walk.bound = task.beside + sides.from_start() + papers.from_start();
-  Following following{space, {&sides, &papers}, most, effort.wide_nodes, true};
-  std::vector<std::vector<Follower>> layers{
-      {Follower{space.start(), task.beside, walk.bound, 0, 0, {-1, 0}}}};
-  for (std::size_t at = 0; at < space.places(); ++at)
-    layers.push_back(following.next_of(at, layers.back()));
-  walk.all_followed = following.all_followed;
-  if (layers.back().empty())
-    return walk;
-  const Follower &best = *std::ranges::min_element(layers.back(), better);
-  walk.arrived = true;
-  walk.cost = best.cost;
-  walk.layings = layings_to(layers, best);
-  return walk;
+std::optional<Arranged> walk_wide(const Task &task, OrderSpace &space, const FullCost &full_cost,
+                                  const Effort &effort) {
+  return WideSearch(task, space, full_cost, effort).search();
 }
 
 } // namespace bodkin::arranging

@@ -2,6 +2,7 @@
 
 #include "edition/piece.hpp"
 #include "measure/limits.hpp"
+#include "money/arranging_books.hpp"
 
 #include <algorithm>
 #include <set>
@@ -65,18 +66,24 @@ void add_spreads(const Edition &edition, std::vector<Wish> &wishes) {
       wishes.push_back({Wish::Why::spread, false, {spread.left, spread.right}, spread.opened});
 }
 
+bool same_pages(const Wish &one, const Wish &other) {
+  return one.why == other.why && one.pages == other.pages && one.from == other.from;
+}
+
 // A text that leaps over pages is read in the order of its pages, wherever those between went; they
 // stay, so that it leaps as it was written.
-void add_texts(const Edition &edition, std::vector<Wish> &wishes) {
-  TextPages texts{edition};
+void add_texts(const Edition &book, std::vector<Wish> &wishes) {
+  TextPages texts{book};
   texts.take_all();
-  for (std::size_t text = 0; text < edition.texts.size(); ++text) {
+  for (std::size_t text = 0; text < book.texts.size(); ++text) {
     const std::vector<int> pages(texts.pages[text].begin(), texts.pages[text].end());
     if (pages.size() < 2)
       continue;
     const bool whole = follow_each_other(pages);
-    wishes.push_back({whole ? Wish::Why::text : Wish::Why::broken_text, !whole, pages,
-                      edition.texts[text].range});
+    Wish wish{whole ? Wish::Why::text : Wish::Why::broken_text, !whole, pages,
+              book.texts[text].range};
+    if (std::ranges::none_of(wishes, [&](const Wish &w) { return same_pages(w, wish); }))
+      wishes.push_back(std::move(wish));
   }
 }
 
@@ -103,7 +110,8 @@ std::vector<Wish> wishes_of(const Edition &edition) {
   std::vector<Wish> wishes;
   add_cover(edition, wishes);
   add_spreads(edition, wishes);
-  add_texts(edition, wishes);
+  for (const RunBook &book : books_of(edition))
+    add_texts(*book.edition, wishes);
   add_pieces(edition, wishes);
   add_stays(edition, wishes);
   std::ranges::stable_sort(wishes, {}, [](const Wish &wish) { return wish.pages.front(); });

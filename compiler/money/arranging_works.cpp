@@ -54,26 +54,41 @@ bool is_priced(const SheetWork &work) {
   return !work.on_sheet.is_zero() || !work.on_side.is_zero();
 }
 
-} // namespace
-
-std::vector<SheetWork> work_by_sheet(const Edition &edition) {
+// Of another run's book only what its run alone has: the rest stands in the first's too.
+std::vector<SheetWork> work_in(const Edition &edition, const RunBook &book, std::size_t run,
+                               std::map<std::size_t, std::vector<PageOfRun>> &pages_of_sources) {
   std::vector<SheetWork> found;
-  std::map<std::size_t, std::vector<int>> pages_of_sources;
-  const Exact all = edition.run->copies + edition.run->spare;
-  for (const StandingCharge &stands : where_work_stands(edition)) {
-    const Element &element = edition[stands.element];
-    SheetWork work{stands.pages, {}, {}};
+  for (const StandingCharge &stands : where_work_stands(*book.edition)) {
+    const Element &element = (*book.edition)[stands.element];
+    if (book.piece != nullptr && !is_own_matter(*book.piece, element))
+      continue;
+    SheetWork work;
+    for (const int page : stands.pages)
+      work.pages.push_back({run, page});
     Adding adding{edition, work, copies_with(edition, element)};
     for (const Known<Rate> &rate : element.work.costs)
       adding.rate(*rate, &element.work);
     adding.labour(element.work);
+    if (const SourceId source = source_of(edition, element); source != SourceId::none) {
+      std::vector<PageOfRun> &pages = pages_of_sources[at(source)];
+      pages.insert(pages.end(), work.pages.begin(), work.pages.end());
+    }
     if (is_priced(work))
       found.push_back(std::move(work));
-    if (const SourceId source = source_of(edition, element); source != SourceId::none) {
-      std::vector<int> &pages = pages_of_sources[at(source)];
-      pages.insert(pages.end(), stands.pages.begin(), stands.pages.end());
-    }
   }
+  return found;
+}
+
+} // namespace
+
+std::vector<SheetWork> work_by_sheet(const Edition &edition) {
+  std::vector<SheetWork> found;
+  std::map<std::size_t, std::vector<PageOfRun>> pages_of_sources;
+  const std::vector<RunBook> books = books_of(edition);
+  for (std::size_t run = 0; run < books.size(); ++run)
+    for (SheetWork &work : work_in(edition, books[run], run, pages_of_sources))
+      found.push_back(std::move(work));
+  const Exact all = edition.run->copies + edition.run->spare;
   for (auto &[source, pages] : pages_of_sources) {
     SheetWork work{std::move(pages), {}, {}};
     if (edition.sources[source].costs)

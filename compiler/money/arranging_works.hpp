@@ -2,15 +2,20 @@
 // pages.
 #pragma once
 
-#include "edition/edition.hpp"
+#include "money/arranging_books.hpp"
 #include "money/exact.hpp"
 
 #include <vector>
 
 namespace bodkin::arranging {
 
+struct PageOfRun {
+  std::size_t run = 0; // of books_of()
+  int page = 0;        // of the book
+};
+
 struct SheetWork {
-  std::vector<int> pages;  // of the book
+  std::vector<PageOfRun> pages;
   Exact on_sheet, on_side; // money of the whole run for each
 };
 

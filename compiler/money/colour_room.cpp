@@ -16,6 +16,7 @@ struct Looking {
   const Edition &edition;
   const std::vector<bool> &draws;
   const Sources &sources;
+  std::vector<arranging::RunBook> books;
   Edition light;
   Laid laid;
   std::vector<Job> work;
@@ -29,15 +30,14 @@ struct Looking {
         .at(changed.run->copies);
   }
 
-  bool draws_on(int page) const {
-    return page <= *edition.page_count && static_cast<std::size_t>(page) < draws.size() &&
-           draws[static_cast<std::size_t>(page)];
+  bool draws_on(const arranging::RunBook &book, int page) const {
+    const auto index = static_cast<std::size_t>(book.pages_before) + static_cast<std::size_t>(page);
+    return page <= *edition.page_count && index < draws.size() && draws[index];
   }
 
-  std::vector<int> drawing(const Side &side) const {
-    std::vector<int> pages = each_once(pages_of(side));
-    std::erase_if(pages, [&](int page) { return !draws_on(page); });
-    return pages;
+  bool coloured(const arranging::RunBook &book, int page) const {
+    return draws_on(book, page) &&
+           *book.edition->pages[static_cast<std::size_t>(page)].mode == Mode::colour;
   }
 
   // Laid several up, a page stands on its side several times.
@@ -46,22 +46,51 @@ struct Looking {
     return {once.begin(), once.end()};
   }
 
-  Mode mode(int page) const { return *edition.pages[static_cast<std::size_t>(page)].mode; }
+  // Of some run's copies.
+  std::vector<int> drawing(const std::vector<int> &pages) const {
+    std::vector<int> draw;
+    std::ranges::copy_if(pages, std::back_inserter(draw), [&](int page) {
+      return std::ranges::any_of(books, [&](const auto &book) { return draws_on(book, page); });
+    });
+    return draw;
+  }
+
+  bool in_colour(const arranging::RunBook &book, const std::vector<int> &side) const {
+    return std::ranges::any_of(side, [&](int page) { return coloured(book, page); });
+  }
+
+  // Black in some run's copies, and on a side that is colour already wherever it is drawn.
+  bool is_free(int page, const std::vector<int> &side) const {
+    bool black = false;
+    for (const auto &book : books) {
+      if (!draws_on(book, page))
+        continue;
+      if (!in_colour(book, side))
+        return false;
+      black = black || !coloured(book, page);
+    }
+    return black;
+  }
 
   void look_at(const Side &side, const Exact &now, ColourRoom &room, std::vector<Extra> &found) {
-    const std::vector<int> pages = drawing(side);
-    const auto coloured = [&](int page) { return mode(page) == Mode::colour; };
-    room.colour_pages += static_cast<int>(std::ranges::count_if(pages, coloured));
-    if (std::ranges::any_of(pages, coloured)) {
-      std::ranges::copy_if(pages, std::back_inserter(room.free), std::not_fn(coloured));
+    const std::vector<int> pages = each_once(pages_of(side));
+    for (std::size_t run = 0; run < books.size(); ++run)
+      room.colour_pages[run] += static_cast<int>(
+          std::ranges::count_if(pages, [&](int page) { return coloured(books[run], page); }));
+    std::ranges::copy_if(pages, std::back_inserter(room.free),
+                         [&](int page) { return is_free(page, pages); });
+    const std::vector<int> draw = drawing(pages);
+    const bool black_in_one = std::ranges::any_of(books, [&](const auto &book) {
+      return !in_colour(book, pages) &&
+             std::ranges::any_of(pages, [&](int page) { return draws_on(book, page); });
+    });
+    if (!black_in_one || priced >= most_priced)
       return;
-    }
-    if (pages.empty() || priced >= most_priced)
-      return;
-    Edition changed = light;
-    for (const int page : pages)
-      changed.pages[static_cast<std::size_t>(page)].mode.value = Mode::colour;
-    found.push_back({pages, StockId::none, cost_of(changed) - now, 0});
+    const Edition changed = arranging::in_every_book(light, [&](Edition &book) {
+      for (const int page : draw)
+        book.pages[static_cast<std::size_t>(page)].mode.value = Mode::colour;
+    });
+    found.push_back({draw, StockId::none, cost_of(changed) - now, 0});
   }
 
   // A sheet whose pages ask for no paper, the cover's own left alone.
@@ -75,9 +104,10 @@ struct Looking {
     if (!may_change(sheet) || sheet.stock == stock || priced >= most_priced)
       return;
     const std::vector<int> pages = each_once(pages_of(sheet));
-    Edition changed = light;
-    for (const int page : pages)
-      changed.pages[static_cast<std::size_t>(page)].asked.stock = Known<StockId>{stock, {}};
+    const Edition changed = arranging::in_every_book(light, [&](Edition &book) {
+      for (const int page : pages)
+        book.pages[static_cast<std::size_t>(page)].asked.stock = Known<StockId>{stock, {}};
+    });
     found.push_back({pages, stock, cost_of(changed) - now, 0});
   }
 };
@@ -101,18 +131,26 @@ std::set<StockId> papers_asked_for(const Edition &edition) {
 
 } // namespace
 
-int colour_sides(const Laid &laid) {
-  return static_cast<int>(std::ranges::count_if(laid.sides, [](const ChargedSide &side) {
-    return side.printed && side.mode == Mode::colour;
+int colour_sides(const Laid &laid, std::optional<std::uint32_t> run) {
+  return static_cast<int>(std::ranges::count_if(laid.sides, [&](const ChargedSide &side) {
+    const auto &only = laid.imposition.sheets[static_cast<std::size_t>(side.sheet)].only;
+    return side.printed && side.mode == Mode::colour && (!run || !only || *only == *run);
   }));
 }
 
 ColourRoom colour_room(const Edition &edition, const std::vector<bool> &draws,
                        const Sources &sources) {
-  Looking looking{edition, draws, sources, without_matter(edition), lay(edition, draws, sources),
-                  {},      0};
+  Looking looking{edition,
+                  draws,
+                  sources,
+                  arranging::books_of(edition),
+                  without_matter(edition),
+                  lay(edition, draws, sources),
+                  {},
+                  0};
   looking.work = jobs(edition, looking.laid.imposition);
   ColourRoom room;
+  room.colour_pages.resize(looking.books.size());
   room.colour_sides = colour_sides(looking.laid);
   const Exact now = looking.cost_of(looking.light);
   std::vector<Extra> sides;

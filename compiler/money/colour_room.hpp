@@ -4,6 +4,7 @@
 
 #include "money/arranging_question.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace bodkin {
@@ -17,17 +18,17 @@ struct Extra {
 };
 
 struct ColourRoom {
-  int colour_pages = 0;
-  int colour_sides = 0;
-  std::vector<int> free;     // black pages on sides that are paid as colour
-  std::vector<Extra> sides;  // the cheapest further side, if any
-  std::vector<Extra> papers; // of each paper that a page asks for, the cheapest further sheet
+  std::vector<int> colour_pages; // by run that is printed otherwise, or one number
+  int colour_sides = 0;          // of all runs
+  std::vector<int> free;         // black pages on sides that are paid as colour, in every run
+  std::vector<Extra> sides;      // the cheapest further side, if any
+  std::vector<Extra> papers;     // of each paper that a page asks for, the cheapest further sheet
 };
 
 ColourRoom colour_room(const Edition &edition, const std::vector<bool> &draws,
                        const Sources &sources);
 
-// Sides that are charged as colour, of the book and its pieces.
-int colour_sides(const Laid &laid);
+// Sides that are charged as colour, of the book and its pieces: of all runs, or of a copy of one.
+int colour_sides(const Laid &laid, std::optional<std::uint32_t> run = {});
 
 } // namespace bodkin

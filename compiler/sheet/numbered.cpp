@@ -53,8 +53,8 @@ std::int64_t stack_of(const Sheet &sheet, const std::vector<Box> &cells, int sid
 
 bool is_numbered(const Sheet &sheet) { return sheet.sides[0].numbered || sheet.sides[1].numbered; }
 
-void find_numbered(const Edition &edition, Imposition &imposition) {
-  std::vector<bool> shows(imposition.where.size(), false);
+std::vector<bool> pages_with_numbers(const Edition &edition) {
+  std::vector<bool> shows(edition.pages.size(), false);
   each_laid(edition, [&](ElementId id, int page) {
     if (!bears_number(edition[id]))
       return;
@@ -63,6 +63,11 @@ void find_numbered(const Edition &edition, Imposition &imposition) {
       if (static_cast<std::size_t>(on) < shows.size())
         shows[static_cast<std::size_t>(on)] = true;
   });
+  return shows;
+}
+
+void find_numbered(const Edition &edition, Imposition &imposition) {
+  const std::vector<bool> shows = pages_with_numbers(edition);
   for (Sheet &sheet : imposition.sheets)
     for (Side &side : sheet.sides)
       side.numbered = std::any_of(side.places.begin(), side.places.end(), [&](const Place &place) {

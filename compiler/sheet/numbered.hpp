@@ -8,6 +8,8 @@
 namespace bodkin {
 
 bool is_numbered(const Sheet &sheet);
+// By page, 0 unused.
+std::vector<bool> pages_with_numbers(const Edition &edition);
 // Finds the sides of one part's sheets that show a number.
 void find_numbered(const Edition &edition, Imposition &imposition);
 

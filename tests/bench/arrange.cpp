@@ -14,12 +14,20 @@ using namespace bodkin;
 
 namespace {
 
-std::string head(int pages) {
+// Alike, or with copies de luxe on another paper.
+enum class Runs { one, two };
+
+std::string head(int pages, Runs runs) {
   return "edition \"Bench\"\n  size half-letter\n  pages " + std::to_string(pages) +
-         "\n  run 80 copies, 3 spare\n  paper plain\n  machine copier\n\n"
+         (runs == Runs::one ? "\n  run 80 copies, 3 spare\n  paper plain\n"
+                            : "\n  run 60 copies, 3 spare called plain\n"
+                              "  run 20 copies called de-luxe\n"
+                              "  paper plain\n  paper cream\n    only de-luxe\n") +
+         "  machine copier\n\n"
          "stock plain\n  weight 20 lb bond\n  sheet letter, grain short\n"
          "  costs $10 per 500 sheets\n\n"
          "stock rose like plain\n  costs $13 per 500 sheets\n\n"
+         "stock cream like plain\n  costs $16 per 500 sheets\n\n"
          "machine copier\n  prints black at $0.10 a side\n"
          "  prints black at $0.08 a side, from 3000 sides\n  prints colour at $0.50 a side\n"
          "  prints colour at $0.42 a side, from 900 sides\n  bare 1/4in\n\n";
@@ -30,8 +38,8 @@ struct Book {
   std::vector<bool> draws;
 };
 
-Book book(int pages, int movable) {
-  Book made{head(pages), std::vector<bool>(static_cast<std::size_t>(pages) + 1)};
+Book book(int pages, int movable, Runs runs = Runs::one) {
+  Book made{head(pages, runs), std::vector<bool>(static_cast<std::size_t>(pages) + 1)};
   std::uint32_t seed = 7;
   const auto below = [&](std::uint32_t sides) {
     seed = seed * 1664525U + 1013904223U;
@@ -47,6 +55,10 @@ Book book(int pages, int movable) {
     made.text += "page " + std::to_string(page) + (colour ? " in colour" : "") +
                  (rose ? " on rose" : "") + (moves ? "\n" : "\n  stays\n");
   }
+  // The same pages draw in the book of the other run.
+  if (runs == Runs::two)
+    for (int page = 1; page <= pages; ++page)
+      made.draws.push_back(made.draws[static_cast<std::size_t>(page)]);
   return made;
 }
 
@@ -75,12 +87,12 @@ Arrangement arranged(const Ready &of) {
   return arrange(of.reading.edition, of.laid, of.draws, of.sources);
 }
 
-void tell(int pages, int movable) {
-  const auto of = ready(book(pages, movable));
+void tell(int pages, int movable, Runs runs = Runs::one) {
+  const auto of = ready(book(pages, movable, runs));
   Arrangement made;
   const double seconds = bench::cpu_of([&] { made = arranged(*of); });
-  std::printf("  %d pages, %d may move: %.2f s, ", pages, static_cast<int>(made.movable.size()),
-              seconds);
+  std::printf("  %d pages, %d may move%s: %.2f s, ", pages, static_cast<int>(made.movable.size()),
+              runs == Runs::two ? ", two runs" : "", seconds);
   if (!made.cheapest)
     std::printf("no order\n");
   else
@@ -95,6 +107,8 @@ int main() {
   for (const auto &[pages, movable] :
        {std::pair(64, 20), std::pair(64, 60), std::pair(128, 40), std::pair(128, 124)})
     tell(pages, movable);
+  tell(64, 20, Runs::two);
+  tell(64, 60, Runs::two);
   const auto of = ready(book(64, 20));
   bench::compare(
       "arrange", 7, [&] { arranged(*of); },

@@ -90,6 +90,32 @@ TEST_CASE("a mixed-integer solver finds the same least cost of larger editions")
   }
 }
 
+TEST_CASE("where only the most promising walks are followed, nothing is called proved that is not, "
+          "and no order costs less than the bound") {
+  arranging::Effort little;
+  little.nodes = 1'000;
+  little.wide_nodes = 300;
+  int wide = 0, wide_proved = 0;
+  for (std::uint32_t seed = 1; seed <= 80; ++seed) {
+    CAPTURE(seed);
+    const RandomBook book = random_book(seed, 24, 12);
+    const Priced written = priced(book.manuscript());
+    const Laid laid = lay(written.edition(), draws_of(book), written.sources());
+    const auto arranged = [&](const arranging::Effort &effort) {
+      return *arrange(written.edition(), laid, draws_of(book), written.sources(), effort).cheapest;
+    };
+    const arranging::Arranged least = arranged({}), found = arranged(little);
+    REQUIRE(least.proved);
+    CHECK(found.bound <= least.cost + arranging::no_money);
+    CHECK(found.cost >= least.cost - arranging::no_money);
+    CHECK((!found.proved || found.cost <= least.cost + arranging::no_money));
+    wide += found.fewest_moves ? 0 : 1;
+    wide_proved += !found.fewest_moves && found.proved ? 1 : 0;
+  }
+  CHECK(wide > 50);
+  CHECK(wide_proved > 25);
+}
+
 TEST_CASE("a thousand random editions are laid as cheaply, with as few moves, as the best of all "
           "their orders") {
   int printable = 0, steps = 0, better = 0;
