@@ -110,6 +110,14 @@ void print_black_where_colour_is_another_runs(WayThrough &way) {
   }
 }
 
+PagesDrawn drawn_in(const WayThrough &way) {
+  PagesDrawn drawn{draws_of(way), {false}};
+  for (const Drawings &part : way.drawings)
+    for (std::size_t page = 1; page < part.pages.size(); ++page)
+      drawn.coloured.push_back(part.pages[page].coloured);
+  return drawn;
+}
+
 void count_money(WayThrough &way, bool anyway) {
   way.sides = charged_sides(way.imposition, way.modes, way.passes);
   way.estimate = estimate(way.edition(), way.imposition, way.sides);
@@ -119,7 +127,7 @@ void count_money(WayThrough &way, bool anyway) {
   price_more_sheets(way.edition(), way.imposition, way.sides, draws_of(way), way.sources,
                     way.problems);
   add(way.problems, over_budget(way.edition(), way.imposition, way.sides, way.estimate,
-                                draws_of(way), way.sources, anyway));
+                                drawn_in(way), way.sources, anyway));
 }
 
 // Of a part by itself, pages from its own first.
