@@ -21,7 +21,7 @@ TEST_CASE("labour is a line of hours, and leaves the purse") {
   const Priced of = priced(small_zine("  labour $12 an hour\n", "", stamped));
   CHECK(lines(of.estimate) == "200 × 0.10 = 20.00 black sides at copier (printing)\n"
                               "1 × 5.00 = 5.00 tie (finish)\n"
-                              "1.416667 × 12.00 = 17.00 labour (hand)\n");
+                              "1.416667 × 12.00 = 17.00 labour hours (hand)\n");
   CHECK(of.estimate.minutes == Exact(85));
   CHECK(of.estimate.purse_total == Exact(42));
 }
