@@ -118,12 +118,13 @@ PagesDrawn drawn_in(const WayThrough &way) {
   return drawn;
 }
 
-void count_money(WayThrough &way, bool anyway) {
+void count_money(WayThrough &way, bool anyway, AskedAbout about) {
   way.sides = charged_sides(way.imposition, way.modes, way.passes);
   way.estimate = estimate(way.edition(), way.imposition, way.sides);
   add(way.problems,
       price_problems(way.edition(), way.imposition, way.sides, way.estimate, way.sources));
-  check_ups(way.edition(), draws_of(way), way.sources, way.problems);
+  if (about == AskedAbout::money)
+    check_ups(way.edition(), draws_of(way), way.sources, way.problems);
   price_more_sheets(way.edition(), way.imposition, way.sides, draws_of(way), way.sources,
                     way.problems);
   add(way.problems, over_budget(way.edition(), way.imposition, way.sides, way.estimate,
@@ -167,9 +168,9 @@ void look_over(WayThrough &way) {
   preflight(CopyInspection{way.parts, each}, way.problems);
 }
 
-void walk_on(WayThrough &way, bool anyway, Progress &progress) {
+void walk_on(WayThrough &way, bool anyway, Progress &progress, AskedAbout about) {
   progress.say("laying sheets");
-  choose_ups(way.reading.edition, way.sources, way.problems);
+  choose_ups(way.reading.edition, way.sources);
   paperwork::write_own_words(way.reading.edition, way.sources, way.problems);
   way.parts = impose_parts(way.edition(), way.sources, way.problems);
   send_to_machines(way.edition(), way.parts, inks_asked_for(way.parts), way.sources);
@@ -180,7 +181,7 @@ void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   way.modes = modes_of(way.imposition, inks_of(way));
   way.passes = passes_of(way.edition(), way.imposition, way.modes, way.sources, way.problems);
   progress.say("counting money");
-  count_money(way, anyway);
+  count_money(way, anyway, about);
   progress.say("checking");
   look_over(way);
   way.rights = paperwork::ledger_of(way.edition());
@@ -199,7 +200,7 @@ std::vector<bool> draws_of(const WayThrough &way) {
 }
 
 std::unique_ptr<WayThrough> walk(const std::string &manuscript, const std::string &shelf_root,
-                                 bool anyway, Progress &progress) {
+                                 bool anyway, Progress &progress, AskedAbout about) {
   auto way = std::make_unique<WayThrough>();
   way->disk = open_on_disk(manuscript, shelf_root);
   if (!way->disk.files)
@@ -207,7 +208,7 @@ std::unique_ptr<WayThrough> walk(const std::string &manuscript, const std::strin
   progress.say("reading");
   way->reading = read_edition(way->disk.manuscript, *way->disk.files, way->sources, way->problems);
   if (way->reading.has_edition)
-    walk_on(*way, anyway, progress);
+    walk_on(*way, anyway, progress, about);
   sort_problems(way->problems);
   if (has_other_books(way->edition()))
     tell_once(way->problems);
