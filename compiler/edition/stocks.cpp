@@ -9,6 +9,10 @@
 namespace bodkin {
 namespace {
 
+constexpr PricedBy by_sheet{{Per::sheet, Per::sheets, Per::each, Per::sheet},
+                            "paper is bought by the sheet or by the pack",
+                            "a sheet"};
+
 // Its weight unknown, a paper is taken for ordinary office paper wherever thickness matters.
 constexpr Length office_caliper = Length::inches(38, 10'000);
 
@@ -55,7 +59,7 @@ constexpr std::int64_t most_out = 10'000;
 void take_purchase(Reader &reader, const Facts &facts, Stock &stock) {
   const FactLine costs = facts.find("costs");
   stock.included = costs && costs.has("included");
-  stock.costs = rate_in(reader, costs, "costs");
+  stock.costs = rate_by(reader, costs, "costs", by_sheet);
   stock.have =
       count_in(reader, facts.find("have"), "count", 0, "a pile has no less than no sheets");
   const FactLine cut = facts.find("cut-from");

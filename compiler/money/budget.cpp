@@ -43,7 +43,7 @@ std::vector<Part> dearest(const Edition &edition, const ChargedSides &sides,
   const bool machine_is_plain = one_machine(edition, sides);
   for (const EstimateLine &line : estimate.lines) {
     std::string what = line.what;
-    if (line.group == Group::printing)
+    if (line.group == Group::printing && what.find(" sides at ") != std::string::npos)
       what = fmt::format("{} {}", line.quantity.rounded(0),
                          machine_is_plain ? what.substr(0, what.find(" at ")) : what);
     if (line.group == Group::paper)

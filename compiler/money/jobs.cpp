@@ -95,7 +95,7 @@ struct Making {
                         .of(edition.run->copies, edition.run->spare);
     if (work.only)
       keep_to(job, **work.only);
-    pay(job);
+    pay(job, work.only);
   }
 
   // What is done on a piece is done for the copies that hold it.
@@ -116,7 +116,7 @@ struct Making {
     }
   }
 
-  void pay(Job &job) const {
+  void pay(Job &job, const std::optional<Known<std::uint32_t>> &only) const {
     const auto &wage = edition.labour;
     const bool takes = !(job.minutes.printed.is_zero() && job.minutes.good.is_zero() &&
                          job.minutes.once.is_zero());
@@ -124,7 +124,8 @@ struct Making {
       return;
     job.labour = Charge{"labour hours", Group::hand, job.minutes * Exact::ratio(1, 60),
                         price_of_one(edition, **wage), wage->from};
-    job.labour->only = job.charges.empty() ? std::nullopt : job.charges.front().only;
+    if (only)
+      job.labour->only = **only;
   }
 
   static std::string name_of_matter(const Element &element, int page) {
