@@ -1,6 +1,7 @@
 #include "money/report.hpp"
 
 #include "edition/read.hpp"
+#include "money/charge.hpp"
 #include "money/report_sales.hpp"
 #include "money/table.hpp"
 #include "problems/characters.hpp"
@@ -45,6 +46,9 @@ struct Report {
     if (!estimate.currency.empty())
       run += fmt::format(". Money in {}", estimate.currency.code());
     line(run + ".");
+    for (const Exchange &exchange : edition.exchanges)
+      line(fmt::format("{} counts as {} ({}).", written(exchange.foreign), written(exchange.own),
+                       origin_words(exchange.range, sources)));
     if (!estimate.runs.empty())
       line(wrapped(runs(), estimate_columns, 0));
     if (estimate.budget && estimate.budget->over) {
@@ -125,8 +129,9 @@ struct Report {
   bool all_priced() const { return estimate.unpriced.empty(); }
 
   void sums() {
-    line(with_leader(all_priced() ? "the run, everything used" : "the run, without what is left out",
-                     money(estimate.run_total)));
+    line(
+        with_leader(all_priced() ? "the run, everything used" : "the run, without what is left out",
+                    money(estimate.run_total)));
     line(with_leader(fmt::format("a copy, that ÷ {}", estimate.copies), money(estimate.per_copy)));
     for (const RunFigures &of : estimate.runs)
       line(with_leader(fmt::format("a copy {}, with what is its own", harmless(of.name)),
@@ -177,8 +182,9 @@ struct Report {
           price_line(" " + harmless(of.name), *of.price, of.per_copy, of.price_from);
       return;
     }
-    if (edition.price && edition.price->value.currency == estimate.currency)
-      price_line("", Exact(edition.price->value.amount), estimate.per_copy, edition.price->from);
+    if (edition.price && counts(edition, (*edition.price)->currency))
+      price_line("", in_own_money(edition, **edition.price), estimate.per_copy,
+                 edition.price->from);
   }
 
   // What a printer's bill holds beside the copies.
