@@ -1,6 +1,7 @@
 // Changes that are offered over budget: whoever types the lines pays what was said.
 #include "edition/piece.hpp"
 #include "money/bill.hpp"
+#include "money/budget_ways.hpp"
 #include "money/manuscript.hpp"
 #include "money/saving.hpp"
 
@@ -24,13 +25,17 @@ struct Dice {
 std::string supplies(Dice &dice) {
   return fmt::format("stock card like plain\n  costs $0.{:02} a sheet\n"
                      "stock rose like plain\n  tint #f3b3c0\n  costs $0.{:02} a sheet\n"
-                     "stock large like plain\n  sheet tabloid, grain short\n"
-                     "  costs $0.{:02} a sheet\n"
                      "machine far-copier\n  prints black at $0.{:02} a side\n"
                      "  prints colour at $0.{:02} a side\n  bare 1/8in\n  duplex by machine\n"
                      "face typed from \"Courier Prime\"\nstyle label\n  face typed 9/11\n",
-                     1 + dice.below(30), 1 + dice.below(30), 2 + dice.below(10), 4 + dice.below(9),
+                     1 + dice.below(30), 1 + dice.below(30), 4 + dice.below(9),
                      20 + dice.below(50));
+}
+
+std::string large_sheets(Dice &dice) {
+  return fmt::format("stock large like plain\n  sheet tabloid, grain short\n"
+                     "  costs $0.{:02} a sheet\n",
+                     2 + dice.below(10));
 }
 
 std::string words(std::string_view indent = "  ") {
@@ -71,11 +76,13 @@ std::string pieces(Dice &dice) {
   return text;
 }
 
-std::string random_edition(Dice &dice) {
+// Where nothing goes several up there are few changes, and all sets of them can be tried.
+std::string random_edition(Dice &dice, bool one_up = false) {
   std::string manuscript = small_edition(
       fmt::format("pages 8\n{}{}", dice.any({"", "cover on rose\n", "cover on plain in colour\n"}),
                   dice.any({"", "printing colour\n"})),
-      supplies(dice) + book_pages(dice) + pieces(dice));
+      supplies(dice) + (one_up ? "" : large_sheets(dice)) + book_pages(dice) +
+          (one_up ? "" : pieces(dice)));
   constexpr std::string_view run = "run 10 copies";
   return manuscript.replace(manuscript.find(run), run.size(), "run 11 copies, 2 spare");
 }
@@ -146,6 +153,77 @@ TEST_CASE("a saving that loses nothing takes no page's colour that has any") {
     }
   }
   CHECK(free > 20);
+}
+
+namespace {
+
+// Sets of changes that meet the budget, and of which none can be done without.
+std::size_t ways_there_are(const Priced &it, const std::vector<Saving> &all, const Exact &limit) {
+  const Exact copies(it.estimate.copies);
+  std::vector<std::size_t> meets;
+  for (std::size_t set = 1; set < (std::size_t{1} << all.size()); ++set) {
+    const bool holds_one =
+        std::ranges::any_of(meets, [&](std::size_t smaller) { return (set & smaller) == smaller; });
+    std::vector<Saving> made;
+    bool together = !holds_one;
+    for (std::size_t i = 0; i < all.size() && together; ++i)
+      if ((set >> i & 1U) != 0) {
+        together = goes_with(all[i], made);
+        made.push_back(all[i]);
+      }
+    if (together && run_of(it.edition(), it, made) / copies <= limit)
+      meets.push_back(set);
+  }
+  return meets.size();
+}
+
+} // namespace
+
+TEST_CASE(
+    "each way under the budget is one once it is typed, and three are found where there are") {
+  Dice dice{std::mt19937(13)};
+  int typed_ways = 0, counted = 0;
+  for (int round = 0; round < 120; ++round) {
+    std::string manuscript = random_edition(dice, round % 2 == 0);
+    const Exact now = priced(manuscript).estimate.per_copy;
+    const Exact limit =
+        Exact::ratio((now * Exact(1000 - 50 * (1 + dice.below(10)))).ceiling(), 1000);
+    const std::string budget = fmt::format("  budget ${} a copy\n", limit.rounded(3));
+    manuscript.insert(manuscript.find("  paper plain\n"), budget);
+    CAPTURE(manuscript);
+    Priced it = priced(manuscript);
+    if (!it.estimate.budget->over)
+      continue;
+    for (std::size_t i = 0; i < it.draws.size(); ++i)
+      it.coloured.push_back(dice.one_in(2));
+    const PagesDrawn drawn{it.draws, it.coloured};
+    const BudgetWays found =
+        ways_under_budget(it.edition(), it.laid, it.estimate, drawn, it.sources());
+    for (const Tried &way : found.ways) {
+      CHECK(way.cost <= it.estimate.budget->limit);
+      const ChangedLines lines = lines_to_type(it.edition(), way.made, it.sources());
+      CAPTURE(lines.text());
+      if (way.anew || !lines.news().empty())
+        continue;
+      const Priced after = priced(typed(manuscript, lines));
+      CHECK(after.estimate.per_copy == way.cost);
+      ++typed_ways;
+    }
+    const std::vector<Saving> all = savings(it.edition(), it.laid, drawn, it.sources());
+    const bool few = all.size() <= 9 && std::ranges::none_of(all, [](const Saving &saving) {
+                       return std::holds_alternative<Laying>(saving.change);
+                     });
+    if (!few)
+      continue;
+    // Where those that cost nothing are not enough, each way holds them: two may become one.
+    const bool nothing_free = std::ranges::none_of(
+        all, [](const Saving &saving) { return saving.loss == Loss::nothing; });
+    const std::size_t there_are = ways_there_are(it, all, it.estimate.budget->limit);
+    CHECK(found.ways.size() >= std::min<std::size_t>(there_are, nothing_free ? 3 : 1));
+    ++counted;
+  }
+  CHECK(typed_ways > 60);
+  CHECK(counted > 20);
 }
 
 } // namespace bodkin::tests
