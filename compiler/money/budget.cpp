@@ -120,10 +120,31 @@ struct Telling {
   }
 };
 
+// More would be read by nobody: sides that are paid as colour for nothing are told together, and of
+// many changes the first and the last.
+std::vector<Step> worth_telling(const std::vector<Step> &steps) {
+  constexpr std::size_t most = 5, most_free = 2;
+  const auto end_of_free = std::ranges::find(steps, false, &Step::free);
+  const auto free = static_cast<std::size_t>(end_of_free - steps.begin());
+  std::vector<Step> told(steps.begin(), end_of_free);
+  if (free > most_free)
+    told = {{fmt::format("{} sides in black, where nothing is coloured", free),
+             steps[free - 1].cost, true}};
+  told.insert(told.end(), end_of_free, steps.end());
+  if (told.size() <= most)
+    return told;
+  const std::size_t between = told.size() - most + 1;
+  const auto first = told.begin() + most / 2, last = first + static_cast<std::ptrdiff_t>(between);
+  const Step more{fmt::format("{} more such changes", between), std::prev(last)->cost, false};
+  told.erase(first, last);
+  told.insert(told.begin() + most / 2, more);
+  return told;
+}
+
 // "page 2 in black, $2.55; the cover in black as well, $2.08: in"
 std::string tried(const BudgetWays &found, Currency currency) {
   std::vector<std::string> parts;
-  for (const Step &step : found.steps)
+  for (const Step &step : worth_telling(found.steps))
     parts.push_back(fmt::format("{}{}, {}", step.what, parts.empty() ? "" : " as well",
                                 shown(step.cost, currency)));
   return fmt::format("{}{}", fmt::join(parts, "; "), found.ways.empty() ? "" : ": in");

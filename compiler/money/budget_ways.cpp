@@ -203,7 +203,7 @@ std::vector<Step> steps_of(const Trying &trying, const Tried &way) {
     made.push_back(saving);
     const Exact cost =
         made.size() == way.made.size() && !way.anew ? way.cost : trying.with(made).cost;
-    steps.push_back({saving.what, cost});
+    steps.push_back({saving.what, cost, saving.loss == Loss::nothing});
   }
   if (way.anew)
     steps.push_back({"the same pages in another order", way.cost});

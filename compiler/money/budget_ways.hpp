@@ -22,6 +22,7 @@ struct Tried {
 struct Step {
   std::string what;
   Exact cost;
+  bool free = false; // nothing is lost by it
 };
 
 // A longer or shorter run that meets the budget, with these changes beside it.
