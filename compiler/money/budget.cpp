@@ -151,11 +151,16 @@ std::string tried(const BudgetWays &found, Currency currency) {
 }
 
 // The budget itself, raised to the next whole cent.
-WayOut raised(const Estimate &estimate, const Exact &cost) {
-  const Exact limit = Exact::ratio((cost * Exact(100)).ceiling(), 100);
-  return {fmt::format("budget     {} a {}", shown(limit, estimate.currency),
-                      estimate.budget->of_run ? "run" : "copy"),
-          "nothing here brings it under"};
+WayOut raised(const Estimate &estimate, const std::vector<Step> &steps) {
+  const auto limit = [&](const Exact &cost) {
+    return shown(Exact::ratio((cost * Exact(100)).ceiling(), 100), estimate.currency);
+  };
+  const Exact &cost = estimate.budget->of_run ? estimate.run_total : estimate.per_copy;
+  std::string remark = "nothing here brings it under";
+  if (!steps.empty())
+    remark += fmt::format("; with all that was tried it would be {}", limit(steps.back().cost));
+  return {fmt::format("budget     {} a {}", limit(cost), estimate.budget->of_run ? "run" : "copy"),
+          remark};
 }
 
 std::string why(const std::vector<Part> &parts, const std::string &tries, bool met,
@@ -195,8 +200,7 @@ Problems over_budget(const Edition &edition, const Imposition &imposition,
   problem.type = std::move(telling.ways);
   problem.edits = std::move(telling.edits);
   if (problem.type.empty())
-    problem.type.push_back(
-        raised(estimate, estimate.budget->of_run ? estimate.run_total : estimate.per_copy));
+    problem.type.push_back(raised(estimate, found.steps));
   return {problem};
 }
 
