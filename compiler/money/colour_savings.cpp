@@ -56,7 +56,7 @@ struct Finding {
   const Edition &edition;
   const PagesDrawn &drawn;
   const std::vector<PageOfCopy> pages;
-  const LineKey of_cover;
+  const Sources &sources;
   std::set<std::set<LineKey>> seen{};
   std::vector<ColourSaving> found{};
 
@@ -112,8 +112,21 @@ struct Finding {
     if (lines.empty() || !seen.insert(lines).second)
       return;
     const std::vector<std::size_t> those = pages_by(lines, &PageOfCopy::asking);
-    const bool whole_cover = lines.size() == 1 && *lines.begin() == of_cover;
-    add(ColourOut{lines}, (whole_cover ? "the cover" : named(those)) + " in black", those);
+    const std::string cover = lines.size() == 1 ? cover_by(*lines.begin()) : std::string();
+    add(ColourOut{lines}, (cover.empty() ? named(those) : cover) + " in black", those);
+  }
+
+  // "the cover" where a line speaks of all of it.
+  std::string cover_by(const LineKey &line) const {
+    const auto says = [&](const Edition &book) {
+      return book.cover_mode && line_of(sources, book.cover_mode->from) == line;
+    };
+    if (says(edition))
+      return "the cover";
+    for (const auto &piece : edition.pieces)
+      if (piece->is_other_book() && says(piece->edition))
+        return "the cover of copies " + piece->name;
+    return {};
   }
 
   // Where what gives colour to a side's pages gives it to coloured ones too, they say black
@@ -186,8 +199,7 @@ bool colour_fills_in(const Edition &before, const Edition &after, LineKey line,
 std::vector<ColourSaving> colour_savings(const Edition &edition, const Laid &laid,
                                          const PagesDrawn &drawn, const Sources &sources,
                                          std::size_t most) {
-  Finding finding{edition, drawn, pages_of_copy(edition, sources),
-                  edition.cover_mode ? line_of(sources, edition.cover_mode->from) : LineKey{}};
+  Finding finding{edition, drawn, pages_of_copy(edition, sources), sources};
   for (const ChargedSide &side : laid.sides) {
     if (finding.found.size() >= most)
       break;
