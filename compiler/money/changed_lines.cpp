@@ -107,7 +107,7 @@ void ChangedLines::in_black(LineKey key) {
   const std::vector<Word> words = words_of(text);
   for (std::size_t i = 1; i < words.size(); ++i) {
     const std::string_view at = word(text, words[i]);
-    if (is_colour(at) && word(text, words[i - 1]) == "in") {
+    if ((is_colour(at) || at == "black") && word(text, words[i - 1]) == "in") {
       text.replace(words[i].begin, words[i].end - words[i].begin, "black");
       return;
     }

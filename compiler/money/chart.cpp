@@ -183,9 +183,8 @@ struct Charting {
         same->names += way.name;
     }
     std::ranges::stable_sort(ends, {}, &End::y);
-    std::vector<double> wanted;
-    for (const End &end : ends)
-      wanted.push_back(end.y);
+    std::vector<double> wanted(ends.size());
+    std::ranges::transform(ends, wanted.begin(), &End::y);
     const std::vector<double> places = spread(wanted, 11, axes.foot);
     for (std::size_t i = 0; i < ends.size(); ++i) {
       curve({{axes.right, ends[i].y}, {axes.right + 8, places[i]}}, CurveLook::hair);

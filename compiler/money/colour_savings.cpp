@@ -131,7 +131,7 @@ struct Finding {
 
   // Where what gives colour to a side's pages gives it to coloured ones too, they say black
   // themselves; each with all that its line opens.
-  void opened_in_black(std::set<LineKey> opened) {
+  void opened_in_black(const std::set<LineKey> &opened) {
     if (opened.contains(LineKey{}) || !seen.insert(opened).second)
       return;
     const std::vector<std::size_t> those = pages_by(opened, &PageOfCopy::opened);

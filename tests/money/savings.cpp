@@ -42,6 +42,9 @@ std::string words(std::string_view indent = "  ") {
   return fmt::format("{0}words \"x\" in label\n{0}  at 1in 1in, 1in x 1in\n", indent);
 }
 
+constexpr std::string_view numbered = "  words in label\n    at 1in 5in, 1in x 1in\n"
+                                      "    says \"[1](fact:copy)\"\n";
+
 std::string book_pages(Dice &dice) {
   std::string pages;
   for (int page = 1; page <= 8; ++page) {
@@ -54,6 +57,7 @@ std::string book_pages(Dice &dice) {
     pages += dice.any({"", " in colour", " in black"});
     pages += page > 2 && page < 7 && dice.one_in(4) ? " on plain" : "";
     pages += dice.one_in(6) ? " by copier\n" : "\n";
+    pages += dice.one_in(5) ? numbered : "";
     pages += words() + (dice.one_in(3) ? "  hand stamp \"moon\"\n    at 1in 3in, 1in x 1in\n"
                                          "    costs $0.03 a copy\n"
                                        : "");
@@ -84,7 +88,14 @@ std::string random_edition(Dice &dice, bool one_up = false) {
       supplies(dice) + (one_up ? "" : large_sheets(dice)) + book_pages(dice) +
           (one_up ? "" : pieces(dice)));
   constexpr std::string_view run = "run 10 copies";
-  return manuscript.replace(manuscript.find(run), run.size(), "run 11 copies, 2 spare");
+  manuscript.replace(manuscript.find(run), run.size(),
+                     dice.one_in(3)
+                         ? "run 8 copies called plain\n  run 3 copies, 2 spare called deep"
+                         : "run 11 copies, 2 spare");
+  constexpr std::string_view bare = "  bare 1/4in\n";
+  if (dice.one_in(2))
+    manuscript.insert(manuscript.find(bare), "  setup $1.30 a pass\n");
+  return manuscript;
 }
 
 // The manuscript with lines changed where they stand.

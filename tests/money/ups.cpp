@@ -44,6 +44,26 @@ TEST_CASE("a number that is cheaper is said with what the run then costs") {
 )");
 }
 
+TEST_CASE("what the note says is what the estimate says before and after") {
+  const auto run = [](std::string_view up) {
+    return priced(with_card("2.5in x 3.5in", up)).estimate.run_total;
+  };
+  CHECK(run("up 2") == Exact::ratio(80, 100));
+  CHECK(run("up 9") == Exact::ratio(44, 100));
+}
+
+TEST_CASE("of an insert whose size is missing nothing is said") {
+  std::string manuscript = with_card("2.5in x 3.5in", "up most");
+  manuscript.erase(manuscript.find("  size 2.5in x 3.5in\n"), 21);
+  const Read it = read(manuscript);
+  REQUIRE(any_errors(it.problems));
+  Edition edition = it.edition();
+  Problems problems;
+  choose_ups(edition, *it.sources);
+  check_ups(edition, {false, false, false, false, false, true, false}, *it.sources, problems);
+  CHECK(problems.empty());
+}
+
 TEST_CASE("cards that fill the sheet are said to lie where the machine leaves it bare") {
   CHECK(told(with_card("quarter-letter", "up 1"))
             .find("type  up 4      (if nothing on it comes nearer than 1/4in to its edges)") !=
