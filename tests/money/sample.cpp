@@ -66,10 +66,10 @@ TEST_CASE("the sample's bid is dearer bare and like for like") {
   CHECK(bid.run_total->rounded(2) == "112.50");
   CHECK(bid.per_copy->rounded(2) == "2.25");
   CHECK(bid.like_for_like->rounded(2) == "119.00");
-  CHECK(bid.cannot ==
-        std::vector<std::string>{
-            "a second paper, as far as it says (it names no `papers`): one stock throughout, where this edition has board and rose",
-            "coloured stock, as far as it says: rose", "hand work: stamp lino moon"});
+  CHECK(bid.cannot == std::vector<std::string>{
+                          "a second paper, as far as it says (it names no `papers`): one stock "
+                          "throughout, where this edition has board and rose",
+                          "coloured stock, as far as it says: rose", "hand work: stamp lino moon"});
   CHECK(bid.still_yours == std::vector<std::string>{"stamp lino moon: $6.50, 16.7 min"});
 }
 
