@@ -93,7 +93,8 @@ void write_depfile(const Options &options, const std::string &folder,
 
 int compile(const Options &options, const Desk &desk) {
   Progress progress(desk.progress_shown);
-  const auto way = walk(options.subject, desk.shelf_root, options.anyway, progress);
+  const auto way =
+      walk(options.subject, desk.shelf_root, options.anyway, progress, AskedAbout::money);
   if (!way->reading.has_edition) {
     progress.clear();
     tell_problems(*way, options, desk);

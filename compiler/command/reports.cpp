@@ -52,7 +52,8 @@ std::string estimate_told(WayThrough &way, const Options &options, const Desk &d
 
 int preflight(const Options &options, const Desk &desk) {
   Progress progress(desk.progress_shown);
-  const auto way = walk(options.subject, desk.shelf_root, options.anyway, progress);
+  const auto way =
+      walk(options.subject, desk.shelf_root, options.anyway, progress, AskedAbout::money);
   if (way->reading.has_edition && !any_errors(way->problems)) {
     Papers papers(*way);
     tell_papers(*way, papers);
@@ -68,7 +69,7 @@ int preflight(const Options &options, const Desk &desk) {
 
 int estimate(const Options &options, const Desk &desk) {
   Progress progress(desk.progress_shown);
-  const auto way = walk(options.subject, desk.shelf_root, false, progress);
+  const auto way = walk(options.subject, desk.shelf_root, false, progress, AskedAbout::money);
   progress.clear();
   if (!way->reading.has_edition)
     return report(*way, options, desk, {});

@@ -111,18 +111,27 @@ void print_black_where_colour_is_another_runs(WayThrough &way) {
   }
 }
 
-void count_money(WayThrough &way, bool anyway) {
+PagesDrawn drawn_in(const WayThrough &way) {
+  PagesDrawn drawn{draws_of(way), {false}};
+  for (const Drawings &part : way.drawings)
+    for (std::size_t page = 1; page < part.pages.size(); ++page)
+      drawn.coloured.push_back(part.pages[page].coloured);
+  return drawn;
+}
+
+void count_money(WayThrough &way, bool anyway, AskedAbout about) {
   way.sides = charged_sides(way.imposition, way.modes, way.passes);
   way.estimate = estimate(way.edition(), way.imposition, way.sides);
   add(way.problems,
       price_problems(way.edition(), way.imposition, way.sides, way.estimate, way.sources));
-  check_ups(way.edition(), draws_of(way), way.sources, way.problems);
+  if (about == AskedAbout::money)
+    check_ups(way.edition(), draws_of(way), way.sources, way.problems);
   check_price_apart(way.edition(), way.imposition, way.sides, draws_of(way), way.sources,
                     way.problems);
   price_more_sheets(way.edition(), way.imposition, way.sides, draws_of(way), way.sources,
                     way.problems);
   add(way.problems, over_budget(way.edition(), way.imposition, way.sides, way.estimate,
-                                draws_of(way), way.sources, anyway));
+                                drawn_in(way), way.sources, anyway));
 }
 
 // Of a part by itself, pages from its own first.
@@ -169,9 +178,9 @@ std::vector<paperwork::PictureSeen> pictures_to_tell(WayThrough &way) {
   return pictures_seen(impose_parts(way.edition(), way.sources, told_later), *way.gallery);
 }
 
-void walk_on(WayThrough &way, bool anyway, Progress &progress) {
+void walk_on(WayThrough &way, bool anyway, Progress &progress, AskedAbout about) {
   progress.say("laying sheets");
-  choose_ups(way.reading.edition, way.sources, way.problems);
+  choose_ups(way.reading.edition, way.sources);
   way.gallery.emplace(*way.disk.files);
   paperwork::write_own_words(way.reading.edition, way.sources, way.problems, pictures_to_tell(way));
   way.parts = impose_parts(way.edition(), way.sources, way.problems);
@@ -183,7 +192,7 @@ void walk_on(WayThrough &way, bool anyway, Progress &progress) {
   way.modes = modes_of(way.imposition, inks_of(way));
   way.passes = passes_of(way.edition(), way.imposition, way.modes, way.sources, way.problems);
   progress.say("counting money");
-  count_money(way, anyway);
+  count_money(way, anyway, about);
   progress.say("checking");
   look_over(way);
   way.rights = paperwork::ledger_of(way.edition(), pictures_seen(way.parts, *way.gallery));
@@ -202,7 +211,7 @@ std::vector<bool> draws_of(const WayThrough &way) {
 }
 
 std::unique_ptr<WayThrough> walk(const std::string &manuscript, const std::string &shelf_root,
-                                 bool anyway, Progress &progress) {
+                                 bool anyway, Progress &progress, AskedAbout about) {
   auto way = std::make_unique<WayThrough>();
   way->disk = open_on_disk(manuscript, shelf_root);
   if (!way->disk.files)
@@ -210,7 +219,7 @@ std::unique_ptr<WayThrough> walk(const std::string &manuscript, const std::strin
   progress.say("reading");
   way->reading = read_edition(way->disk.manuscript, *way->disk.files, way->sources, way->problems);
   if (way->reading.has_edition)
-    walk_on(*way, anyway, progress);
+    walk_on(*way, anyway, progress, about);
   sort_problems(way->problems);
   return way;
 }

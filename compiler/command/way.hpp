@@ -59,9 +59,14 @@ struct NoManuscript : std::runtime_error {
   using std::runtime_error::runtime_error;
 };
 
+// What a command asks about. Where it is the sheets or the pages alone, nothing is told of layings
+// that would cost less.
+enum class AskedAbout { money, making };
+
 // `shelf_root` holds stdlib/ and fonts/. Throws NoManuscript.
 std::unique_ptr<WayThrough> walk(const std::string &manuscript, const std::string &shelf_root,
-                                 bool anyway, Progress &progress);
+                                 bool anyway, Progress &progress,
+                                 AskedAbout about = AskedAbout::making);
 
 // Paths, relative to the edition's folder or by file name, of everything that was read and its
 // digest in hexadecimal; by path.

@@ -38,8 +38,8 @@ void add_step(Reader &reader, FactLine line, std::vector<BidStep> &steps, const 
 void take_step(Reader &reader, FactLine line, Bid &bid) {
   const auto from = count_in(reader, line, "from", 1, "the smallest order is one copy");
   const auto price = rate_by(reader, line, "price", copy_or_once);
-  if (from && price)
-    add_step(reader, line, bid.steps, {from->value, price->value, line.range()});
+  if (price)
+    add_step(reader, line, bid.steps, {from ? from->value : 1, price->value, line.range()});
 }
 
 void take_postage(Reader &reader, FactLine line, Bid &bid) {
@@ -114,7 +114,7 @@ Bid bid_of(Reader &reader, const Named &named, const Facts &facts) {
   take_sizes(facts.find("sizes"), bid);
   bid.until = value_in<Date>(facts.find("until"), "date");
   bid.setup = rate_by(reader, facts.find("setup"), "setup", copy_or_once);
-  bid.tax = value_in<Share>(facts.find("tax"), "tax");
+  bid.tax = share_in(reader, facts.find("tax"), "tax", of_tax);
   return bid;
 }
 

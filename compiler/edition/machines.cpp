@@ -2,15 +2,36 @@
 #include "edition/supplies.hpp"
 #include "edition/values.hpp"
 
+#include <fmt/format.h>
+
 namespace bodkin {
 namespace {
 
-constexpr PricedBy a_side{
-    {Per::side, Per::sides, Per::side, Per::sides}, "a machine is paid by the side", "a side"};
+constexpr PricedBy by_side{
+    {Per::side, Per::sides, Per::each, Per::side}, "a machine's price is for a side", "a side"};
+
+Problem priced_twice(Reader &reader, FactLine line, const SidePrice &first) {
+  return {
+      .check = "same-fact-twice",
+      .range = line.range(),
+      .message = fmt::format("what such a side costs is written already, on line {}",
+                             reader.sources.line_number(first.range)),
+      .why = "of two prices for one thing neither can be charged; a lower one that begins later "
+             "says from how many sides",
+      .type = {line.has("from")
+                   ? WayOut{{}, "keep the line that is right and take the other out"}
+                   : WayOut{fmt::format("{}, from 100 sides", reader.sources.text(line.range())),
+                            "with the number that was meant, or take one of them out"}},
+      .related = {{first.range, "the first of them"}}};
+}
+
+bool for_the_same(const SidePrice &a, const SidePrice &b) {
+  return a.mode == b.mode && a.size == b.size && a.from_sides == b.from_sides;
+}
 
 void take_prints(Reader &reader, FactLine line, Machine &machine) {
   const auto mode = mode_in(line, "mode");
-  const auto rate = rate_by(reader, line, "rate", a_side);
+  const auto rate = rate_by(reader, line, "rate", by_side);
   if (!mode || !rate)
     return;
   SidePrice price;
@@ -21,6 +42,9 @@ void take_prints(Reader &reader, FactLine line, Machine &machine) {
     price.size = size->value.upright();
   if (const auto from = count_in(reader, line, "from", 1, "the first side is number 1"))
     price.from_sides = from->value;
+  for (const SidePrice &other : machine.prints)
+    if (for_the_same(other, price))
+      return reader.report(priced_twice(reader, line, other));
   machine.prints.push_back(price);
 }
 
@@ -72,7 +96,7 @@ void take_habits(Reader &reader, const Facts &facts, Machine &machine) {
   machine.setup = rate_by(reader, facts.find("setup"), "setup", pass_or_run);
   machine.speed = count_in(reader, facts.find("speed"), "sides", 1,
                            "a machine prints a side a minute at the least");
-  machine.tax = value_in<Share>(facts.find("tax"), "tax");
+  machine.tax = share_in(reader, facts.find("tax"), "tax", of_tax);
 }
 
 Machine machine_of(Reader &reader, const Named &named, const Facts &facts) {

@@ -24,6 +24,9 @@ constexpr PricedBy one_copy{{Per::copy, Per::each, Per::copy, Per::each},
                             "a copy",
                             true};
 
+constexpr ShareOf of_seller{"a shop keeps a part of what the buyer pays, and hands you the rest",
+                            "40%", true};
+
 Problem idle_exchange(Range line, std::string why) {
   return {.check = "idle-exchange",
           .range = line,
@@ -60,16 +63,7 @@ void take_sale(Reader &reader, FactLine line) {
   sale.price = rate_by(reader, line, "price", one_copy);
   sale.costs = rate_by(reader, line, "costs", each_sold);
   sale.only = only_in(reader, Facts(line).find("only"));
-  sale.share = value_in<Share>(line, "share");
-  if (sale.share && sale.share->value.millionths > 1'000'000) {
-    reader.report({.check = "number-too-big",
-                   .range = sale.share->from,
-                   .message = fmt::format("{} is more than the whole price",
-                                          reader.sources.text(sale.share->from)),
-                   .why = "a shop keeps a part of what the buyer pays, and hands you the rest",
-                   .type = {{typed(reader, line.range(), sale.share->from, "40%"), {}}}});
-    sale.share.reset();
-  }
+  sale.share = share_in(reader, line, "share", of_seller);
   reader.edition.sales.push_back(std::move(sale));
 }
 

@@ -9,6 +9,10 @@
 namespace bodkin {
 namespace {
 
+constexpr PricedBy by_sheet{{Per::sheet, Per::sheets, Per::each, Per::sheet},
+                            "paper is bought by the sheet or by the pack",
+                            "a sheet"};
+
 // Its weight unknown, a paper is taken for ordinary office paper wherever thickness matters.
 constexpr Length office_caliper = Length::inches(38, 10'000);
 
@@ -52,11 +56,8 @@ void take_caliper(Reader &reader, const Facts &facts, Stock &stock) {
 // More than this many small sheets are confetti.
 constexpr std::int64_t most_out = 10'000;
 
-constexpr PricedBy a_sheet{{Per::sheet, Per::sheets, Per::each, Per::each},
-                           "paper is paid by the sheet, or per so many sheets",
-                           "a sheet"};
 // What is paid once for all is a pack.
-constexpr PricedBy a_pack{a_sheet.pers, a_sheet.meaning, "per 500 sheets"};
+constexpr PricedBy a_pack{by_sheet.pers, by_sheet.meaning, "per 500 sheets"};
 
 bool is_for_all(FactLine costs) {
   const auto rate = value_in<Rate>(costs, "costs");
@@ -66,7 +67,7 @@ bool is_for_all(FactLine costs) {
 void take_purchase(Reader &reader, const Facts &facts, Stock &stock) {
   const FactLine costs = facts.find("costs");
   stock.included = costs && costs.has("included");
-  stock.costs = rate_by(reader, costs, "costs", is_for_all(costs) ? a_pack : a_sheet);
+  stock.costs = rate_by(reader, costs, "costs", is_for_all(costs) ? a_pack : by_sheet);
   stock.have =
       count_in(reader, facts.find("have"), "count", 0, "a pile has no less than no sheets");
   const FactLine cut = facts.find("cut-from");

@@ -70,7 +70,13 @@ std::optional<Known<Rate>> rate_in(Reader &reader, FactLine line, std::string_vi
     reader.report(too_small(rate->from, fmt::format("{} is less than nothing", written),
                             "nobody pays you for taking it; what an edition earns is its price",
                             typed(reader, line.range(), rate->from, positive)));
-    return std::nullopt;
+    rate->value.price.amount.digits = -rate->value.price.amount.digits;
+  }
+  if (rate->value.count < 1) {
+    rate->value.count = rate->value.count < 0 ? -rate->value.count : 500;
+    reader.report(too_small(rate->from, fmt::format("{} is no pack", written),
+                            "what is bought together is one at the least",
+                            typed(reader, line.range(), rate->from, bodkin::written(**rate))));
   }
   rate->value.price.currency = currency_meant(
       rate->value.price.currency, money_in_words(line, written, rate->value.price.currency),
@@ -80,7 +86,7 @@ std::optional<Known<Rate>> rate_in(Reader &reader, FactLine line, std::string_vi
 
 std::optional<Known<Rate>> rate_by(Reader &reader, FactLine line, std::string_view part,
                                    const PricedBy &by) {
-  const auto rate = rate_in(reader, line, part);
+  auto rate = rate_in(reader, line, part);
   if (!rate || std::find(by.pers.begin(), by.pers.end(), rate->value.per) != by.pers.end())
     return rate;
   const bool bare =
@@ -94,6 +100,33 @@ std::optional<Known<Rate>> rate_by(Reader &reader, FactLine line, std::string_vi
                  .why = "what a price is counted by settles how often it is paid",
                  .type = {{typed(reader, line.range(), rate->from, instead),
                            "with the sum that it comes to"}}});
+  rate->value.per = by.pers.front();
+  return rate;
+}
+
+std::optional<Known<Share>> share_in(Reader &reader, FactLine line, std::string_view part,
+                                     const ShareOf &of) {
+  auto share = value_in<Share>(line, part);
+  if (!share)
+    return std::nullopt;
+  constexpr std::int64_t whole = 1'000'000;
+  const std::string_view written = reader.sources.text(share->from);
+  std::int64_t &millionths = share->value.millionths;
+  if (millionths < 0) {
+    reader.report(
+        too_small(share->from, fmt::format("{} is less than nothing", written), std::string(of.why),
+                  typed(reader, line.range(), share->from, std::string(written.substr(1)))));
+    millionths = -millionths;
+  }
+  if (millionths < whole || (of.whole_fits && millionths == whole))
+    return share;
+  reader.report({.check = "number-too-big",
+                 .range = share->from,
+                 .message = fmt::format("{} is {}the whole price", written,
+                                        millionths == whole ? "" : "more than "),
+                 .why = std::string(of.why),
+                 .type = {{typed(reader, line.range(), share->from, std::string(of.instead)),
+                           "with the share that was meant"}}});
   return std::nullopt;
 }
 

@@ -38,10 +38,10 @@ std::optional<Known<T>> value_in(FactLine line, std::string_view part) {
 }
 std::optional<Known<std::string>> text_in(FactLine line, std::string_view part);
 std::optional<Known<Mode>> mode_in(FactLine line, std::string_view part);
-// Money below nothing is reported and left out. `$` means the edition's own currency where that is
-// a dollar.
+// Money below nothing is reported and read without its minus. `$` means the edition's own currency
+// where that is a dollar.
 std::optional<Known<Rate>> rate_in(Reader &reader, FactLine line, std::string_view part);
-// What a price is counted by where it stands; any other is reported and left out.
+// What a price is counted by where it stands; any other is reported and read as the first.
 struct PricedBy {
   std::array<Per, 4> pers;
   std::string_view meaning; // "a bid is priced a copy, or once"
@@ -50,6 +50,17 @@ struct PricedBy {
 };
 std::optional<Known<Rate>> rate_by(Reader &reader, FactLine line, std::string_view part,
                                    const PricedBy &by);
+// A share of a price. One below nothing is reported and read without its minus, one of all of it or
+// more is reported and left out.
+struct ShareOf {
+  std::string_view why;     // "a shop keeps a part of what the buyer pays"
+  std::string_view instead; // "40%"
+  bool whole_fits = false;
+};
+inline constexpr ShareOf of_tax{"a tax is a part of the price that it is laid on, and comes on top",
+                                "8%"};
+std::optional<Known<Share>> share_in(Reader &reader, FactLine line, std::string_view part,
+                                     const ShareOf &of);
 // A count under `least` is reported and left out; `why` is the reason.
 std::optional<Known<std::int64_t>> count_in(Reader &reader, FactLine line, std::string_view part,
                                             std::int64_t least, std::string_view why);

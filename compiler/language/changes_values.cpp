@@ -107,13 +107,12 @@ void change_money(const Trial &trial, std::string_view file, std::vector<std::st
       !trial.wants({ValueKind::money, ValueKind::rate, ValueKind::copyrate}))
     return;
   if (at + 1U < trial.lexemes.size())
-    for (const std::string_view behind : {"$", "£", "€"})
-      if (trial.words(at + 1U) == behind) {
-        const std::string before = fmt::format("{}{}", behind, trial.words(at));
-        lines.push_back(trial.line.substr(0, trial.lexemes[at].begin) + before +
-                        trial.line.substr(trial.lexemes[at + 1U].end));
-        return;
-      }
+    if (const std::string_view sign = sign_of_money(trial.words(at + 1U)); !sign.empty()) {
+      const std::string before = fmt::format("{}{}", sign, trial.words(at));
+      lines.push_back(trial.line.substr(0, trial.lexemes[at].begin) + before +
+                      trial.line.substr(trial.lexemes[at + 1U].end));
+      return;
+    }
   const std::string_view sign = money_of_habit(file);
   if (const std::string pence = from_pence(trial.words(at), sign); !pence.empty())
     lines.push_back(trial.with(at, pence));

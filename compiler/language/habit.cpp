@@ -1,5 +1,8 @@
 #include "language/mended.hpp"
 
+#include <algorithm>
+#include <array>
+
 namespace bodkin::language {
 namespace {
 
@@ -36,6 +39,24 @@ std::string_view money_of_habit(std::string_view file) {
       first = sign;
     }
   return first;
+}
+
+std::string_view sign_of_money(std::string_view word) {
+  struct Name {
+    std::string_view name, sign;
+  };
+  constexpr std::array<Name, 9> names{{{"$", "$"},
+                                       {"£", "£"},
+                                       {"€", "€"},
+                                       {"dollars", "$"},
+                                       {"dollar", "$"},
+                                       {"pounds", "£"},
+                                       {"pound", "£"},
+                                       {"euros", "€"},
+                                       {"euro", "€"}}};
+  const auto named = std::find_if(names.begin(), names.end(),
+                                  [&](const Name &money) { return money.name == word; });
+  return named == names.end() ? std::string_view{} : named->sign;
 }
 
 } // namespace bodkin::language

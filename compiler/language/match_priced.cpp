@@ -67,13 +67,13 @@ constexpr std::array<PerWord, 7> per_words{{{"side", Per::side},
 
 bool read_pack(Cursor &cursor, Rate &rate) {
   const std::optional<Amount> count = read_number(cursor, false);
-  if (!count || !count->bare() || !count->whole() || count->digits < 1)
+  if (!count || !count->bare() || !count->whole())
     return cursor.wanted(Piece::pack);
   if (count->too_big || count->digits > most_pack) {
     --cursor.at;
     return cursor.wanted(Piece::too_big);
   }
-  rate.count = count->digits;
+  rate.count = count->negative ? -count->digits : count->digits;
   rate.per = Per::sheets;
   if (cursor.word("sheets"))
     return true;

@@ -22,5 +22,8 @@ std::optional<std::string> mended(std::string_view typed, const Entry &entry,
 std::string_view unit_of_habit(std::string_view file);
 // The first sign of money in a file; a dollar's where it has none.
 std::string_view money_of_habit(std::string_view file);
+// The sign of money that is called by its name, "pounds", or stands behind its sum; empty of any
+// other word.
+std::string_view sign_of_money(std::string_view word);
 
 } // namespace bodkin::language

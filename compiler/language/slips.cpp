@@ -48,6 +48,14 @@ std::size_t words_in(std::string_view text) {
   return count;
 }
 
+// A sum of less than one at the line's end: no pack costs as little.
+bool is_small_sum(std::string_view own) {
+  const std::string_view last = own.substr(own.find_last_of(' ') + 1);
+  const std::size_t point = last.find('.');
+  const std::string_view before = last.substr(0, std::min(point, last.size()));
+  return point != std::string_view::npos && before.find_first_of("123456789") == before.npos;
+}
+
 // A line as it stands, ended by what an example has behind as many words; the example itself where
 // the line says nothing of its own yet.
 std::string ended_as(const std::string &own, std::string_view example) {
@@ -58,7 +66,10 @@ std::string ended_as(const std::string &own, std::string_view example) {
   for (std::size_t i = 0; i < have; ++i)
     at = example.find(' ', example.find_first_not_of(' ', at));
   const bool comma = example[at - 1] == ',' && !own.ends_with(',');
-  return own + (comma ? "," : "") + std::string(example.substr(at));
+  std::string_view rest = example.substr(at);
+  if (rest.starts_with(" per ") && is_small_sum(own))
+    rest = " a sheet";
+  return own + (comma ? "," : "") + std::string(rest);
 }
 
 bool same_figures(std::string_view a, std::string_view b) {

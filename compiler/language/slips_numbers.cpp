@@ -135,19 +135,56 @@ constexpr std::array<Unit, 7> units{
      {ValueKind::rate, "money carries its sign or its currency", "", "before"},
      {ValueKind::copyrate, "money carries its sign or its currency", "", "before"}}};
 
+// `0.4` of the whole is 40%.
+std::string in_hundredths(const Amount &amount) {
+  if (amount.negative || amount.fraction || amount.places < 1 || amount.places > 2 ||
+      amount.digits < 1 || amount.digits >= (amount.places == 1 ? 10 : 100))
+    return {};
+  return fmt::format("{}%", amount.places == 1 ? amount.digits * 10 : amount.digits);
+}
+
+// "2.00 pounds": the sum with its sign before it, and the rest of the line as it can be read.
+Slip money_by_name(const Look &look) {
+  const std::size_t next = look.at + 1U;
+  const bool priced = look.wanted({ValueKind::money, ValueKind::rate, ValueKind::copyrate});
+  if (!priced || next >= look.line.lexemes.size())
+    return {};
+  const std::string_view sign = sign_of_money(look.line.words(next));
+  if (sign.empty())
+    return {};
+  const std::string money = fmt::format("{}{}", sign, look.line.words(look.at));
+  Problem problem =
+      instead(slip(look, "no-unit", fmt::format("a sum carries its sign before it: {}", money),
+                   "so that a price is known by its first letter; other money is written with its "
+                   "code behind it, 12.50 CAD"),
+              look, look.at, next, money);
+  if (problem.type.empty() || can_be_read(problem.type.front().line, look.entry))
+    return problem;
+  if (const auto whole = mended(problem.type.front().line, look.entry, look.line.text)) {
+    const Range first = look.line.range(0), last = look.line.range(look.line.lexemes.size() - 1);
+    problem.edits = {{{first.file, first.begin, last.end}, *whole}};
+    problem.type = {{*whole, {}}};
+  }
+  return problem;
+}
+
 Slip other_unit(const Look &look) {
   if (look.kind() != LexemeKind::number)
     return {};
   const std::string_view words = look.line.words(look.at);
   if (!read_amount(words).bare())
     return {};
+  if (Slip named = money_by_name(look))
+    return named;
   for (const Unit &unit : units)
     if (look.wanted({unit.kind}))
       return instead(slip(look, "no-unit", fmt::format("{} of what? {}", words, unit.says),
                           fmt::format("here belongs {}, as in {}", words_of(unit.kind).called,
                                       look.entry.example)),
                      look, look.at, look.at,
-                     unit.touching == "before"
+                     unit.kind == ValueKind::share && !in_hundredths(read_amount(words)).empty()
+                         ? in_hundredths(read_amount(words))
+                     : unit.touching == "before"
                          ? fmt::format("{}{}", money_of_habit(look.line.text), words)
                          : fmt::format("{}{}{}", words, unit.touching, unit.first));
   return {};

@@ -122,6 +122,15 @@ std::size_t touching_last(const Typed &line, std::size_t at) {
   return at;
 }
 
+// `-5` where things are counted.
+std::optional<std::string> without_minus(const Typed &line, const Entry &entry, std::uint32_t at) {
+  const std::string_view words = line.words(at);
+  if (line.lexemes[at].kind != LexemeKind::number || !words.starts_with('-'))
+    return {};
+  std::string typed = line.with(at, words.substr(1));
+  return can_be_read(typed, entry) ? std::optional(typed) : std::nullopt;
+}
+
 Problem unknown_kind(const Typed &line, const Entry &entry, const Failure &failure) {
   const std::uint32_t at = failure.at;
   const std::size_t last = touching_last(line, at);
@@ -138,6 +147,9 @@ Problem unknown_kind(const Typed &line, const Entry &entry, const Failure &failu
     problem.message += fmt::format("; did you mean {}?", *near);
     problem.edits.push_back({line.range(at), std::string(*near)});
     type(problem, line.with(at, *near));
+  } else if (const auto positive = without_minus(line, entry, at)) {
+    problem.edits.push_back({line.range(at), std::string(line.words(at).substr(1))});
+    type(problem, *positive);
   }
   return problem;
 }

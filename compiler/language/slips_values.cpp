@@ -57,7 +57,9 @@ Slip text_without_quotes(const Look &look) {
   std::string_view words = look.line.text.substr(begin, look.line.lexemes[last].end - begin);
   if (words.find('"') + 1 == words.size())
     words.remove_suffix(1);
-  if (words.find('"') != std::string_view::npos)
+  const bool text_follows =
+      last + 1 < look.line.lexemes.size() && look.line.lexemes[last + 1].kind == LexemeKind::quoted;
+  if (words.find('"') != std::string_view::npos || text_follows)
     return {};
   return instead(slip(look, "unknown-kind", "a path or a text stands in straight quotes",
                       "only names and words of the language stand bare"),

@@ -10,8 +10,9 @@ namespace bodkin {
 
 struct BidFit {
   std::vector<std::string> cannot; // "a second paper: …"
-  // It could not print this edition at all, or not any more: listed, but compared with nothing.
-  bool another_edition = false;
+  // Why it could not print this edition at all, or not any more: it is listed, but compared with
+  // nothing. Empty where it can.
+  std::string left_out;
 };
 
 BidFit fit_of(const Edition &edition, const Imposition &imposition, const Bill &bill,

@@ -134,7 +134,7 @@ BidFigures figures(const Edition &edition, const Imposition &imposition, const B
   BidFigures out;
   out.name = bid.name;
   out.from = bid.range;
-  out.compared = !fit.another_edition;
+  out.left_out = std::move(fit.left_out);
   out.cannot = std::move(fit.cannot);
   out.still_yours = all_still_yours(edition, bill);
   if (bid.until)
@@ -171,7 +171,7 @@ std::vector<Way> ways_to_make(const Edition &edition, const Bill &bill,
                               const std::vector<BidFigures> &bids) {
   std::vector<Way> ways{own_way(edition, bill)};
   for (std::size_t i = 0; i < bids.size(); ++i)
-    if (bids[i].compared)
+    if (bids[i].left_out.empty())
       ways.push_back(like_for_like_way(edition, edition.bids[i], bill));
   return ways;
 }

@@ -1,10 +1,7 @@
 #include "money/budget.hpp"
 
-#include "money/arrange.hpp"
-#include "money/bill.hpp"
+#include "money/budget_ways.hpp"
 #include "money/charge.hpp"
-#include "money/run_within.hpp"
-#include "money/saving.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -12,9 +9,6 @@
 
 namespace bodkin {
 namespace {
-
-// Ways out that one message offers: more would be read by nobody.
-constexpr std::size_t most_ways = 3;
 
 // An amount that is over by less than it can be shown by gets the decimals that it needs.
 std::string over_words(const Exact &over, Currency currency) {
@@ -49,7 +43,7 @@ std::vector<Part> dearest(const Edition &edition, const ChargedSides &sides,
   const bool machine_is_plain = one_machine(edition, sides);
   for (const EstimateLine &line : estimate.lines) {
     std::string what = line.what;
-    if (line.group == Group::printing)
+    if (line.group == Group::printing && what.find(" sides at ") != std::string::npos)
       what = fmt::format("{} {}", line.quantity.rounded(0),
                          machine_is_plain ? what.substr(0, what.find(" at ")) : what);
     if (line.group == Group::paper)
@@ -65,162 +59,13 @@ std::vector<Part> dearest(const Edition &edition, const ChargedSides &sides,
   return parts;
 }
 
-// One change, or several made together, as it came out.
-struct Try {
-  std::vector<Saving> made;
-  std::string what;
-  Exact cost; // of what the budget speaks of
-  bool in = false;
-};
-
-struct Trying {
-  const Edition &edition;
-  const Laid laid;
-  const Estimate &estimate;
-  const std::vector<bool> &draws;
-  const Sources &sources;
-  Edition light;
-  std::vector<Job> work;
-
-  Exact cost_of_budget(const Exact &run_total, std::int64_t copies) const {
-    return estimate.budget->of_run ? run_total : run_total / Exact(copies);
-  }
-
-  Try with(std::vector<Saving> made, std::string what) const {
-    const Edition changed = applied(light, made, sources);
-    const Laid anew = lay(changed, draws, sources);
-    const Bill priced = bill(changed, anew.imposition, anew.sides, work);
-    const std::int64_t copies = estimate.copies;
-    const Exact cost = cost_of_budget(own_stretch(changed, priced, copies).at(copies), copies);
-    return {std::move(made), std::move(what), cost, cost <= estimate.budget->limit};
-  }
-
-  Exact cost_now() const { return cost_of_budget(estimate.run_total, estimate.copies); }
-
-  // Each saving alone, those that save nothing left out.
-  std::vector<Try> alone() const {
-    std::vector<Try> tries;
-    for (const Saving &saving : savings(edition, laid, draws, sources))
-      if (Try made = with({saving}, saving.what); made.cost < cost_now())
-        add(tries, std::move(made));
-    return tries;
-  }
-
-  // Of the numbers of one thing on sheets of the same papers only the cheapest.
-  static void add(std::vector<Try> &tries, Try made) {
-    const auto *laying = std::get_if<Laying>(&made.made.front().change);
-    const auto same = std::ranges::find_if(tries, [&](const Try &other) {
-      const auto *earlier = std::get_if<Laying>(&other.made.front().change);
-      return laying && earlier && earlier->piece == laying->piece &&
-             earlier->papers == laying->papers;
-    });
-    if (same == tries.end())
-      tries.push_back(std::move(made));
-    else if (made.cost <= same->cost)
-      *same = std::move(made);
-  }
-
-  // Another machine may not take the sheets that more is laid on.
-  bool goes(const std::vector<Saving> &made) const {
-    const auto is_laid = [](const Saving &saving) {
-      return std::holds_alternative<Laying>(saving.change);
-    };
-    return made.size() < 2 || std::ranges::none_of(made, is_laid) ||
-           goes_through(light, applied(light, made, sources), draws, sources);
-  }
-
-  // One after another on top of each other, until the budget is met or nothing is left to save.
-  std::vector<Try> together(const std::vector<Try> &singles) const {
-    std::vector<Try> chain;
-    std::vector<Saving> made;
-    for (const Try &single : singles) {
-      const Saving &saving = single.made.front();
-      if (!goes_with(saving, made))
-        continue;
-      made.push_back(saving);
-      Try so_far = with(made, saving.what + (chain.empty() ? "" : " as well"));
-      if (!chain.empty() && (so_far.cost >= chain.back().cost || !goes(made))) {
-        made.pop_back();
-        continue;
-      }
-      chain.push_back(std::move(so_far));
-      if (chain.back().in)
-        break;
-    }
-    return chain;
-  }
-};
-
-// Where no change is enough by itself: the chain, and those that begin with a later change and do
-// without the earlier ones.
-std::vector<Try> chains_from(const Trying &trying, const std::vector<Try> &singles,
-                             const std::vector<Try> &chain) {
-  constexpr std::size_t most_begun = 4;
-  std::vector<Try> ends{chain.back()};
-  for (std::size_t first = 1; first < std::min(singles.size(), most_begun); ++first) {
-    const auto from = singles.begin() + static_cast<std::ptrdiff_t>(first);
-    const std::vector<Try> other = trying.together({from, singles.end()});
-    if (!other.empty() && other.back().in)
-      ends.push_back(other.back());
-  }
-  return ends;
-}
-
-// The same pages in the order that costs least, which loses nothing: what `bodkin arrange` finds,
-// with less patience.
-std::optional<Try> laid_anew(const Trying &trying, const Edition &edition) {
-  arranging::Effort effort;
-  effort.nodes = 200'000;
-  effort.outcomes = 50'000;
-  effort.priced = 500;
-  effort.looks = 8;
-  effort.wide_nodes = 500;
-  const Arrangement made = arrange(edition, trying.laid, trying.draws, trying.sources, effort);
-  if (!made.cheapest || !made.printable_as_written || made.saves_nothing())
-    return std::nullopt;
-  const Exact cost = trying.cost_of_budget(made.total, trying.estimate.copies);
-  return Try{{}, "the same pages in another order", cost, cost <= trying.estimate.budget->limit};
-}
-
-WayOut way_of(const Try &anew, const Trying &trying) {
-  return {{},
-          fmt::format("`bodkin arrange` lays the same pages for {}{}",
-                      shown(anew.cost, trying.estimate.currency),
-                      trying.estimate.budget->of_run ? " in all" : " a copy")};
-}
-
-void put_first(std::vector<WayOut> &ways, WayOut first) {
-  if (!ways.empty())
-    ways.front().remark = "or this: " + ways.front().remark;
-  ways.insert(ways.begin(), std::move(first));
-}
-
-std::string said(const Try &made, Currency currency) {
-  return fmt::format("{}, {}{}", made.what, shown(made.cost, currency), made.in ? ": in" : "");
-}
-
-// Where a single change does it, those up to the first that does; else the whole chain.
-std::string tried(const std::vector<Try> &singles, const std::vector<Try> &chain,
-                  Currency currency) {
-  std::vector<std::string> parts;
-  const auto first_in = std::ranges::find_if(singles, &Try::in);
-  if (first_in != singles.end()) {
-    const auto shown_from = first_in - std::min<std::ptrdiff_t>(first_in - singles.begin(), 2);
-    for (auto one = shown_from; one <= first_in; ++one)
-      parts.push_back(said(*one, currency));
-  } else {
-    for (const Try &so_far : chain)
-      parts.push_back(said(so_far, currency));
-  }
-  return fmt::format("{}", fmt::join(parts, "; "));
-}
-
 // ", `up` new under `edition`; cut apart after printing", and what has to be heeded.
-std::string beside(const Edition &edition, const Try &made, const ChangedLines &changed) {
+std::string beside(const Edition &edition, const std::vector<Saving> &made,
+                   const ChangedLines &changed) {
   std::string text;
   if (const std::string news = changed.news(); !news.empty())
     text += ", " + news;
-  for (const Saving &saving : made.made)
+  for (const Saving &saving : made)
     if (const auto *laying = std::get_if<Laying>(&saving.change)) {
       if (const std::string condition = on_condition(edition, *laying); !condition.empty())
         text += ", " + condition;
@@ -230,52 +75,92 @@ std::string beside(const Edition &edition, const Try &made, const ChangedLines &
   return text;
 }
 
-std::vector<WayOut> ways_of(const Trying &trying, const std::vector<Try> &tries) {
-  std::vector<WayOut> ways;
-  const std::string per = trying.estimate.budget->of_run ? " in all" : " a copy";
-  for (const Try &made : tries) {
-    if (!made.in || ways.size() == most_ways)
-      continue;
-    const ChangedLines changed = lines_to_type(trying.edition, made.made, trying.sources);
-    const std::string lines = changed.text();
-    if (std::ranges::any_of(ways, [&](const WayOut &way) { return way.line == lines; }))
-      continue;
-    std::string remark = shown(made.cost, trying.estimate.currency) + per;
-    if (changed.count() > 1)
-      remark += fmt::format(" with these {} lines", changed.count());
-    remark += beside(trying.edition, made, changed);
-    ways.push_back({lines, ways.empty() ? remark : "or this: " + remark});
+struct Telling {
+  const Edition &edition;
+  const Estimate &estimate;
+  const Sources &sources;
+  std::vector<WayOut> ways{};
+  std::vector<Edit> edits{}; // of the first
+
+  std::string cost(const Exact &amount) const {
+    return shown(amount, estimate.currency) + (estimate.budget->of_run ? " in all" : " a copy");
   }
-  return ways;
+
+  void add(std::string line, const std::string &remark) {
+    const bool told = !line.empty() && std::ranges::any_of(ways, [&](const WayOut &way) {
+      return way.line == line;
+    });
+    if (!told)
+      ways.push_back({std::move(line), ways.empty() ? remark : "or this: " + remark});
+  }
+
+  std::string with_lines(const ChangedLines &changed) const {
+    return changed.count() > 1 ? fmt::format(" with these {} lines", changed.count()) : "";
+  }
+
+  void way(const Tried &way) {
+    const ChangedLines changed = lines_to_type(edition, way.made, sources);
+    if (ways.empty() && !way.anew)
+      edits = changed.edits();
+    if (way.anew)
+      return add(changed.text(),
+                 fmt::format("`bodkin arrange` lays the same pages for {}{}{}", cost(way.cost),
+                             with_lines(changed), beside(edition, way.made, changed)));
+    add(changed.text(), cost(way.cost) + with_lines(changed) + beside(edition, way.made, changed));
+  }
+
+  void other_run(const OtherRun &run) {
+    ChangedLines changed = lines_to_type(edition, run.made, sources);
+    if (edition.run.from.somewhere())
+      changed.first_number(line_of(sources, edition.run.from), in_first_run(edition, run.copies));
+    add(changed.text(), fmt::format("{} a copy, {} in all{}{}",
+                                    shown(run.total / Exact(run.copies), estimate.currency),
+                                    shown(run.total, estimate.currency), with_lines(changed),
+                                    beside(edition, run.made, changed)));
+  }
+};
+
+// More would be read by nobody: sides that are paid as colour for nothing are told together, and of
+// many changes the first and the last.
+std::vector<Step> worth_telling(const std::vector<Step> &steps) {
+  constexpr std::size_t most = 5, most_free = 2;
+  const auto end_of_free = std::ranges::find(steps, false, &Step::free);
+  const auto free = static_cast<std::size_t>(end_of_free - steps.begin());
+  std::vector<Step> told(steps.begin(), end_of_free);
+  if (free > most_free)
+    told = {{fmt::format("{} sides in black, where nothing is coloured", free),
+             steps[free - 1].cost, true}};
+  told.insert(told.end(), end_of_free, steps.end());
+  if (told.size() <= most)
+    return told;
+  const std::size_t between = told.size() - most + 1;
+  const auto first = told.begin() + most / 2, last = first + static_cast<std::ptrdiff_t>(between);
+  const Step more{fmt::format("{} more such changes", between), std::prev(last)->cost, false};
+  told.erase(first, last);
+  told.insert(told.begin() + most / 2, more);
+  return told;
 }
 
-std::string run_line(const Edition &edition, const Sources &sources, std::int64_t copies) {
-  if (!edition.run.from.somewhere())
-    return fmt::format("run        {} copies", copies);
-  ChangedLines lines(sources);
-  lines.first_number(line_of(sources, edition.run.from), in_first_run(edition, copies));
-  return lines.text();
-}
-
-void other_run(const Trying &trying, std::vector<WayOut> &ways) {
-  const Bill priced = bill(trying.edition, trying.laid.imposition, trying.laid.sides, trying.work);
-  const auto copies =
-      run_within(own_way(trying.edition, priced), trying.estimate.copies, *trying.estimate.budget);
-  if (!copies || in_first_run(trying.edition, *copies) == 0)
-    return;
-  const Exact total = own_stretch(trying.edition, priced, *copies).at(*copies);
-  const Currency currency = trying.estimate.currency;
-  ways.push_back({run_line(trying.edition, trying.sources, *copies),
-                  fmt::format("{}{} a copy, {} in all", ways.empty() ? "" : "or this: ",
-                              shown(total / Exact(*copies), currency), shown(total, currency))});
+// "page 2 in black, $2.55; the cover in black as well, $2.08: in"
+std::string tried(const BudgetWays &found, Currency currency) {
+  std::vector<std::string> parts;
+  for (const Step &step : worth_telling(found.steps))
+    parts.push_back(fmt::format("{}{}, {}", step.what, parts.empty() ? "" : " as well",
+                                shown(step.cost, currency)));
+  return fmt::format("{}{}", fmt::join(parts, "; "), found.ways.empty() ? "" : ": in");
 }
 
 // The budget itself, raised to the next whole cent.
-WayOut raised(const Estimate &estimate, const Exact &cost) {
-  const Exact limit = Exact::ratio((cost * Exact(100)).ceiling(), 100);
-  return {fmt::format("budget     {} a {}", shown(limit, estimate.currency),
-                      estimate.budget->of_run ? "run" : "copy"),
-          "nothing here brings it under"};
+WayOut raised(const Estimate &estimate, const std::vector<Step> &steps) {
+  const auto limit = [&](const Exact &cost) {
+    return shown(Exact::ratio((cost * Exact(100)).ceiling(), 100), estimate.currency);
+  };
+  const Exact &cost = estimate.budget->of_run ? estimate.run_total : estimate.per_copy;
+  std::string remark = "nothing here brings it under";
+  if (!steps.empty())
+    remark += fmt::format("; with all that was tried it would be {}", limit(steps.back().cost));
+  return {fmt::format("budget     {} a {}", limit(cost), estimate.budget->of_run ? "run" : "copy"),
+          remark};
 }
 
 std::string why(const std::vector<Part> &parts, const std::string &tries, bool met,
@@ -293,40 +178,29 @@ std::string why(const std::vector<Part> &parts, const std::string &tries, bool m
 } // namespace
 
 Problems over_budget(const Edition &edition, const Imposition &imposition,
-                     const ChargedSides &sides, const Estimate &estimate,
-                     const std::vector<bool> &draws, const Sources &sources, bool anyway) {
+                     const ChargedSides &sides, const Estimate &estimate, const PagesDrawn &drawn,
+                     const Sources &sources, bool anyway) {
   // Where the run is not known, what a copy costs is not either.
   if (!estimate.budget || !estimate.budget->over || !edition.run.from.somewhere())
     return {};
-  const Trying trying{edition,
-                      {imposition, sides},
-                      estimate,
-                      draws,
-                      sources,
-                      without_matter(edition),
-                      jobs(edition, imposition)};
-  const std::vector<Try> singles = trying.alone();
-  const bool one_is_enough = std::ranges::any_of(singles, &Try::in);
-  const std::vector<Try> chain = one_is_enough ? std::vector<Try>{} : trying.together(singles);
+  const BudgetWays found =
+      ways_under_budget(edition, {imposition, sides}, estimate, drawn, sources);
+  Telling telling{edition, estimate, sources};
+  for (const Tried &way : found.ways)
+    telling.way(way);
+  if (found.run)
+    telling.other_run(*found.run);
   Problem problem;
   problem.kind = anyway ? Kind::warning : Kind::error;
   problem.check = "over-budget";
   problem.range = estimate.budget->from;
   problem.message = message(estimate);
-  problem.type = ways_of(trying, one_is_enough ? singles : chain);
-  if (problem.type.size() == 1 && !one_is_enough)
-    problem.type = ways_of(trying, chains_from(trying, singles, chain));
-  std::string tries = tried(singles, chain, estimate.currency);
-  if (const std::optional<Try> anew = laid_anew(trying, edition)) {
-    tries = said(*anew, estimate.currency) + (tries.empty() ? "" : "; ") + tries;
-    if (anew->in)
-      put_first(problem.type, way_of(*anew, trying));
-  }
-  problem.why =
-      why(dearest(edition, sides, estimate), tries, !problem.type.empty(), estimate.currency);
-  other_run(trying, problem.type);
+  problem.why = why(dearest(edition, sides, estimate), tried(found, estimate.currency),
+                    !telling.ways.empty(), estimate.currency);
+  problem.type = std::move(telling.ways);
+  problem.edits = std::move(telling.edits);
   if (problem.type.empty())
-    problem.type.push_back(raised(estimate, trying.cost_now()));
+    problem.type.push_back(raised(estimate, found.steps));
   return {problem};
 }
 

@@ -2,6 +2,7 @@
 // prices that are not written; two currencies; a larger run that costs less.
 #pragma once
 
+#include "money/colour_savings.hpp"
 #include "money/estimate.hpp"
 #include "problems/problem.hpp"
 #include "problems/sources.hpp"
@@ -19,10 +20,9 @@ Problem two_currencies(const Edition &edition, const Price &price, Range from,
 
 // The over-budget problem, or nothing where the budget is met. Each way out that it names was
 // applied to a copy of the edition, laid on its sheets and estimated anew: the figures are those of
-// that edition. `draws` says of each page (index 1..page_count) whether it draws anything. `anyway`
-// makes the problem a warning.
+// that edition. `anyway` makes the problem a warning.
 Problems over_budget(const Edition &edition, const Imposition &imposition,
-                     const ChargedSides &sides, const Estimate &estimate,
-                     const std::vector<bool> &draws, const Sources &sources, bool anyway);
+                     const ChargedSides &sides, const Estimate &estimate, const PagesDrawn &drawn,
+                     const Sources &sources, bool anyway);
 
 } // namespace bodkin

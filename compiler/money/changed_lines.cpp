@@ -102,6 +102,23 @@ void ChangedLines::colour_out(LineKey key, bool colour_is_default) {
   }
 }
 
+void ChangedLines::in_black(LineKey key) {
+  std::string &text = line(key);
+  const std::vector<Word> words = words_of(text);
+  for (std::size_t i = 1; i < words.size(); ++i) {
+    const std::string_view at = word(text, words[i]);
+    if ((is_colour(at) || at == "black") && word(text, words[i - 1]) == "in") {
+      text.replace(words[i].begin, words[i].end - words[i].begin, "black");
+      return;
+    }
+    if (at == "on" || at == "by") {
+      text.insert(words[i].begin, "in black ");
+      return;
+    }
+  }
+  text += " in black";
+}
+
 void ChangedLines::rename(LineKey key, std::string_view name, std::string_view other) {
   std::string &text = line(key);
   const std::vector<Word> words = words_of(text);
@@ -145,6 +162,20 @@ std::string ChangedLines::news() const {
                         same ? "" : fmt::format(" new under `{}`", under));
   }
   return text;
+}
+
+std::vector<Edit> ChangedLines::edits() const {
+  std::vector<Edit> edits;
+  for (const auto &[key, changed] : lines_) {
+    if (!new_.empty() || sources_.is_shelf(key.file))
+      return {};
+    const std::string_view line = sources_.line(key.file, key.number);
+    const std::string_view bare = trimmed(without_comment(line));
+    const auto begin = static_cast<std::uint32_t>(bare.data() - sources_.text(key.file).data());
+    const auto end = begin + static_cast<std::uint32_t>(bare.size());
+    edits.push_back({{key.file, Offset{begin}, Offset{end}}, changed});
+  }
+  return edits;
 }
 
 } // namespace bodkin

@@ -2,6 +2,7 @@
 // be typed instead.
 #pragma once
 
+#include "problems/problem.hpp"
 #include "problems/sources.hpp"
 
 #include <cstdint>
@@ -42,6 +43,8 @@ public:
   // `in colour` goes out, or becomes `in black` where something else would fill it in as colour;
   // `printing colour` becomes `printing black`.
   void colour_out(LineKey key, bool colour_is_default);
+  // A line that opens pages says `in black`: before its paper and its machine.
+  void in_black(LineKey key);
   // The last time that the name stands in the line it becomes the other.
   void rename(LineKey key, std::string_view name, std::string_view other);
   // The first number of the line becomes another.
@@ -55,6 +58,8 @@ public:
   // "up and paper new under `insert card`"; empty where no line is new.
   std::string news() const;
   std::size_t count() const { return lines_.size() + new_.size(); }
+  // The same where the lines stand; none where a line is new, or stands on the shelf.
+  std::vector<Edit> edits() const;
 
 private:
   std::string &line(LineKey key);

@@ -1,7 +1,9 @@
 #include "money/chart.hpp"
 
 #include "money/bids.hpp"
+#include "money/chart_lines.hpp"
 #include "problems/characters.hpp"
+#include "problems/wrap.hpp"
 #include "sheet/svg_page.hpp"
 
 #include <algorithm>
@@ -12,249 +14,331 @@
 namespace bodkin {
 namespace {
 
-constexpr double left = 70, right = 480, top = 52, foot = 320, height = 372;
-constexpr double names_apart = 12, letter = 4.8; // about the width of one, for placing words
+// About the width of one, for placing words.
+constexpr double letter = 4.8, title_letter = 7.6;
+constexpr double rows_apart = 13;
+// More lines could not be told apart.
+constexpr std::size_t most_lines = 8;
 
-std::string words_for(const std::string &way) { return way == "own" ? "your own making" : way; }
+double width_of(std::string_view text) { return letter * static_cast<double>(text.size()); }
 
-struct Axes {
-  std::int64_t first = 1, last = 1000;
-  double most = 1;
+std::string words_for(const std::string &way) {
+  return way == "own" ? "your own making" : harmless(way);
+}
 
-  double x(double copies) const {
-    const double from = std::log(static_cast<double>(first));
-    return left + (right - left) * (std::log(copies) - from) /
-                      (std::log(static_cast<double>(last)) - from);
+std::vector<std::string> lines_of(const std::string &text, double width, double of_a_letter) {
+  const std::string set = wrapped(text, static_cast<int>(width / of_a_letter), 0);
+  std::vector<std::string> lines;
+  for (std::size_t begin = 0; begin <= set.size();) {
+    const std::size_t end = std::min(set.find('\n', begin), set.size());
+    lines.push_back(set.substr(begin, end - begin));
+    begin = end + 1;
   }
-  double y(double cost) const { return foot - (foot - top) * std::min(cost / most, 1.0); }
-};
-
-// What one way costs: a point on the way's line, before it is cut off at the top.
-struct CostPoint {
-  double x, cost;
-};
-
-double a_copy(const Stretch &stretch, std::int64_t copies) {
-  return (stretch.at(copies) / Exact(copies)).value();
+  return lines;
 }
 
-// 1, 2 or 5 times a power of ten, at least so much.
-double round_step(double least) {
-  const double power = std::pow(10.0, std::floor(std::log10(least)));
-  for (const double times : {1.0, 2.0, 5.0})
-    if (times * power >= least * (1 - 1e-9))
-      return times * power;
-  return 10 * power;
-}
-
-struct Said {
-  double x = 0, y = 0;
-  std::string text;
+// A way with its letter; those that are not drawn have their place in the key alone.
+struct DrawnWay {
+  const Way &way;
+  char name = 'A';
+  std::vector<CostPoint> points;
+  CurveLook look = CurveLook::plain;
+  char as = 0; // of the way whose line this one lies on throughout
 };
 
 struct Charting {
   const Estimate &estimate;
   const std::vector<Way> &ways;
-  Axes axes{};
-  Figure figure{height, {}};
-  std::vector<Said> marks{};
+  ChartAxes axes{};
+  Figure figure{};
+  std::vector<DrawnWay> drawn{};
+  std::vector<std::string> not_drawn{};
+  std::vector<FigurePoint> marks{};
+  double key_top = 0;
 
-  std::int64_t last_crossing() const {
-    return estimate.crossings.empty() ? 1 : estimate.crossings.back().copies;
-  }
-
-  void scale() {
-    const std::int64_t run = std::max<std::int64_t>(estimate.copies, 1);
-    axes.first = std::max<std::int64_t>(1, run / 10);
-    axes.last = std::clamp<std::int64_t>(std::max(run * 10, last_crossing() * 2), axes.first * 10,
-                                         std::max(longest_compared, axes.first * 10));
-    // A first copy that bears all the setup would press every other figure flat.
-    double at_run = 0;
-    for (const Way &way : ways)
-      if (const Stretch stretch = way.at(run); stretch.offered)
-        at_run = std::max(at_run, a_copy(stretch, run));
-    axes.most = at_run > 0 ? at_run * 2 : 1;
-  }
+  std::int64_t run() const { return std::max<std::int64_t>(estimate.copies, 1); }
+  std::string money(const Exact &amount) const { return shown(amount, estimate.currency); }
 
   void words(double x, double y, std::string text, WordLook look = WordLook::small) {
     figure.items.push_back(FigureWords{x, y, std::move(text), look});
   }
-  void words_before(double x, double y, const std::string &text) {
-    words(x - letter * static_cast<double>(text.size()), y, text);
-  }
-  void words_at(double x, double y, const std::string &text) {
-    words(x - letter * static_cast<double>(text.size()) / 2, y, text);
-  }
   void curve(std::vector<FigurePoint> points, CurveLook look) {
     figure.items.push_back(FigureCurve{std::move(points), look});
   }
-
-  void frame() {
-    curve({{left, top}, {left, foot}, {right, foot}}, CurveLook::hair);
-    const double step = round_step(axes.most / 6);
-    for (int i = 0; step * i <= axes.most * (1 + 1e-9); ++i) {
-      const double y = axes.y(step * i);
-      curve({{left - 4, y}, {left, y}}, CurveLook::hair);
-      const Exact cents = Exact::ratio(std::llround(step * i * 100), 100);
-      words_before(left - 8, y + 3, shown(cents, estimate.currency));
-    }
-    words(figure_margin, top - 14, "a copy");
-    copies_below();
-    words_at((left + right) / 2, foot + 34, "copies");
+  // Over the lines.
+  void draw_marks() {
+    for (const FigurePoint &at : marks)
+      figure.items.push_back(FigureBox{at.x - 2.5, at.y - 2.5, 5, 5, BoxLook::paper});
   }
 
-  void copies_below() {
+  void title(const std::string &text) {
+    double y = 16;
+    for (const std::string &line : lines_of(text, figure_width - 2 * figure_margin, title_letter)) {
+      words(figure_margin, y, line, WordLook::title);
+      y += 16;
+    }
+    axes.top = y + 26;
+    axes.foot = axes.top + 268;
+  }
+
+  bool leads_somewhere(const Way &way) const {
+    return way.name == estimate.cheapest_at_one_copy ||
+           std::ranges::find(estimate.crossings, way.name, &Crossing::to) !=
+               estimate.crossings.end();
+  }
+
+  // One's own making, the ways that are the cheapest somewhere, and of the rest the cheapest.
+  std::vector<bool> chosen() const {
+    std::vector<std::size_t> by_use(ways.size());
+    for (std::size_t i = 0; i < ways.size(); ++i)
+      by_use[i] = i;
+    std::ranges::stable_sort(by_use, {}, [&](std::size_t i) {
+      const Stretch stretch = ways[i].at(run());
+      const int use = i == 0 ? 0 : leads_somewhere(ways[i]) ? 1 : stretch.offered ? 2 : 3;
+      return std::pair(use, use == 2 ? cost_a_copy(stretch, run()) : 0.0);
+    });
+    std::vector<bool> chosen(ways.size());
+    for (std::size_t i = 0; i < std::min(by_use.size(), most_lines); ++i)
+      chosen[by_use[i]] = true;
+    return chosen;
+  }
+
+  void name_ways() {
+    constexpr std::array looks{CurveLook::plain, CurveLook::dashed, CurveLook::dotted,
+                               CurveLook::dash_dotted};
+    const std::vector<bool> take = chosen();
+    for (std::size_t i = 0; i < ways.size(); ++i) {
+      if (!take[i]) {
+        not_drawn.push_back(words_for(ways[i].name) + ", since others cost less");
+        continue;
+      }
+      DrawnWay way{ways[i], static_cast<char>('A' + drawn.size()), points_of(ways[i], axes)};
+      way.look = looks[drawn.size() % looks.size()];
+      const auto same = std::ranges::find(drawn, way.points, &DrawnWay::points);
+      if (same != drawn.end() && !way.points.empty())
+        way.as = same->name;
+      drawn.push_back(std::move(way));
+    }
+    for (const BidFigures &bid : estimate.bids)
+      if (!bid.left_out.empty())
+        not_drawn.push_back(fmt::format("{}: {}", words_for(bid.name), harmless(bid.left_out)));
+  }
+
+  void money_beside() {
+    const double step = round_step(axes.most / 6);
+    std::vector<std::string> labels;
+    for (int i = 0; step * i <= axes.most * (1 + 1e-9); ++i)
+      labels.push_back(
+          shown(Exact::ratio(std::llround(step * i * 10'000), 10'000), estimate.currency, 4));
+    for (const std::string &label : labels)
+      axes.left = std::max(axes.left, figure_margin + width_of(label) + 8);
+    for (std::size_t i = 0; i < labels.size(); ++i) {
+      const double y = axes.y(step * static_cast<double>(i));
+      curve({{axes.left - 4, y}, {axes.left, y}}, CurveLook::hair);
+      words(axes.left - 8 - width_of(labels[i]), y + 3, labels[i]);
+    }
+    words(figure_margin, axes.top - 18, "a copy");
+    curve({{axes.left, axes.top}, {axes.left, axes.foot}, {axes.right, axes.foot}},
+          CurveLook::hair);
+  }
+
+  void copies_below(double y) {
     for (std::int64_t power = 1; power <= axes.last; power *= 10)
       for (const std::int64_t times : {1, 2, 5}) {
         const std::int64_t copies = power * times;
         if (copies < axes.first || copies > axes.last)
           continue;
         const double x = axes.x(static_cast<double>(copies));
-        curve({{x, foot}, {x, foot + 4}}, CurveLook::hair);
-        words_at(x, foot + 16, std::to_string(copies));
+        const std::string label = std::to_string(copies);
+        curve({{x, axes.foot}, {x, axes.foot + 4}}, CurveLook::hair);
+        words(x - width_of(label) / 2, y, label);
       }
+    words((axes.left + axes.right) / 2 - width_of("copies") / 2, y + 16, "copies");
+    key_top = y + 42;
   }
-
-  // The points of one way, each whole number of copies once at the most.
-  std::vector<CostPoint> points_of(const Way &way) const {
-    constexpr double dots_apart = 3;
-    std::vector<CostPoint> points;
-    const double grows =
-        std::exp(dots_apart / (right - left) *
-                 std::log(static_cast<double>(axes.last) / static_cast<double>(axes.first)));
-    for (std::int64_t copies = axes.first; copies <= axes.last;) {
-      const Stretch stretch = way.at(copies);
-      const std::int64_t until = std::min(stretch.last, axes.last);
-      for (;;) {
-        if (stretch.offered)
-          points.push_back({axes.x(static_cast<double>(copies)), a_copy(stretch, copies)});
-        if (copies == until)
-          break;
-        const auto next = static_cast<std::int64_t>(static_cast<double>(copies) * grows);
-        copies = std::min(until, std::max(copies + 1, next));
-      }
-      copies = until + 1;
-    }
-    return points;
-  }
-
-  // What costs more than the axis shows is not drawn: along its top it would look like a price.
-  std::vector<std::vector<FigurePoint>> shown_of(const std::vector<CostPoint> &points) const {
-    std::vector<std::vector<FigurePoint>> parts(1);
-    for (std::size_t i = 0; i < points.size(); ++i) {
-      const CostPoint &point = points[i];
-      const bool above = point.cost > axes.most;
-      if (i > 0 && above != (points[i - 1].cost > axes.most)) {
-        const CostPoint &last = points[i - 1];
-        const double way = (axes.most - last.cost) / (point.cost - last.cost);
-        parts.back().push_back({last.x + (point.x - last.x) * way, top});
-      }
-      if (!above)
-        parts.back().push_back({point.x, axes.y(point.cost)});
-      else if (!parts.back().empty())
-        parts.emplace_back();
-    }
-    std::erase_if(parts, [](const auto &part) { return part.size() < 2; });
-    return parts;
-  }
-
-  struct Name {
-    double y = 0;
-    std::string text;
-  };
 
   void lines() {
-    constexpr std::array looks{CurveLook::plain, CurveLook::dashed, CurveLook::dotted,
-                               CurveLook::dash_dotted};
-    std::vector<Name> names;
-    for (std::size_t i = 0; i < ways.size(); ++i) {
-      const std::vector<CostPoint> points = points_of(ways[i]);
-      if (points.empty())
+    for (const DrawnWay &way : drawn)
+      if (way.as == 0)
+        for (std::vector<FigurePoint> &part : shown_of(way.points, axes))
+          curve(std::move(part), way.look);
+  }
+
+  // At the ends of the lines, those that end together as one.
+  void letters() {
+    struct End {
+      double y;
+      std::string names;
+    };
+    std::vector<End> ends;
+    for (const DrawnWay &way : drawn) {
+      if (way.points.empty() || way.points.back().cost > axes.most)
         continue;
-      names.push_back({axes.y(points.back().cost) + 3, words_for(ways[i].name)});
-      for (std::vector<FigurePoint> &part : shown_of(points))
-        curve(std::move(part), looks[i % looks.size()]);
+      const double y = axes.y(way.points.back().cost);
+      const auto same =
+          std::ranges::find_if(ends, [&](const End &end) { return std::abs(end.y - y) < 0.5; });
+      if (same == ends.end())
+        ends.push_back({y, {way.name}});
+      else
+        same->names += way.name;
     }
-    std::ranges::stable_sort(names, {}, &Name::y);
-    spread(names);
-    for (const Name &name : names)
-      words(right + 8, name.y, harmless(name.text));
-  }
-
-  // Names that would stand on one another are parted, and none goes below the foot.
-  static void spread(std::vector<Name> &names) {
-    for (std::size_t i = 1; i < names.size(); ++i)
-      names[i].y = std::max(names[i].y, names[i - 1].y + names_apart);
-    double lowest = foot + 3;
-    for (auto name = names.rbegin(); name != names.rend(); ++name) {
-      name->y = std::min(name->y, lowest);
-      lowest = name->y - names_apart;
+    std::ranges::stable_sort(ends, {}, &End::y);
+    std::vector<double> wanted(ends.size());
+    std::ranges::transform(ends, wanted.begin(), &End::y);
+    const std::vector<double> places = spread(wanted, 11, axes.foot);
+    for (std::size_t i = 0; i < ends.size(); ++i) {
+      curve({{axes.right, ends[i].y}, {axes.right + 8, places[i]}}, CurveLook::hair);
+      words(axes.right + 11, places[i] + 3, ends[i].names);
     }
   }
 
-  void mark(const Crossing &crossing, std::size_t number) {
-    if (crossing.copies < axes.first || crossing.copies > axes.last)
-      return;
+  bool is_shown(const Crossing &crossing) const {
+    return crossing.copies >= axes.first && crossing.copies <= axes.last;
+  }
+
+  // Each crossing is marked on the line that is the cheapest from there on, with its number below
+  // the axis, where no line runs. Gives where the row of numbers ends.
+  double crossings() {
+    std::vector<double> wanted;
+    std::vector<std::size_t> which;
+    for (std::size_t i = 0; i < estimate.crossings.size(); ++i)
+      if (is_shown(estimate.crossings[i])) {
+        which.push_back(i);
+        wanted.push_back(axes.x(static_cast<double>(estimate.crossings[i].copies)));
+      }
+    if (which.empty())
+      return axes.foot + 16;
+    const double apart = estimate.crossings.size() > 9 ? 17 : 12;
+    const std::vector<double> places = spread(wanted, apart, axes.right);
+    for (std::size_t i = 0; i < which.size(); ++i)
+      cross(estimate.crossings[which[i]], which[i] + 1, wanted[i], places[i]);
+    return axes.foot + 34;
+  }
+
+  void cross(const Crossing &crossing, std::size_t number, double x, double place) {
     const auto way = std::ranges::find(ways, crossing.to, &Way::name);
     if (way == ways.end())
       return;
-    const double x = axes.x(static_cast<double>(crossing.copies));
-    const double y = axes.y(a_copy(way->at(crossing.copies), crossing.copies));
-    curve({{x, y}, {x, foot}}, CurveLook::hair);
-    figure.items.push_back(FigureBox{x - 3, y - 3, 6, 6, BoxLook::paper});
-    // Down where no line runs; marks near one another have their words at different heights.
-    const double height_of_words = foot - 7 - 11 * static_cast<double>(number % 3);
-    const std::string said =
-        fmt::format("from {} on {}", crossing.copies, harmless(words_for(crossing.to)));
-    const double wide = letter * static_cast<double>(said.size());
-    marks.push_back({x + 5 + wide > right ? x - 5 - wide : x + 5, height_of_words, said});
+    const double cost = cost_a_copy(way->at(crossing.copies), crossing.copies);
+    curve({{x, axes.y(cost)}, {x, axes.foot + 4}, {place, axes.foot + 10}}, CurveLook::hair);
+    if (cost <= axes.most)
+      marks.push_back({x, axes.y(cost)});
+    const std::string text = std::to_string(number);
+    const double wide = width_of(text) + 5;
+    figure.items.push_back(FigureBox{place - wide / 2, axes.foot + 10, wide, 10, BoxLook::paper});
+    words(place - width_of(text) / 2 + 0.3, axes.foot + 17.6, text);
   }
 
-  // Last, so that no line runs through them.
-  void words_of_marks() {
-    for (const Said &said : marks)
-      words(said.x, said.y, said.text, WordLook::over_lines);
-  }
-
-  void run() {
-    const double x = axes.x(static_cast<double>(estimate.copies));
-    curve({{x, top}, {x, foot}}, CurveLook::hair);
+  void this_run() {
+    const double x = axes.x(static_cast<double>(run()));
+    curve({{x, axes.top}, {x, axes.foot}}, CurveLook::hair);
     std::string text = fmt::format("this run: {}", estimate.copies);
     if (!estimate.currency.empty())
-      text += fmt::format(", {} a copy", shown(estimate.per_copy, estimate.currency));
-    words_at(x, top - 4, text);
+      text += fmt::format(", {} a copy of your own making", money(estimate.per_copy));
+    words(std::clamp(x - width_of(text) / 2, axes.left, axes.right - width_of(text)), axes.top - 5,
+          text);
   }
 
-  // On the line of one's own making.
-  void mark_run() {
-    const double x = axes.x(static_cast<double>(estimate.copies));
-    const double y = axes.y(estimate.per_copy.value());
-    figure.items.push_back(FigureBox{x - 3, y - 3, 6, 6, BoxLook::paper});
+  std::string told(const DrawnWay &way) const {
+    std::string text = words_for(way.way.name);
+    const Stretch stretch = way.way.at(run());
+    if (stretch.offered)
+      text += fmt::format(", {}", money(stretch.at(run()) / Exact(run())));
+    else
+      text += fmt::format(", no run of {}", run());
+    if (way.points.empty())
+      return text + ", nor any that is drawn";
+    if (way.as != 0)
+      return fmt::format("{}, on the line of {}", text, way.as);
+    if (std::ranges::all_of(way.points,
+                            [&](const CostPoint &point) { return point.cost > axes.most; }))
+      return text + ", above the chart";
+    return text;
+  }
+
+  char letter_of(const std::string &name) const {
+    const auto way =
+        std::ranges::find_if(drawn, [&](const DrawnWay &d) { return d.way.name == name; });
+    return way == drawn.end() ? '?' : way->name;
+  }
+
+  // Below one another from `y`; gives where they end.
+  double rows(double x, double y, double right, const std::string &text) {
+    for (const std::string &line : lines_of(text, right - x, letter)) {
+      words(x, y, line);
+      y += rows_apart;
+    }
+    return y;
+  }
+
+  double key_of_ways() {
+    double y = rows(figure_margin, key_top, 330, fmt::format("a copy of {}, like for like", run()));
+    for (const DrawnWay &way : drawn) {
+      if (way.as == 0)
+        curve({{figure_margin, y - 3}, {figure_margin + 32, y - 3}}, way.look);
+      words(figure_margin + 40, y, std::string(1, way.name));
+      y = rows(figure_margin + 52, y, 330, told(way));
+    }
+    return y;
+  }
+
+  double key_of_crossings() {
+    constexpr double x = 344;
+    double y = key_top;
+    if (estimate.crossings.empty())
+      return y;
+    y = rows(x, y, figure_width - figure_margin,
+             fmt::format("{} costs least up to {} copies", letter_of(estimate.cheapest_at_one_copy),
+                         estimate.crossings.front().copies - 1));
+    for (std::size_t i = 0; i < estimate.crossings.size(); ++i) {
+      const Crossing &crossing = estimate.crossings[i];
+      words(x, y, std::to_string(i + 1));
+      y = rows(x + 14, y, figure_width - figure_margin,
+               fmt::format("from {} copies on {}{}", crossing.copies, letter_of(crossing.to),
+                           is_shown(crossing) ? "" : ", left of the chart"));
+    }
+    return y;
+  }
+
+  void key() {
+    double y = std::max(key_of_ways(), key_of_crossings()) + 4;
+    const double right = figure_width - figure_margin;
+    for (const std::string &text : not_drawn)
+      y = rows(figure_margin, y, right, "not drawn: " + text);
+    if (!estimate.unpriced.empty())
+      y = rows(figure_margin, y, right,
+               estimate.bids.empty()
+                   ? "Not everything has a price: the true cost is higher."
+                   : "Not everything of your own has a price: its true cost is higher, and offers "
+                     "are not drawn beside it.");
+    figure.height = y;
   }
 };
 
 } // namespace
 
+Figure draw_ways(const std::string &title, const Estimate &estimate, const std::vector<Way> &ways) {
+  Charting chart{estimate, ways};
+  chart.title(title);
+  scale(chart.axes, ways, chart.run(), estimate.crossings);
+  chart.money_beside();
+  chart.name_ways();
+  chart.this_run();
+  chart.copies_below(chart.crossings());
+  chart.lines();
+  chart.draw_marks();
+  chart.letters();
+  chart.key();
+  return std::move(chart.figure);
+}
+
 Figure draw_costs(const Edition &edition, const Imposition &imposition, const ChargedSides &sides,
                   const Estimate &estimate) {
   const Bill used = bill(edition, imposition, sides, jobs(edition, imposition));
   const bool compared = !estimate.cheapest_at_one_copy.empty();
-  const std::vector<Way> ways = compared ? ways_to_make(edition, used, estimate.bids)
-                                         : std::vector<Way>{own_way(edition, used)};
-  Charting chart{estimate, ways};
-  chart.scale();
-  chart.words(figure_margin, 16, fmt::format("What a copy of {} costs", harmless(*edition.title)),
-              WordLook::title);
-  chart.frame();
-  chart.run();
-  chart.lines();
-  for (std::size_t i = 0; i < estimate.crossings.size(); ++i)
-    chart.mark(estimate.crossings[i], i);
-  chart.mark_run();
-  chart.words_of_marks();
-  if (!estimate.unpriced.empty())
-    chart.words(figure_margin, height - 4, "Not everything has a price: the true cost is higher.");
-  return std::move(chart.figure);
+  return draw_ways(fmt::format("What a copy of {} costs", harmless(*edition.title)), estimate,
+                   compared ? ways_to_make(edition, used, estimate.bids)
+                            : std::vector<Way>{own_way(edition, used)});
 }
 
 std::string costs_as_svg(const Edition &edition, const Figure &costs) {

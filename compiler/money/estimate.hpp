@@ -86,7 +86,7 @@ struct BidFigures {
   std::optional<Exact> run_total, per_copy, like_for_like;
   Exact setup, postage, tax;       // in run_total
   std::string until;               // the last day of the offer; empty: no end is written
-  bool compared = true;            // false: it cannot print this edition, and crosses nothing
+  std::string left_out;            // why it crosses nothing, and is not charted; empty: it is
   std::vector<std::string> cannot; // what the bid leaves out: "a second paper: …"
   std::vector<std::string>
       still_yours; // what the maker still does: "stamp lino moon: $6.50, 16.7 min"

@@ -52,6 +52,12 @@ std::string priced(const std::string &number, Currency currency) {
   return text.replace(text.find("0.00"), 4, number);
 }
 
+// "−$2.00": the sign stands before the money.
+std::string priced_with_sign(const std::string &number, Currency currency) {
+  return number.starts_with('-') ? "−" + priced(number.substr(1), currency)
+                                 : priced(number, currency);
+}
+
 } // namespace
 
 Exact::Exact() { mpq_init(value_); }
@@ -157,11 +163,11 @@ std::string Exact::rounded(int least, int most) const {
 }
 
 std::string shown(const Exact &money, Currency currency) {
-  return priced(money.rounded(2), currency);
+  return priced_with_sign(money.rounded(2), currency);
 }
 
 std::string shown(const Exact &money, Currency currency, int most_places) {
-  return priced(money.rounded(2, most_places), currency);
+  return priced_with_sign(money.rounded(2, most_places), currency);
 }
 
 } // namespace bodkin

@@ -1,5 +1,7 @@
 #include "money/exchanges.hpp"
 
+#include "edition/piece.hpp"
+
 #include <algorithm>
 #include <optional>
 #include <set>
@@ -72,6 +74,37 @@ std::vector<std::vector<PaperSwap>> exchanges(const Edition &edition,
       all.push_back(std::move(*swaps));
   }
   return all;
+}
+
+namespace {
+
+void swap_paper(Known<StockId> &stock, const std::vector<PaperSwap> &swaps) {
+  for (const PaperSwap &swap : swaps)
+    if (*stock == swap.from) {
+      stock.value = swap.to;
+      return;
+    }
+}
+
+} // namespace
+
+void swap_papers(Edition &part, const std::vector<PaperSwap> &swaps) {
+  swap_paper(part.paper, swaps);
+  if (part.cover_stock)
+    swap_paper(*part.cover_stock, swaps);
+  for (Page &page : part.pages)
+    if (page.asked.stock)
+      swap_paper(*page.asked.stock, swaps);
+}
+
+void swap_papers_of_pieces(Edition &book, const std::vector<PaperSwap> &swaps) {
+  for (std::shared_ptr<const Piece> &piece : book.pieces) {
+    if (piece->is_other_book() || piece->edition.paper.from != book.paper.from)
+      continue;
+    auto changed = std::make_shared<Piece>(*piece);
+    swap_paper(changed->edition.paper, swaps);
+    piece = std::move(changed);
+  }
 }
 
 } // namespace bodkin

@@ -20,4 +20,8 @@ enum class Other { same_paper, no_heavier };
 std::vector<std::vector<PaperSwap>> exchanges(const Edition &edition,
                                               const std::vector<StockId> &used, Other other);
 
+void swap_papers(Edition &part, const std::vector<PaperSwap> &swaps);
+// Those of the pieces that name no paper and so have the book's.
+void swap_papers_of_pieces(Edition &book, const std::vector<PaperSwap> &swaps);
+
 } // namespace bodkin

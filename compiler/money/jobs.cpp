@@ -122,7 +122,7 @@ struct Making {
                          job.minutes.once.is_zero());
     if (!wage || !takes || !counts(edition, (*wage)->price.currency))
       return;
-    job.labour = Charge{"labour", Group::hand, job.minutes * Exact::ratio(1, 60),
+    job.labour = Charge{"labour hours", Group::hand, job.minutes * Exact::ratio(1, 60),
                         price_of_one(edition, **wage), wage->from};
     job.labour->only = only;
   }
@@ -162,7 +162,8 @@ struct Making {
     Job job;
     job.what = name_of(step.kind);
     job.group = Group::finish;
-    job.covered_by_bids = comes_with_a_bid(step.kind);
+    // A printer's copies are cut to size.
+    job.covered_by_bids = comes_with_a_bid(step.kind) || cuts_sheets(step);
     job.sheets = step.all ? sheets_in_a_copy() : 1;
     job.sides = 2 * job.sheets;
     work(job, step.work, false);

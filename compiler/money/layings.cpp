@@ -28,22 +28,6 @@ int up_of(const Edition &book, Piecewise piece) {
   return static_cast<int>(piece ? *book.pieces[*piece]->up : *book.up);
 }
 
-void swap_papers(Edition &edition, const std::vector<PaperSwap> &swaps) {
-  const auto swapped = [&](Known<StockId> &stock) {
-    for (const PaperSwap &swap : swaps)
-      if (*stock == swap.from) {
-        stock.value = swap.to;
-        return;
-      }
-  };
-  swapped(edition.paper);
-  if (edition.cover_stock)
-    swapped(*edition.cover_stock);
-  for (Page &page : edition.pages)
-    if (page.asked.stock)
-      swapped(*page.asked.stock);
-}
-
 // So many are cut out in all.
 std::int64_t needed(const Edition &book, Piecewise piece) {
   return (book.run->copies + book.run->spare) * (piece ? *book.pieces[*piece]->count : 1);
@@ -177,6 +161,7 @@ Edition laid_so(Edition edition, const Laying &laying) {
   if (!laying.piece) {
     edition.up.value = laying.way.up;
     swap_papers(edition, laying.papers);
+    swap_papers_of_pieces(edition, laying.papers);
     return edition;
   }
   auto piece = std::make_shared<Piece>(*edition.pieces[*laying.piece]);

@@ -295,7 +295,7 @@ Problems price_problems(const Edition &edition, const Imposition &imposition,
   const Bill used = bill(edition, imposition, sides, jobs(edition, imposition));
   cheap_runs(problems, edition, used, sources);
   judge_offers(problems, edition, sources);
-  judge_sales(problems, edition, estimate);
+  judge_sales(problems, edition, estimate, sources);
   too_many(problems, edition);
   return problems;
 }

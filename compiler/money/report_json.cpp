@@ -38,11 +38,13 @@ std::string budget(const std::optional<BudgetHeld> &held) {
 
 std::string bid(const BidFigures &of) {
   return fmt::format("{{\"name\": {}, \"run_total\": {}, \"per_copy\": {}, \"like_for_like\": {}, "
-                     "\"setup\": {}, \"postage\": {}, \"tax\": {}, \"until\": {}, \"cannot\": {}, "
+                     "\"setup\": {}, \"postage\": {}, \"tax\": {}, \"until\": {}, \"left_out\": "
+                     "{}, \"cannot\": {}, "
                      "\"still_yours\": {}}}",
                      quoted(of.name), money(of.run_total), money(of.per_copy),
                      money(of.like_for_like), money(of.setup), money(of.postage), money(of.tax),
-                     of.until.empty() ? "null" : quoted(of.until), list(of.cannot, quoted),
+                     of.until.empty() ? "null" : quoted(of.until),
+                     of.left_out.empty() ? "null" : quoted(of.left_out), list(of.cannot, quoted),
                      list(of.still_yours, quoted));
 }
 

@@ -70,6 +70,8 @@ struct SalesReport {
     line(with_leader(sales.remains < Exact() ? "that, less the run: missing"
                                              : "that, less the run: remains",
                      money(sales.remains)));
+    if (!estimate.unpriced.empty())
+      prose(2, "What a copy costs to make is told without what is left out above.");
     if (sales.left > 0)
       line(with_leader("neither sold nor given", copies_words(sales.left)));
     prose(2, sales.paid_after ? fmt::format("Sold in this order, the run is paid after {}.",

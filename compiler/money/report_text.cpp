@@ -1,6 +1,7 @@
 #include "money/report.hpp"
 
 #include "edition/read.hpp"
+#include "money/charge.hpp"
 #include "money/report_sales.hpp"
 #include "money/table.hpp"
 #include "problems/characters.hpp"
@@ -45,6 +46,9 @@ struct Report {
     if (!estimate.currency.empty())
       run += fmt::format(". Money in {}", estimate.currency.code());
     line(run + ".");
+    for (const Exchange &exchange : edition.exchanges)
+      line(fmt::format("{} counts as {} ({}).", written(exchange.foreign), written(exchange.own),
+                       origin_words(exchange.range, sources)));
     if (!estimate.runs.empty())
       line(wrapped(runs(), estimate_columns, 0));
     if (estimate.budget && estimate.budget->over) {
@@ -122,8 +126,12 @@ struct Report {
                               order.pack, money(order.price));
   }
 
+  bool all_priced() const { return estimate.unpriced.empty(); }
+
   void sums() {
-    line(with_leader("the run, everything used", money(estimate.run_total)));
+    line(
+        with_leader(all_priced() ? "the run, everything used" : "the run, without what is left out",
+                    money(estimate.run_total)));
     line(with_leader(fmt::format("a copy, that ÷ {}", estimate.copies), money(estimate.per_copy)));
     for (const RunFigures &of : estimate.runs)
       line(with_leader(fmt::format("a copy {}, with what is its own", harmless(of.name)),
@@ -131,7 +139,9 @@ struct Report {
     line(with_leader("one copy more, at the prices reached", money(estimate.one_more_copy)));
     line(with_leader("out of the purse, paper in whole packs", money(estimate.purse_total)));
     packs();
-    line(with_leader("work by hand", estimate.minutes.rounded(1) + " min"));
+    line(with_leader("work by hand", estimate.minutes.is_zero()
+                                         ? std::string("no time is said")
+                                         : estimate.minutes.rounded(1) + " min"));
     for (const MachineTime &of : estimate.machines)
       line(with_leader(fmt::format("{} prints {} sides", harmless(of.machine), of.sides.rounded(0)),
                        of.minutes.rounded(1) + " min"));
@@ -151,7 +161,8 @@ struct Report {
     line(with_leader(fmt::format("budget {} a {} ({})", money(held.limit),
                                  held.of_run ? "run" : "copy", origin_words(held.from, sources)),
                      held.over ? "over by " + money(held.over_by)
-                               : money(held.limit - cost) + " to spare"));
+                               : money(held.limit - cost) +
+                                     (all_priced() ? " to spare" : " left for the rest")));
   }
 
   void price_line(const std::string &what, const Exact &asked, const Exact &cost, Range from) {
@@ -171,8 +182,9 @@ struct Report {
           price_line(" " + harmless(of.name), *of.price, of.per_copy, of.price_from);
       return;
     }
-    if (edition.price && edition.price->value.currency == estimate.currency)
-      price_line("", Exact(edition.price->value.amount), estimate.per_copy, edition.price->from);
+    if (edition.price && counts(edition, (*edition.price)->currency))
+      price_line("", in_own_money(edition, **edition.price), estimate.per_copy,
+                 edition.price->from);
   }
 
   // What a printer's bill holds beside the copies.
@@ -199,9 +211,9 @@ struct Report {
       line(fmt::format("    like for like   {} the run, {} a copy", money(*of.like_for_like),
                        money(*of.like_for_like / Exact(estimate.copies))));
       inside(of);
-    } else {
-      line(fmt::format("    offers no run of {}", copies_words(estimate.copies)));
     }
+    if (!of.left_out.empty())
+      prose(4, "compared with nothing: " + harmless(of.left_out));
     for (const std::string &what : of.cannot)
       prose(4, "cannot do " + harmless(what));
     for (const std::string &what : of.still_yours)

@@ -1,13 +1,15 @@
 #include "money/sale_problems.hpp"
 
+#include "money/charge.hpp"
 #include "money/money_lines.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace bodkin {
 namespace {
 
-Problem more_than_made(const Edition &edition, const Estimate &estimate) {
+Problem more_than_made(const Edition &edition, const Estimate &estimate, const Sources &sources) {
   const Sales &sales = *estimate.sales;
   const Range last =
       edition.sales.empty() ? edition.gifts.back().range : edition.sales.back().range;
@@ -18,7 +20,7 @@ Problem more_than_made(const Edition &edition, const Estimate &estimate) {
                                 sales.given, estimate.copies);
   problem.why = "a copy goes to one reader; spares are those that go wrong";
   if (edition.runs.empty() && edition.run.from.somewhere())
-    problem.type = {{fmt::format("run        {} copies", sales.sold + sales.given),
+    problem.type = {{line_with_first_number(sources, edition.run.from, sales.sold + sales.given),
                      "or fewer in one of these lines"}};
   else
     problem.type = {{{}, "make more, or promise fewer"}};
@@ -35,23 +37,77 @@ Problem no_sale_price(const Estimate &estimate, const Sale &sale) {
                     "under edition; or `at` and a price in this line"}}};
 }
 
+// To whole cents, so that it is enough.
+std::string enough(const Exact &money, Currency currency) {
+  return shown(Exact::ratio((money * 100).ceiling(), 100), currency);
+}
+
+std::string what_covers(const SaleFigures &way, Currency currency) {
+  const Exact needed = way.makes + way.costs;
+  if (!way.keeps.is_zero() && way.keeps == way.price)
+    return "whoever keeps the whole price pays for no copy: agree on a share that leaves you some";
+  const Exact left = way.keeps.is_zero() ? Exact(1) : Exact(1) - way.keeps / way.price;
+  return fmt::format("it covers the copy from {} on, or where the run costs less",
+                     enough(needed / left, currency));
+}
+
 Problem sold_at_loss(const Estimate &estimate, const SaleFigures &way) {
   const Currency currency = estimate.currency;
-  const Exact nothing;
-  const Exact even = way.keeps.is_zero() || way.price.is_zero()
-                         ? way.makes + way.costs
-                         : (way.makes + way.costs) / (nothing + 1 - way.keeps / way.price);
+  const std::string brings =
+      way.brings < Exact()
+          ? fmt::format("costs {} more than it brings", shown(Exact() - way.brings, currency))
+          : fmt::format("brings {}", shown(way.brings, currency));
   return {.kind = Kind::warning,
           .check = "sold-at-loss",
           .range = way.from,
-          .message = fmt::format("a copy sold {} brings {}, and costs {} to make", way.where,
-                                 shown(way.brings, currency), shown(way.makes, currency)),
+          .message = fmt::format("a copy sold {} {}, and costs {} to make", way.where, brings,
+                                 shown(way.makes, currency)),
           .why = fmt::format("of {} the seller keeps {} and the sale costs {}",
                              shown(way.price, currency), shown(way.keeps, currency),
                              shown(way.costs, currency)),
-          .type = {{{},
-                    fmt::format("it covers the copy from {} on, or where the run costs less",
-                                shown(Exact::ratio((even * 100).ceiling(), 100), currency))}}};
+          .type = {{{}, what_covers(way, currency)}}};
+}
+
+// The price on the copy itself; what is given away for nothing is meant so.
+void judge_price(Problems &problems, const Estimate &estimate, const Exact &price, Range from,
+                 const Exact &makes, const std::string &run) {
+  if (price.is_zero() || price >= makes || !from.somewhere())
+    return;
+  const Currency currency = estimate.currency;
+  problems.push_back({.kind = Kind::warning,
+                      .check = "sold-at-loss",
+                      .range = from,
+                      .message = fmt::format("a copy{} sold for {} costs {} to make", run,
+                                             shown(price, currency), shown(makes, currency)),
+                      .why = fmt::format("{} is missing of each", shown(makes - price, currency)),
+                      .type = {{fmt::format("price      {} a copy", enough(makes, currency)),
+                                "covers the copy, and leaves nothing for a shop or the post"}}});
+}
+
+void judge_prices(Problems &problems, const Edition &edition, const Estimate &estimate) {
+  if (!estimate.unpriced.empty())
+    return;
+  const bool each =
+      std::ranges::any_of(edition.runs, [](const NamedRun &run) { return run.price.has_value(); });
+  if (each)
+    for (const RunFigures &run : estimate.runs) {
+      if (run.price)
+        judge_price(problems, estimate, *run.price, run.price_from, run.per_copy, " " + run.name);
+    }
+  else if (edition.price && counts(edition, (*edition.price)->currency))
+    judge_price(problems, estimate, in_own_money(edition, **edition.price), edition.price->from,
+                estimate.per_copy, "");
+}
+
+Problem idle_labour(const Edition &edition) {
+  return {.kind = Kind::note,
+          .check = "idle-labour",
+          .range = edition.labour->from,
+          .message = "an hour of work is paid, and no work says how long it takes",
+          .why =
+              "hours are added up from `takes` under what is done by hand and under the steps of "
+              "finish; without one this line adds nothing",
+          .type = {{"takes      20 s a copy", "under a `hand`, or under a step of finish"}}};
 }
 
 bool priced(const Edition &edition, const Sale &sale) {
@@ -86,11 +142,15 @@ void judge_runs(Problems &problems, const Edition &edition) {
 
 } // namespace
 
-void judge_sales(Problems &problems, const Edition &edition, const Estimate &estimate) {
+void judge_sales(Problems &problems, const Edition &edition, const Estimate &estimate,
+                 const Sources &sources) {
+  judge_prices(problems, edition, estimate);
+  if (edition.labour && estimate.minutes.is_zero())
+    problems.push_back(idle_labour(edition));
   if (!estimate.sales)
     return;
   if (estimate.sales->left < 0)
-    problems.push_back(more_than_made(edition, estimate));
+    problems.push_back(more_than_made(edition, estimate, sources));
   judge_runs(problems, edition);
   for (const Sale &sale : edition.sales)
     if (!priced(edition, sale))

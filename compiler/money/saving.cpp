@@ -13,72 +13,20 @@ namespace {
 // Beyond so many a maker is not choosing any more, and each one costs a new estimate.
 constexpr std::size_t most_savings = 40;
 
-// By page: the line that asks for its colour, or none.
-std::vector<LineKey> colour_lines(const Edition &edition, const Sources &sources) {
-  std::vector<LineKey> lines(edition.pages.size());
-  LinesOf line_of_mode(sources);
-  for (std::size_t page = 1; page < lines.size(); ++page)
-    if (*edition.pages[page].mode == Mode::colour)
-      lines[page] = line_of_mode(edition.pages[page].mode.from);
-  return lines;
-}
-
-std::set<int> pages_of(const std::vector<LineKey> &asking, const std::set<LineKey> &lines,
-                       const std::vector<bool> &draws) {
-  std::set<int> pages;
-  for (std::size_t page = 1; page < asking.size() && page < draws.size(); ++page)
-    if (draws[page] && lines.contains(asking[page]))
-      pages.insert(static_cast<int>(page));
-  return pages;
-}
-
-// "page 4", "pages 9-12 and 15".
-std::string pages_named(const std::set<int> &pages) {
-  std::vector<std::string> runs;
-  for (auto page = pages.begin(); page != pages.end();) {
-    const int first = *page;
-    int last = first;
-    while (++page != pages.end() && *page == last + 1)
-      ++last;
-    runs.push_back(first == last ? std::to_string(first) : fmt::format("{}-{}", first, last));
-  }
-  std::string text = pages.size() == 1 ? "page " : "pages ";
-  for (std::size_t i = 0; i < runs.size(); ++i)
-    text += (i == 0 ? "" : i + 1 == runs.size() ? " and " : ", ") + runs[i];
-  return text;
-}
-
 bool any_cover(const Edition &edition, const std::set<int> &pages) {
   return std::ranges::any_of(pages, [&](int page) { return edition.is_cover(page); });
 }
 
-std::string colour_out_named(const Edition &edition, const std::set<LineKey> &lines,
-                             const std::set<int> &pages, const Sources &sources) {
-  const bool by_cover = edition.cover_mode && lines.size() == 1 &&
-                        *lines.begin() == line_of(sources, edition.cover_mode->from);
-  return (by_cover ? "the cover" : pages_named(pages)) + " in black";
-}
-
 void add_colour(std::vector<Saving> &found, const Edition &edition, const Laid &laid,
-                const std::vector<bool> &draws, const Sources &sources) {
-  std::set<std::set<LineKey>> seen;
-  const std::vector<LineKey> asking = colour_lines(edition, sources);
-  for (const ChargedSide &side : laid.sides) {
-    if (!side.printed || side.mode != Mode::colour || found.size() == most_savings)
-      continue;
-    std::set<LineKey> lines;
-    const Sheet &sheet = laid.imposition.sheets[static_cast<std::size_t>(side.sheet)];
-    for (const Place &place : sheet.sides[static_cast<std::size_t>(side.side)].places) {
-      const auto page = static_cast<std::size_t>(place.page);
-      if (place.page > 0 && page < asking.size() && page < draws.size() && draws[page])
-        lines.insert(asking[page]);
-    }
-    std::erase_if(lines, [](const LineKey &line) { return line.number == 0; });
-    if (lines.empty() || !seen.insert(lines).second)
-      continue;
-    const std::set<int> pages = pages_of(asking, lines, draws);
-    found.push_back({ColourOut{lines}, colour_out_named(edition, lines, pages, sources),
-                     any_cover(edition, pages), pages.size()});
+                const PagesDrawn &drawn, const Sources &sources) {
+  for (const ColourSaving &one : colour_savings(edition, laid, drawn, sources, most_savings)) {
+    Saving saving;
+    std::visit([&](const auto &change) { saving.change = change; }, one.change);
+    saving.what = one.what;
+    saving.loss = one.lost == 0 ? Loss::nothing : Loss::looks;
+    saving.cover = one.cover;
+    saving.pages = one.lost;
+    found.push_back(std::move(saving));
   }
 }
 
@@ -108,7 +56,7 @@ void add_papers(std::vector<Saving> &found, const Edition &edition, const Laid &
       if (other != from && passes_as(edition, edition[from], edition[other]))
         found.push_back({PaperSwap{from, other},
                          fmt::format("{} in place of {}", edition[other].name, edition[from].name),
-                         any_cover(edition, on_it), on_it.size()});
+                         Loss::making, any_cover(edition, on_it), on_it.size()});
     }
 }
 
@@ -144,8 +92,10 @@ void add_machines(std::vector<Saving> &found, const Edition &edition, const Laid
     return;
   for (std::size_t to = 0; to < edition.machines.size() && to < most_savings; ++to) {
     const auto other = static_cast<MachineId>(to);
-    if (other != from && prints_as(edition, laid, edition[from], edition[other]))
-      found.push_back({MachineSwap{from, other}, "printed at " + edition[other].name, false, 0});
+    const bool may_already = std::ranges::any_of(
+        edition.other_machines, [&](const auto &machine) { return *machine == other; });
+    if (other != from && !may_already && prints_as(edition, laid, edition[from], edition[other]))
+      found.push_back({MachineSwap{from, other}, "printed at " + edition[other].name});
   }
 }
 
@@ -154,21 +104,12 @@ void add_layings(std::vector<Saving> &found, const Edition &edition, const std::
                  const Sources &sources) {
   const auto add = [&](std::optional<std::size_t> piece) {
     for (const Laying &laying : layings(edition, piece, Other::no_heavier, draws, sources))
-      found.push_back({laying, named(edition, laying), false, 0});
+      found.push_back({laying, named(edition, laying)});
   };
   add(std::nullopt);
   for (std::size_t i = 0; i < edition.pieces.size(); ++i)
     if (may_go_up(*edition.pieces[i]))
       add(i);
-}
-
-void swap(Known<StockId> &stock, const PaperSwap &swapped) {
-  if (*stock == swapped.from)
-    stock.value = swapped.to;
-}
-void swap(std::optional<Known<StockId>> &stock, const PaperSwap &swapped) {
-  if (stock)
-    swap(*stock, swapped);
 }
 
 // A piece is the copy's, not the other book's that stands in the book's place.
@@ -177,56 +118,38 @@ bool is_of_a_piece(const Saving &saving) {
   return laying != nullptr && laying->piece;
 }
 
+void print_at(Edition &part, MachineId machine) {
+  part.machine.value = machine;
+  for (Page &page : part.pages)
+    if (!page.asked.machine)
+      page.machine.value = machine;
+}
+
 struct Making {
   Edition &edition;
   const Sources &sources;
 
-  void operator()(const ColourOut &out) const {
-    LinesOf line_of_mode(sources);
-    const auto black = [&](Known<Mode> &mode) {
-      if (*mode == Mode::colour && out.lines.contains(line_of_mode(mode.from)))
-        mode.value = Mode::black;
-    };
-    black(edition.printing);
-    if (edition.cover_mode)
-      black(*edition.cover_mode);
-    for (Page &page : edition.pages)
-      black(page.mode);
-  }
+  void operator()(const ColourOut &out) const { take_out(edition, out, sources); }
+  void operator()(const BlackPages &out) const { take_out(edition, out, sources); }
 
   void operator()(const PaperSwap &swapped) const {
-    swap(edition.paper, swapped);
-    swap(edition.cover_stock, swapped);
-    for (Page &page : edition.pages)
-      swap(page.asked.stock, swapped);
+    swap_papers(edition, {swapped});
+    swap_papers_of_pieces(edition, {swapped});
   }
 
+  // Pieces that name no machine have the book's.
   void operator()(const MachineSwap &swapped) const {
-    edition.machine.value = swapped.to;
-    for (Page &page : edition.pages)
-      if (!page.asked.machine)
-        page.machine.value = swapped.to;
+    print_at(edition, swapped.to);
+    for (std::shared_ptr<const Piece> &piece : edition.pieces)
+      if (piece->edition.machine.from == edition.machine.from) {
+        auto changed = std::make_shared<Piece>(*piece);
+        print_at(changed->edition, swapped.to);
+        piece = std::move(changed);
+      }
   }
 
   void operator()(const Laying &laying) const { edition = laid_so(std::move(edition), laying); }
 };
-
-// What would fill in for pages whose line no longer says colour.
-bool colour_is_default(const Edition &before, const Edition &after, LineKey line,
-                       const Sources &sources) {
-  const bool of_cover = before.cover_mode && line_of(sources, before.cover_mode->from) == line;
-  if (of_cover)
-    return *after.printing == Mode::colour;
-  const std::vector<LineKey> asking = colour_lines(before, sources);
-  for (std::size_t page = 1; page < asking.size(); ++page) {
-    if (asking[page] != line)
-      continue;
-    const bool cover = after.cover_mode && after.is_cover(static_cast<int>(page));
-    if ((cover ? **after.cover_mode : *after.printing) == Mode::colour)
-      return true;
-  }
-  return false;
-}
 
 struct Writing {
   const Edition &before;
@@ -234,10 +157,8 @@ struct Writing {
   const Sources &sources;
   ChangedLines &lines;
 
-  void operator()(const ColourOut &out) const {
-    for (const LineKey &line : out.lines)
-      lines.colour_out(line, colour_is_default(before, after, line, sources));
-  }
+  void operator()(const ColourOut &out) const { type_lines(before, after, out, sources, lines); }
+  void operator()(const BlackPages &out) const { type_lines(before, after, out, sources, lines); }
 
   void rename(const std::optional<Known<StockId>> &asked, const PaperSwap &swapped) const {
     if (asked && **asked == swapped.from && asked->from.somewhere())
@@ -280,15 +201,16 @@ struct Writing {
 
 } // namespace
 
-std::vector<Saving> savings(const Edition &edition, const Laid &laid,
-                            const std::vector<bool> &draws, const Sources &sources) {
+std::vector<Saving> savings(const Edition &edition, const Laid &laid, const PagesDrawn &drawn,
+                            const Sources &sources) {
   std::vector<Saving> found;
-  add_colour(found, edition, laid, draws, sources);
+  add_colour(found, edition, laid, drawn, sources);
   add_papers(found, edition, laid);
   add_machines(found, edition, laid);
-  add_layings(found, without_matter(edition), draws, sources);
-  std::ranges::stable_sort(
-      found, {}, [](const Saving &saving) { return std::tuple(saving.cover, saving.pages); });
+  add_layings(found, without_matter(edition), drawn.draws, sources);
+  std::ranges::stable_sort(found, {}, [](const Saving &saving) {
+    return std::tuple(saving.loss, saving.cover, saving.pages);
+  });
   return found;
 }
 

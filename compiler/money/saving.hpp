@@ -4,36 +4,35 @@
 #pragma once
 
 #include "money/changed_lines.hpp"
+#include "money/colour_savings.hpp"
 #include "money/estimate.hpp"
 #include "money/layings.hpp"
 
-#include <set>
 #include <string>
 #include <variant>
 #include <vector>
 
 namespace bodkin {
 
-// The lines that ask for colour, all of them needed to make a side black.
-struct ColourOut {
-  std::set<LineKey> lines;
-};
 // Another of the edition's machines for all that names none.
 struct MachineSwap {
   MachineId from = MachineId::none, to = MachineId::none;
 };
 
+// What a maker gives up, the cheapest first: nothing at all, looks, or the way it is made.
+enum class Loss { nothing, looks, making };
+
 struct Saving {
-  std::variant<ColourOut, PaperSwap, MachineSwap, Laying> change;
+  std::variant<ColourOut, BlackPages, PaperSwap, MachineSwap, Laying> change;
   std::string what; // "pages 9-12 in black", "cream in place of rose"
+  Loss loss = Loss::making;
   bool cover = false;
   std::size_t pages = 0; // that lose something
 };
 
-// Savings of this edition, the cheapest loss first: the fewest pages, and the cover last. `draws`
-// is by page, index 1..page_count.
-std::vector<Saving> savings(const Edition &edition, const Laid &laid,
-                            const std::vector<bool> &draws, const Sources &sources);
+// Savings of this edition, the cheapest loss first: of a kind the fewest pages, and the cover last.
+std::vector<Saving> savings(const Edition &edition, const Laid &laid, const PagesDrawn &drawn,
+                            const Sources &sources);
 
 // The edition with these savings made, and the lines to type for it.
 Edition applied(Edition edition, const std::vector<Saving> &made, const Sources &sources);

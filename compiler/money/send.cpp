@@ -97,14 +97,36 @@ struct Sending {
     return ways;
   }
 
-  void load_up() {
+  // A machine that prints one side alone takes the sheets that have no more.
+  bool matters_how_many_sides() const {
+    return std::ranges::any_of(allowed, [&](const std::vector<MachineId> &machines) {
+      return std::ranges::any_of(machines,
+                                 [&](MachineId id) { return *edition[id].duplex == Duplex::none; });
+    });
+  }
+
+  // Sheets of one paper that are alike in ink.
+  void gather_finely() {
     const auto mode = [&](int sheet) { return std::max(modes_on(sheet)[0], modes_on(sheet)[1]); };
     const auto on = [&](int sheet) -> const Sheet & {
       return imposition.sheets[static_cast<std::size_t>(sheet)];
     };
-    gather([&](int sheet) { return std::tuple(on(sheet).stock, on(sheet).piece, mode(sheet)); });
+    const bool by_sides = matters_how_many_sides();
+    const auto both = [&](int sheet) {
+      return by_sides && modes_on(sheet)[0] && modes_on(sheet)[1];
+    };
+    gather([&](int sheet) {
+      return std::tuple(on(sheet).stock, on(sheet).piece, mode(sheet), both(sheet));
+    });
+  }
+
+  void load_up() {
+    const auto stock = [&](int sheet) {
+      return imposition.sheets[static_cast<std::size_t>(sheet)].stock;
+    };
+    gather_finely();
     if (ways() > most_ways)
-      gather([&](int sheet) { return on(sheet).stock; });
+      gather(stock);
     if (ways() > most_ways)
       gather([](int) { return 0; });
   }
@@ -128,22 +150,60 @@ struct Sending {
     return (sum(printed.charges) + sum(printed.taxes)).of(run.copies, run.spare);
   }
 
+  void send_all(const std::vector<std::size_t> &choice) {
+    for (std::size_t i = 0; i < loads.size(); ++i)
+      send(loads[i], loads[i].may[choice[i]]);
+  }
+
   // The cheapest of all ways; of equals the one that keeps most with the machines named first.
   void choose() {
     load_up();
     std::vector<std::size_t> choice(loads.size()), best = choice;
     std::optional<Exact> least;
     do {
-      for (std::size_t i = 0; i < loads.size(); ++i)
-        send(loads[i], loads[i].may[choice[i]]);
+      send_all(choice);
       const auto costs = cost();
       if (costs && (!least || *costs < *least)) {
         least = costs;
         best = choice;
       }
     } while (next(choice));
-    for (std::size_t i = 0; i < loads.size(); ++i)
-      send(loads[i], loads[i].may[best[i]]);
+    send_all(best);
+    if (least)
+      improve(*least);
+  }
+
+  // Where there were too many ways to look at all: one load after another goes elsewhere while that
+  // costs less.
+  void improve(Exact least) {
+    const std::size_t coarse = loads.size();
+    gather_finely();
+    if (loads.size() == coarse)
+      return;
+    for (bool better = true; better;) {
+      better = false;
+      for (const Load &load : loads)
+        better = improve(load, least) || better;
+    }
+  }
+
+  bool improve(const Load &load, Exact &least) {
+    bool better = false;
+    MachineId best = machine_of(load);
+    for (const MachineId machine : load.may) {
+      send(load, machine);
+      if (const auto costs = cost(); costs && *costs < least) {
+        least = *costs;
+        best = machine;
+        better = true;
+      }
+    }
+    send(load, best);
+    return better;
+  }
+
+  MachineId machine_of(const Load &load) const {
+    return imposition.sheets[static_cast<std::size_t>(load.sheets.front())].sides[0].machine;
   }
 
   bool next(std::vector<std::size_t> &choice) const {

@@ -5,11 +5,14 @@
 #include "money/bill.hpp"
 #include "money/layings.hpp"
 #include "money/saving.hpp"
+#include "money/send.hpp"
+#include "sheet/parts.hpp"
 #include "sheet/speech.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
 #include <fmt/ranges.h>
+#include <string>
 
 namespace bodkin {
 namespace {
@@ -35,13 +38,11 @@ std::vector<Priced> priced(const Trial &trial) {
       layings(trial.light, trial.piece, Other::same_paper, trial.draws, trial.sources);
   if (found.empty())
     return all;
-  // Work by hand is the same however it is laid.
-  const std::vector<Job> work =
-      jobs(trial.edition, lay(trial.light, trial.draws, trial.sources).imposition);
   for (const Laying &laying : found) {
     const Edition changed = laid_so(trial.light, laying);
     const Laid laid = lay(changed, trial.draws, trial.sources);
-    const Bill priced = bill(changed, laid.imposition, laid.sides, work);
+    const Bill priced =
+        bill(changed, laid.imposition, laid.sides, jobs(trial.edition, laid.imposition));
     const std::int64_t copies = changed.run->copies;
     all.push_back({laying, own_stretch(changed, priced, copies).at(copies)});
   }
@@ -62,28 +63,6 @@ const Priced &cheapest_of(const std::vector<Priced> &all) {
 
 std::string money(const Edition &edition, const Exact &amount) {
   return shown(amount, *edition.currency);
-}
-
-std::string joined(std::vector<std::string> each) {
-  if (each.size() == 1)
-    return each.front();
-  const std::string last = std::move(each.back());
-  each.pop_back();
-  return fmt::format("{} and {}", fmt::join(each, ", "), last);
-}
-
-// "1 up $9.10, 4 up $3.20 and 9 up $2.05 for the run"; of other papers the cheapest alone.
-std::string all_prices(const Edition &edition, const std::vector<Priced> &all) {
-  std::vector<std::string> each;
-  for (const Priced &one : all)
-    if (one.laying.papers.empty())
-      each.push_back(fmt::format("{} up {}", one.laying.way.up, money(edition, one.run)));
-  const Priced &best = cheapest_of(all);
-  if (!best.laying.papers.empty())
-    each.push_back(fmt::format("{} up of {} {}", best.laying.way.up,
-                               edition[best.laying.papers.front().to].name,
-                               money(edition, best.run)));
-  return joined(std::move(each));
 }
 
 std::string rows_of(const WayUp &way) {
@@ -121,8 +100,8 @@ WayOut way_out(const Edition &edition, const Laying &laying, const Sources &sour
   return {lines.text(), fmt::format("{}", fmt::join(remarks, ", "))};
 }
 
-Problem cheaper_up(const Edition &edition, const std::vector<Priced> &all, const Priced &now,
-                   const Priced &best, const Sources &sources) {
+Problem cheaper_up(const Edition &edition, const Priced &now, const Priced &best,
+                   const Sources &sources) {
   const Piecewise piece = best.laying.piece;
   const int up = best.laying.way.up, laid = now.laying.way.up;
   Problem problem;
@@ -134,24 +113,32 @@ Problem cheaper_up(const Edition &edition, const std::vector<Priced> &all, const
                   name_of(edition, piece), up == 1 ? "goes" : "go", on_which(edition, best.laying),
                   laid, laid == 1 ? "is laid" : "are laid", money(edition, now.run - best.run));
   problem.why = fmt::format(
-      "{}the run costs {}",
+      "{}the run costs {} then, and {} as it is laid",
       up == 1 ? "" : fmt::format("in {}, cut apart after printing; ", rows_of(best.laying.way)),
-      all_prices(edition, all));
+      money(edition, best.run), money(edition, now.run));
   problem.type = {way_out(edition, best.laying, sources)};
   return problem;
 }
 
-std::string why_chosen(const Edition &edition, Piecewise piece, const std::vector<Priced> &all) {
+// Against one on a sheet, or the fewest that can be laid.
+std::string why_chosen(const Edition &edition, const std::vector<Priced> &all, const Priced &now) {
   if (all.size() < 2)
     return "its paper holds no other number";
   if (edition.currency->empty())
     return "its paper holds no more";
-  return fmt::format("that is the cheapest: the run costs {} if {} sides are printed",
-                     all_prices(edition, all), piece ? "both its" : "all its");
+  const auto fewest =
+      std::ranges::find_if(all, [](const Priced &one) { return one.laying.papers.empty(); });
+  const Exact saved = fewest->run - now.run;
+  const int up = fewest->laying.way.up;
+  if (up == now.laying.way.up || saved <= Exact())
+    return "no other number on the sheets of its paper costs less";
+  return fmt::format("the run costs {}, {} less than with {} on a sheet", money(edition, now.run),
+                     money(edition, saved), up == 1 ? "one" : std::to_string(up));
 }
 
-Problem up_chosen(const Edition &edition, Piecewise piece, const std::vector<Priced> &all) {
-  const WayUp way = all.empty() ? WayUp{} : cheapest_of(all).laying.way;
+Problem up_chosen(const Edition &edition, const std::vector<Priced> &all, const Priced &now) {
+  const Piecewise piece = now.laying.piece;
+  const WayUp way = now.laying.way;
   Problem problem;
   problem.kind = Kind::note;
   problem.check = "up-chosen";
@@ -160,7 +147,7 @@ Problem up_chosen(const Edition &edition, Piecewise piece, const std::vector<Pri
                         ? fmt::format("one of {} is laid on a sheet", name_of(edition, piece))
                         : fmt::format("{} of {} are laid on a sheet, in {}", way.up,
                                       name_of(edition, piece), rows_of(way));
-  problem.why = why_chosen(edition, piece, all);
+  problem.why = why_chosen(edition, all, now);
   problem.type = {{spoken::fact("up", std::to_string(way.up)), "to keep it whatever prices do"}};
   return problem;
 }
@@ -187,51 +174,82 @@ void set_up(Edition &edition, Piecewise piece, int up) {
   edition.pieces[*piece] = std::move(changed);
 }
 
-std::vector<bool> all_drawn(const Edition &edition) {
-  std::size_t pages = edition.pages.size();
-  for (const auto &piece : edition.pieces)
-    pages += piece->edition.pages.size();
-  return std::vector<bool>(pages, true);
+// A band and boards are as large as the copy asks.
+bool lacks_a_size(const Edition &edition, Piecewise piece) {
+  if (!piece)
+    return edition.size_guessed || edition.size.by_default();
+  const Piece &of = *edition.pieces[*piece];
+  return of.edition.size.by_default() && !of.is_band() && !of.is_boards();
+}
+
+// The number was left to the compiler, which has chosen it since.
+bool asked_for_most(const Edition &edition, Piecewise piece, const Sources &sources) {
+  const Range from = piece ? edition.pieces[*piece]->up.from : edition.up.from;
+  return bare_line(sources, line_of(sources, from)).ends_with("most");
+}
+
+void check_up(const Trial &trial, Problems &problems) {
+  const bool chosen = asked_for_most(trial.edition, trial.piece, trial.sources);
+  if (trial.edition.currency->empty() && !chosen)
+    return;
+  std::vector<Priced> all = priced(trial);
+  if (all.empty() && chosen)
+    all.push_back({{trial.piece, {}, {}, {}, {}, false}, {}});
+  const auto now = std::ranges::find_if(all, [&](const Priced &one) {
+    const std::int64_t up =
+        trial.piece ? *trial.edition.pieces[*trial.piece]->up : *trial.edition.up;
+    return one.laying.papers.empty() && one.laying.way.up == up;
+  });
+  if (now == all.end())
+    return;
+  const Priced &best = cheapest_of(all);
+  if (now->run - best.run >= Exact::ratio(1, 200))
+    problems.push_back(cheaper_up(trial.edition, *now, best, trial.sources));
+  else if (chosen)
+    problems.push_back(up_chosen(trial.edition, all, *now));
+}
+
+// As far as can be told before pages are set.
+std::vector<bool> draws_as_asked(const Edition &edition, const Sources &sources) {
+  Problems said_later;
+  std::vector<bool> draws;
+  for (const PageInk &ink : inks_asked_for(impose_parts(edition, sources, said_later)))
+    draws.push_back(ink.draws);
+  return draws;
 }
 
 } // namespace
 
-void choose_ups(Edition &edition, const Sources &sources, Problems &problems) {
-  for (const Piecewise piece : all_of(edition)) {
-    if (!wants_most(edition, piece))
+void choose_ups(Edition &edition, const Sources &sources) {
+  const std::vector<Piecewise> all = all_of(edition);
+  std::vector<Piecewise> to_choose;
+  for (const Piecewise piece : all)
+    if (wants_most(edition, piece)) {
+      to_choose.push_back(piece);
+      // Until it is chosen one is laid.
+      set_up(edition, piece, 1);
+    }
+  if (to_choose.empty())
+    return;
+  const std::vector<bool> draws = draws_as_asked(edition, sources);
+  for (const Piecewise piece : to_choose) {
+    if (lacks_a_size(edition, piece))
       continue;
-    // Until it is chosen one is laid.
-    Edition light = without_matter(edition);
-    for (const Piecewise other : all_of(light))
-      if (wants_most(light, other))
-        set_up(light, other, 1);
-    const std::vector<bool> draws = all_drawn(edition);
-    std::vector<Priced> all = priced({edition, light, piece, draws, sources});
-    std::erase_if(all, [](const Priced &one) { return !one.laying.papers.empty(); });
-    set_up(edition, piece, all.empty() ? 1 : cheapest_of(all).laying.way.up);
-    problems.push_back(up_chosen(edition, piece, all));
+    const Edition light = without_matter(edition);
+    std::vector<Priced> found = priced({edition, light, piece, draws, sources});
+    std::erase_if(found, [](const Priced &one) { return !one.laying.papers.empty(); });
+    if (!found.empty())
+      set_up(edition, piece, cheapest_of(found).laying.way.up);
   }
 }
 
 void check_ups(const Edition &edition, const std::vector<bool> &draws, const Sources &sources,
                Problems &problems) {
-  if (edition.currency->empty())
-    return;
   const Edition light = without_matter(edition);
   for (const Piecewise piece : all_of(edition)) {
-    if (piece &&
-        (!may_go_up(*edition.pieces[*piece]) || edition.pieces[*piece]->edition.size.by_default()))
-      continue;
-    const std::vector<Priced> all = priced({edition, light, piece, draws, sources});
-    const auto now = std::ranges::find_if(all, [&](const Priced &one) {
-      return one.laying.papers.empty() &&
-             one.laying.way.up == (piece ? *edition.pieces[*piece]->up : *edition.up);
-    });
-    if (all.size() < 2 || now == all.end())
-      continue;
-    const Priced &best = cheapest_of(all);
-    if (now->run - best.run >= Exact::ratio(1, 200))
-      problems.push_back(cheaper_up(edition, all, *now, best, sources));
+    const bool alone = !piece || may_go_up(*edition.pieces[*piece]);
+    if (alone && !lacks_a_size(edition, piece))
+      check_up({edition, light, piece, draws, sources}, problems);
   }
 }
 

@@ -10,13 +10,14 @@
 
 namespace bodkin {
 
-// Chooses the number for the book and for pieces that say `up most`, as if each of their pages were
-// printed, since pages are drawn only when their sheets are known. Problem: up-chosen, a note.
-void choose_ups(Edition &edition, const Sources &sources, Problems &problems);
+// Chooses the number for the book and for pieces that say `up most`, by what their pages ask to
+// have printed, since pages are set only when their sheets are known.
+void choose_ups(Edition &edition, const Sources &sources);
 
 // The book and pieces that would cost less with another number on a sheet, or on the sheets that
-// the same paper comes in under another name. `draws` is by page, numbered on through book and
-// pieces from 1. Problem: cheaper-up, a note.
+// the same paper comes in under another name, and the numbers that were chosen, at what the whole
+// run then costs. Nothing of a piece whose size is missing. `draws` is by page, numbered on through
+// book and pieces from 1. Problems: cheaper-up and up-chosen, notes.
 void check_ups(const Edition &edition, const std::vector<bool> &draws, const Sources &sources,
                Problems &problems);
 

@@ -1,5 +1,7 @@
 #include "money/saving.hpp"
 
+#include "edition/copy_numbers.hpp"
+#include "edition/laid.hpp"
 #include "edition/piece.hpp"
 
 namespace bodkin {
@@ -27,6 +29,19 @@ std::shared_ptr<const Piece> without_matter(const Piece &piece) {
   light->own_steps = piece.own_steps;
   light->edition = without_matter(piece.edition);
   return light;
+}
+
+// Sheets that show a copy's number are a pass of their own: one element stands for all that do.
+void keep_numbers(const Edition &edition, Edition &light) {
+  each_laid(edition, [&](ElementId id, int page) {
+    if (!bears_number(edition[id]))
+      return;
+    if (light.elements.empty())
+      light.elements.push_back(edition[id]);
+    const auto &spread = edition.pages[static_cast<std::size_t>(page)].spread;
+    for (const int on : {page, spread ? edition.spreads[*spread].right : page})
+      light.pages[static_cast<std::size_t>(on)].elements = {ElementId{0}};
+  });
 }
 
 } // namespace
@@ -70,6 +85,7 @@ Edition without_matter(const Edition &edition) {
     light.pages[i].machine = edition.pages[i].machine;
     light.pages[i].blank = edition.pages[i].blank;
   }
+  keep_numbers(edition, light);
   return light;
 }
 

@@ -7,10 +7,6 @@
 namespace bodkin {
 namespace {
 
-bool may_edit(const Inspection &inspection, Range range) {
-  return range.somewhere() && !inspection.sources.is_shelf(range.file);
-}
-
 // What stands before a range on its line.
 std::string_view indentation(const Sources &sources, Range range) {
   const std::string_view line = sources.line(range.file, sources.line_number(range));
@@ -80,6 +76,10 @@ Length ruled(const Inspection &inspection, Length length) {
   return ruled_up(length, inspection.edition.ruler);
 }
 
+bool may_edit(const Sources &sources, Range range) {
+  return range.somewhere() && !sources.is_shelf(range.file);
+}
+
 void retype(const Inspection &inspection, Problem &problem, Range range, std::string line,
             std::string remark) {
   std::string whole = line;
@@ -88,7 +88,7 @@ void retype(const Inspection &inspection, Problem &problem, Range range, std::st
 
 void retype_part(const Inspection &inspection, Problem &problem, Range range, std::string part,
                  std::string line, std::string remark) {
-  if (problem.type.empty() && may_edit(inspection, range))
+  if (problem.type.empty() && may_edit(inspection.sources, range))
     problem.edits = {{range, std::move(part)}};
   problem.type.push_back({std::move(line), std::move(remark)});
 }

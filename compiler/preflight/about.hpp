@@ -32,6 +32,8 @@ std::string length(const Inspection &inspection, Length length);
 // Rounded away from nothing to a length that a ruler shows: 1/16in, or half a millimetre.
 Length ruled(const Inspection &inspection, Length length);
 
+bool may_edit(const Sources &sources, Range range);
+
 // A way out typed instead of what stands at a range: the line that a maker types, and the edit with
 // which an editor does it. Nobody edits the shelf: there the line stands alone.
 void retype(const Inspection &inspection, Problem &problem, Range range, std::string line,

@@ -137,8 +137,63 @@ std::vector<int> beside(const Inspection &inspection, const Side &side, int page
   return others;
 }
 
+bool asks_for_colour(const Inspection &inspection, int page) {
+  return *inspection.edition.pages[static_cast<std::size_t>(page)].mode == Mode::colour;
+}
+
+// A page of a list or a spread that has colour where another has none.
+int coloured_by_the_same_line(const Inspection &inspection, int page) {
+  const auto &pages = inspection.edition.pages;
+  for (int other = 1; other <= inspection.imposition.page_count; ++other)
+    if (pages[static_cast<std::size_t>(other)].opened ==
+            pages[static_cast<std::size_t>(page)].opened &&
+        asks_for_colour(inspection, other) && inspection.drawings[other].coloured)
+      return other;
+  return 0;
+}
+
+std::string line_without_colour(const Inspection &inspection, int page) {
+  const Page &asked = inspection.edition.pages[static_cast<std::size_t>(page)];
+  const std::string line(opened_by(inspection, page));
+  const bool own = asked.asked.mode.has_value();
+  return own && *inspection.edition.printing == Mode::black && !inspection.edition.cover_mode
+             ? without(line, {" in colour", " in color"})
+             : line_in(line, "black");
+}
+
+// Every line that asks for the side's colour has to let it go.
+void type_without_colour(const Inspection &inspection, Problem &problem,
+                         const std::vector<int> &asking) {
+  WayOut way;
+  std::vector<Edit> edits;
+  for (const int page : asking) {
+    const Range opened = inspection.edition.pages[static_cast<std::size_t>(page)].opened;
+    if (const int other = coloured_by_the_same_line(inspection, page)) {
+      problem.type = {
+          {{},
+           fmt::format("{} is coloured, and the same line opens it: give {} a line of "
+                       "its own, in black",
+                       pages_in_words(inspection, {other}), pages_in_words(inspection, {page}))}};
+      return;
+    }
+    const bool known = std::any_of(edits.begin(), edits.end(),
+                                   [&](const Edit &edit) { return edit.range == opened; });
+    if (known)
+      continue;
+    edits.push_back({opened, line_without_colour(inspection, page)});
+    way.line += (way.line.empty() ? "" : "\n") + edits.back().text;
+  }
+  if (edits.size() > 1)
+    way.remark = fmt::format("these {} lines", edits.size());
+  problem.type = {way};
+  if (std::all_of(edits.begin(), edits.end(),
+                  [&](const Edit &edit) { return may_edit(inspection.sources, edit.range); }))
+    problem.edits = std::move(edits);
+}
+
 Problem colour_unused(const Inspection &inspection, const Sheet &sheet, const Side &side,
-                      int page) {
+                      const std::vector<int> &asking) {
+  const int page = asking.front();
   const Page &asked = inspection.edition.pages[static_cast<std::size_t>(page)];
   const std::vector<int> others = beside(inspection, side, page);
   Problem problem;
@@ -156,22 +211,14 @@ Problem colour_unused(const Inspection &inspection, const Sheet &sheet, const Si
                             number_of(inspection, sheet), name);
   if (const auto prices = prices_of(inspection, page)) {
     const std::int64_t copies = copies_of(inspection.edition, sheet.only).all();
-    const Exact more = (Exact(prices->colour.amount) - Exact(prices->black.amount)) * Exact(copies);
+    const Exact sides(Exact::ratio(copies * sheet.in_a_copy, sheet.up).ceiling());
+    const Exact more = (Exact(prices->colour.amount) - Exact(prices->black.amount)) * sides;
     problem.why = fmt::format("sheet {}, {} costs {} instead of {}: {} over {} copies",
                               number_of(inspection, sheet), name, written(prices->colour),
                               written(prices->black), shown(more, prices->colour.currency), copies);
   }
-  const std::string line(opened_by(inspection, page));
-  const bool own = asked.asked.mode.has_value();
-  retype(inspection, problem, asked.opened,
-         own && *inspection.edition.printing == Mode::black && !inspection.edition.cover_mode
-             ? without(line, {" in colour", " in color"})
-             : line_in(line, "black"));
+  type_without_colour(inspection, problem, asking);
   return problem;
-}
-
-bool asks_for_colour(const Inspection &inspection, int page) {
-  return *inspection.edition.pages[static_cast<std::size_t>(page)].mode == Mode::colour;
 }
 
 // A picture that cannot be read may well be the one that is coloured.
@@ -184,7 +231,7 @@ bool something_missing(const PageDrawing &drawing) {
 void check_side(const Inspection &inspection, const Sheet &sheet, std::size_t number,
                 Problems &problems) {
   const Side &side = sheet.sides[number];
-  int asking = 0;
+  std::vector<int> asking;
   for (const Place &place : side.places) {
     if (place.page == 0 || place.page > inspection.imposition.page_count ||
         !asks_for_colour(inspection, place.page))
@@ -192,10 +239,11 @@ void check_side(const Inspection &inspection, const Sheet &sheet, std::size_t nu
     const PageDrawing &drawing = inspection.drawings[place.page];
     if (drawing.coloured || something_missing(drawing))
       return;
-    if (drawing.draws && (asking == 0 || place.page < asking))
-      asking = place.page;
+    if (drawing.draws)
+      asking.push_back(place.page);
   }
-  if (asking > 0)
+  std::sort(asking.begin(), asking.end());
+  if (!asking.empty())
     problems.push_back(colour_unused(inspection, sheet, side, asking));
 }
 

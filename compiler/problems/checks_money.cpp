@@ -45,6 +45,14 @@ constexpr Check table[] = {
      "Write foreign money first, then what it comes to.",
      "edition \"Bus Notes\"\n"
      "  exchange   £1 is $1.27\n"},
+    {"idle-labour", Kind::note, "An hour of work is paid, and nothing takes time",
+     "The edition says what an hour of work is paid. Hours are added up from the lines `takes` "
+     "under "
+     "hand work and steps of finish, and none stands anywhere, so the estimate holds no labour.",
+     "Write how long the work takes, or take the line out.",
+     "finish\n"
+     "  fold       all\n"
+     "    takes    25 s a copy\n"},
     {"more-than-made", Kind::error, "More copies are spoken for than are made",
      "The copies that are sold and those that are given away add up to more than the run, or those "
      "that are posted do. Spares are not counted: they are the copies that go wrong.",
@@ -84,7 +92,8 @@ constexpr Check table[] = {
     {"over-budget", Kind::error, "A copy costs more than the budget",
      "The whole run is added up, paper, printing, work and tax, and divided by the good "
      "copies. It comes to more than the budget line allows. The message names the three "
-     "dearest parts, and what would bring the copy under, each change really made and priced. "
+     "dearest parts, and what would bring the copy under, each change really made and priced: what "
+     "loses nothing first, then another order, then colour, then another way of making it. "
      "Sheets are not written, so that nobody prints what is too dear; the estimate and the "
      "proof are.",
      "Make one of the changes, or raise the budget. With --anyway the sheets are made all the "
@@ -114,9 +123,10 @@ constexpr Check table[] = {
      "bid long-road\n"
      "  copies     25 at $4.10 a copy\n"
      "  copies     100 at $2.35 a copy\n"},
-    {"sold-at-loss", Kind::warning, "A way of selling brings less than a copy costs",
+    {"sold-at-loss", Kind::warning, "A copy brings less than it costs",
      "What the shop keeps and what the sale costs is taken off the price. What is left is less "
-     "than a copy costs to make, so each one sold that way loses money.",
+     "than a copy costs to make, so each one sold that way loses money. Of a price under the "
+     "edition the same is told; a copy for nothing is taken as meant.",
      "Ask more there, agree on a smaller share, or give copies away knowingly.",
      "sells      10 copies \"by post\", at $6 a copy, costs $1.60 a copy\n"},
     {"two-currencies", Kind::error, "Money in two currencies",

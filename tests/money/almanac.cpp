@@ -118,7 +118,7 @@ TEST_CASE("the sample's manuscript comes to the figures that were worked out on 
   ],
   "budget": {"limit": "1.40", "of": "copy", "over": false},
   "bids": [
-    {"name": "mail-order", "run_total": "112.50", "per_copy": "2.25", "like_for_like": "119.00", "setup": "0.00", "postage": "7.50", "tax": "0.00", "until": null, "cannot": ["a second paper: one stock throughout, where this edition has board and rose", "coloured stock: rose", "hand work: stamp lino moon"], "still_yours": ["stamp lino moon: $6.50, 16.7 min"]}
+    {"name": "mail-order", "run_total": "112.50", "per_copy": "2.25", "like_for_like": "119.00", "setup": "0.00", "postage": "7.50", "tax": "0.00", "until": null, "left_out": null, "cannot": ["a second paper, as far as it says (it names no `papers`): one stock throughout, where this edition has board and rose", "coloured stock, as far as it says: rose", "hand work: stamp lino moon"], "still_yours": ["stamp lino moon: $6.50, 16.7 min"]}
   ],
   "crossings": [
     {"copies": 100, "from": "own", "to": "mail-order"}

@@ -93,7 +93,8 @@ TEST_CASE("white and cream are house stock and rose is not") {
     CHECK(shop.priced().bids[0].cannot.empty());
   }
   shop.paper().tint.value = {0xf3, 0xb3, 0xc0};
-  CHECK(shop.priced().bids[0].cannot == std::vector<std::string>{"coloured stock: plain"});
+  CHECK(shop.priced().bids[0].cannot ==
+        std::vector<std::string>{"coloured stock, as far as it says: plain"});
 }
 
 TEST_CASE("nothing is compared while something of one's own has no price") {

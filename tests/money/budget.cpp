@@ -71,6 +71,52 @@ TEST_CASE("a colour that the edition gives by default is taken out where it is g
 )");
 }
 
+// Page 1 is coloured and 3 is not; page 8, beside 1, and 6, beside 3, ask for nothing.
+TEST_CASE("a side that is paid as colour for nothing comes first and goes with all that follows") {
+  Priced it = priced(eight_pages(
+      "budget $0.40 a copy", page("page 1 in colour") + page("page 3 in colour") + page("page 8")));
+  it.coloured = {false, true, false, false, false, false, false, false, false};
+  CHECK(it.over_budget_text() ==
+        R"(almanac.bodkin:6:10: error: a copy costs $1.04, which is $0.64 over [over-budget]
+  budget $0.40 a copy
+         ~~~~~~~~~~~~
+  why   dearest: 20 colour sides $10.00, paper $0.40; tried: page 3 in black, where nothing is
+        coloured, $0.64; page 1 in black as well, $0.24: in
+  type  page 1
+        page 3      ($0.24 a copy with these 2 lines)
+)");
+}
+
+TEST_CASE("under a cover in colour the page that has none says black itself") {
+  Priced it =
+      priced(eight_pages("budget $0.65 a copy\ncover on plain in colour",
+                         page("page 1") + page("page 2 called inside on plain") + page("page 7")));
+  it.coloured = {false, true, false, false, false, false, false, false, false};
+  CHECK(it.over_budget_text() ==
+        R"(almanac.bodkin:6:10: error: a copy costs $1.04, which is $0.39 over [over-budget]
+  budget $0.65 a copy
+         ~~~~~~~~~~~~
+  why   dearest: 20 colour sides $10.00, paper $0.40; tried: pages 2 and 7 in black, where nothing
+        is coloured, $0.64: in
+  type  page 2 called inside in black on plain
+        page 7 in black      ($0.64 a copy with these 2 lines)
+        cover on plain      (or this: $0.24 a copy)
+)");
+}
+
+TEST_CASE("a wrap in colour is tried in black") {
+  const std::string wrap = "wrap on plain in colour\n  page front-cover\n"
+                           "    words \"x\" in label\n";
+  CHECK(priced(eight_pages("budget $0.40 a copy", page("page 1") + wrap)).over_budget_text() ==
+        R"(almanac.bodkin:6:10: error: a copy costs $0.64, which is $0.24 over [over-budget]
+  budget $0.40 a copy
+         ~~~~~~~~~~~~
+  why   dearest: 10 colour sides $5.00, 10 black sides $1.00, paper $0.40; tried: the wrap in black,
+        $0.24: in
+  type  wrap on plain      ($0.24 a copy)
+)");
+}
+
 TEST_CASE("another of the edition's own papers is tried in place of a dear one") {
   CHECK(priced(eight_pages("budget $0.55 a copy\ncover on card", page("page 1") + page("page 8"),
                            "stock card\n  weight 20 lb bond\n  sheet letter, grain long\n"
@@ -160,7 +206,7 @@ TEST_CASE("the same pages in another order are offered first, since nothing is l
   budget $0.80 a copy
          ~~~~~~~~~~~~
   why   dearest: 20 colour sides $10.00, 10 black sides $1.00, paper $0.40; tried: the same pages in
-        another order, $0.74: in; page 3 in black, $0.74: in
+        another order, $0.74: in
   type  `bodkin arrange` lays the same pages for $0.74 a copy
         page 3      (or this: $0.74 a copy)
         page 4      (or this: $0.74 a copy)
@@ -176,12 +222,12 @@ TEST_CASE(
         R"(almanac.bodkin:6:10: error: a copy costs $1.14, which is $0.34 over [over-budget]
   budget $0.80 a copy
          ~~~~~~~~~~~~
-  why   dearest: 20 colour sides $10.00, 10 black sides $1.00, paper $0.40; tried: printed at
-        far-copier, $0.70: in
-  type  machine far-copier      ($0.70 a copy)
-        page 3
-        page 6      (or this: $0.74 a copy with these 2 lines)
+  why   dearest: 20 colour sides $10.00, 10 black sides $1.00, paper $0.40; tried: pages 3 and 6 in
+        black, $0.74: in
+  type  page 3
+        page 6      ($0.74 a copy with these 2 lines)
         page 1      (or this: $0.74 a copy)
+        machine far-copier      (or this: $0.70 a copy)
 )");
 }
 
@@ -241,14 +287,14 @@ TEST_CASE("an insert may go several up on the sheets of another paper") {
   const std::string card =
       "insert card\n  size half-letter\n  page 1\n    words \"x\" in label\n  page 2\n    blank\n";
   const std::string text =
-      priced(eight_pages("budget $0.1495 a copy", page("page 1") + page("page 8") + card, large))
+      priced(eight_pages("budget $0.18 a copy", page("page 1") + page("page 8") + card, large))
           .over_budget_text();
   CAPTURE(text);
   CHECK(text.find(
-            "        up         4\n        paper      large\n"
-            "        (or this: $0.15 a copy with these 2 lines, `up` and `paper` new under "
-            "`insert card`, if\n        nothing on it comes nearer than 1/4in to its edges; cut "
-            "apart after printing)\n") != std::string::npos);
+            "  type  up         4\n        paper      large\n"
+            "        ($0.18 a copy with these 2 lines, `up` and `paper` new under `insert card`, "
+            "if nothing on it\n        comes nearer than 1/4in to its edges; cut apart after "
+            "printing)\n") != std::string::npos);
 }
 
 } // namespace bodkin::tests

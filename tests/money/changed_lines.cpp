@@ -41,6 +41,18 @@ TEST_CASE(
   CHECK(colour_out("printing   colour") == "printing   black");
 }
 
+TEST_CASE("a page says black once, before its paper and its machine") {
+  const auto in_black = [](std::string text) {
+    return line_after(std::move(text),
+                      [](ChangedLines &lines, LineKey key) { lines.in_black(key); });
+  };
+  CHECK(in_black("page 3 called on-rose on rose by copier") ==
+        "page 3 called on-rose in black on rose by copier");
+  CHECK(in_black("page 3-4 by copier # inside") == "page 3-4 in black by copier");
+  CHECK(in_black("spread 4-5 in colour") == "spread 4-5 in black");
+  CHECK(in_black("page 3 in black") == "page 3 in black");
+}
+
 TEST_CASE("a hash within a word or a text begins no comment") {
   CHECK(colour_out("page 3#4 in colour") == "page 3#4");
   CHECK(colour_out("note \"a # b\" in colour") == "note \"a # b\"");

@@ -1,5 +1,6 @@
 #include "money/manuscript.hpp"
 
+#include "edition/piece.hpp"
 #include "problems/render.hpp"
 
 #include <algorithm>
@@ -18,9 +19,9 @@ bool prints(const Edition &edition, const std::vector<ElementId> &elements) {
 } // namespace
 
 std::string Priced::over_budget_text(bool anyway) const {
-  return as_text(
-      over_budget(edition(), laid.imposition, laid.sides, estimate, draws, sources(), anyway),
-      sources(), false);
+  return as_text(over_budget(edition(), laid.imposition, laid.sides, estimate, {draws, coloured},
+                             sources(), anyway),
+                 sources(), false);
 }
 
 std::string Priced::price_problems_text() const {
@@ -37,6 +38,9 @@ Priced priced(std::string_view manuscript, MoreFiles more) {
   REQUIRE_FALSE(errors);
   for (const Page &page : edition.pages)
     out.draws.push_back(prints(edition, page.elements));
+  for (const auto &piece : edition.pieces)
+    for (std::size_t page = 1; page < piece->edition.pages.size(); ++page)
+      out.draws.push_back(prints(edition, piece->edition.pages[page].elements));
   out.laid = lay(edition, out.draws, *out.read.sources);
   out.estimate = estimate(edition, out.laid.imposition, out.laid.sides);
   return out;

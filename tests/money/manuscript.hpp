@@ -12,7 +12,8 @@ namespace bodkin::tests {
 
 struct Priced {
   Read read;
-  std::vector<bool> draws; // pages with anything but hand matter
+  std::vector<bool> draws;    // pages with anything but hand matter
+  std::vector<bool> coloured; // where not all that draw are
   Laid laid;
   Estimate estimate;
 

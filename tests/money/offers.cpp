@@ -51,11 +51,11 @@ TEST_CASE("a printer that binds in fours adds blank pages, and one that binds fe
   CHECK(cannot("8 to 64, by 4").cannot.empty());
   CHECK(cannot("by 16").cannot ==
         std::vector<std::string>{"8 pages: it binds 16, 8 of them blank"});
-  CHECK(cannot("by 16").compared);
+  CHECK(cannot("by 16").left_out.empty());
   CHECK(cannot("12 to 64").cannot ==
         std::vector<std::string>{"8 pages: it binds 12, 4 of them blank"});
   CHECK(cannot("2 to 6").cannot == std::vector<std::string>{"8 pages: it binds 6 at the most"});
-  CHECK_FALSE(cannot("2 to 6").compared);
+  CHECK(cannot("2 to 6").left_out == "it binds 6 pages at the most, not 8");
 }
 
 TEST_CASE("papers that a printer has too are no lack") {
@@ -71,15 +71,42 @@ TEST_CASE("papers that a printer has too are no lack") {
         .cannot;
   };
   CHECK(cannot("") ==
-        std::vector<std::string>{"a second paper: one stock throughout, where this edition has "
-                                 "plain and rose",
-                                 "coloured stock: rose"});
+        std::vector<std::string>{"a second paper, as far as it says (it names no `papers`): one "
+                                 "stock throughout, where this edition has plain and rose",
+                                 "coloured stock, as far as it says: rose"});
   CHECK(cannot("  papers     plain, rose\n").empty());
   CHECK(cannot("  papers     one of plain, rose\n") ==
         std::vector<std::string>{"a second paper: one stock throughout, where this edition has "
                                  "plain and rose"});
   CHECK(cannot("  papers     plain, ivory\n") ==
         std::vector<std::string>{"this paper: it has plain and ivory, not rose"});
+}
+
+TEST_CASE("what a printer cannot make beside the copies is told by what it is") {
+  const Priced of = priced(
+      small_zine("  counts     1-50\n",
+                 "wrap on plain\n  page front-cover\n    words \"Rain\" in label\n"
+                 "insert map \"Where it rained\"\n  size letter\n  folding single-fold\n  page 1\n"
+                 "    words \"Rain\" in label\n"
+                 "insert slip\n  goes round\n  height 2in\n  page 1\n    words \"Rain\" in label\n"
+                 "bid near\n  papers plain\n  copies 500 at $0.10 a copy\n"
+                 "finish\n  fold all\n  sew 3 holes, 1in from head and foot\n  pack\n",
+                 "page 1-8\n  words in label\n    says \"Copy [1](fact:copy)\"\n"
+                 "  hand stamp \"moon\"\n    at 1in 1in, 1in x 1in\n"));
+  CAPTURE(first(of).cannot.front());
+  CHECK(first(of).cannot ==
+        std::vector<std::string>{"what is beside the book: wrap, map (a fold-out) and slip (round "
+                                 "the copy)",
+                                 "a number of its own printed in each copy: pages 1 to 8",
+                                 "hand work: stamp moon", "work after printing: sew and pack",
+                                 "a run of 50: its prices begin at 500 copies"});
+  CHECK(first(of).left_out.empty());
+}
+
+TEST_CASE("an offer without a price that counts is left out with the reason") {
+  CHECK(first(priced(zine("bid near\n  prints black\n"))).left_out == "it names no price");
+  CHECK(first(priced(zine("bid near\n  copies 1 at £2 a copy\n"))).left_out ==
+        "a price of it is in other money, and no rate of exchange is written");
 }
 
 TEST_CASE("a printer that makes other sizes is compared with nothing") {
@@ -111,7 +138,7 @@ TEST_CASE("an offer that ended before the edition's date is told and compared wi
         "  why   a price that no longer holds is listed, and compared with nothing\n"
         "  type  ask for a new offer, or take the bid out\n"
         "almanac.bodkin:3:14: note: the edition's date\n");
-  CHECK_FALSE(first(ended).compared);
+  CHECK(first(ended).left_out == "the offer ended 2026-10");
 }
 
 TEST_CASE("an offer without a price is told") {

@@ -88,9 +88,12 @@ TEST_CASE("a bid that offers no such run has no figures") {
   bid.steps = {{25, rate("1", Per::copy), {}}};
   shop.edition.bids = {bid};
   const std::string json = estimate_as_json(shop.priced(), shop.sources);
-  CHECK(json.find(R"({"name": "printer", "run_total": null, "per_copy": null, )"
-                  R"("like_for_like": null, "setup": "0.00", "postage": "0.00", "tax": "0.00", )"
-                  R"("until": null, "cannot": [], "still_yours": []})") != std::string::npos);
+  CHECK(
+      json.find(
+          R"({"name": "printer", "run_total": null, "per_copy": null, )"
+          R"("like_for_like": null, "setup": "0.00", "postage": "0.00", "tax": "0.00", )"
+          R"("until": null, "left_out": null, "cannot": ["a run of 2: its prices begin at 25 copies"], )"
+          R"("still_yours": []})") != std::string::npos);
 }
 
 } // namespace bodkin::tests

@@ -66,10 +66,10 @@ TEST_CASE("the sample's bid is dearer bare and like for like") {
   CHECK(bid.run_total->rounded(2) == "112.50");
   CHECK(bid.per_copy->rounded(2) == "2.25");
   CHECK(bid.like_for_like->rounded(2) == "119.00");
-  CHECK(bid.cannot ==
-        std::vector<std::string>{
-            "a second paper: one stock throughout, where this edition has board and rose",
-            "coloured stock: rose", "hand work: stamp lino moon"});
+  CHECK(bid.cannot == std::vector<std::string>{
+                          "a second paper, as far as it says (it names no `papers`): one stock "
+                          "throughout, where this edition has board and rose",
+                          "coloured stock, as far as it says: rose", "hand work: stamp lino moon"});
   CHECK(bid.still_yours == std::vector<std::string>{"stamp lino moon: $6.50, 16.7 min"});
 }
 
@@ -104,7 +104,7 @@ TEST_CASE("the sample's estimate as a document for programs") {
   ],
   "budget": {"limit": "1.40", "of": "copy", "over": false},
   "bids": [
-    {"name": "mail-order", "run_total": "112.50", "per_copy": "2.25", "like_for_like": "119.00", "setup": "0.00", "postage": "7.50", "tax": "0.00", "until": null, "cannot": ["a second paper: one stock throughout, where this edition has board and rose", "coloured stock: rose", "hand work: stamp lino moon"], "still_yours": ["stamp lino moon: $6.50, 16.7 min"]}
+    {"name": "mail-order", "run_total": "112.50", "per_copy": "2.25", "like_for_like": "119.00", "setup": "0.00", "postage": "7.50", "tax": "0.00", "until": null, "left_out": null, "cannot": ["a second paper, as far as it says (it names no `papers`): one stock throughout, where this edition has board and rose", "coloured stock, as far as it says: rose", "hand work: stamp lino moon"], "still_yours": ["stamp lino moon: $6.50, 16.7 min"]}
   ],
   "crossings": [
     {"copies": 100, "from": "own", "to": "mail-order"}
@@ -149,9 +149,9 @@ Offers for 50 copies
     bare            $112.50 the run, $2.25 a copy
     like for like   $119.00 the run, $2.38 a copy
     in it           postage $7.50
-    cannot do a second paper: one stock throughout, where this edition has board
-    and rose
-    cannot do coloured stock: rose
+    cannot do a second paper, as far as it says (it names no `papers`): one
+    stock throughout, where this edition has board and rose
+    cannot do coloured stock, as far as it says: rose
     cannot do hand work: stamp lino moon
     still yours: stamp lino moon: $6.50, 16.7 min
 

@@ -77,6 +77,31 @@ TEST_CASE("a way of selling without a price, and one that loses money, are told"
         "sold-at-loss: a copy sold at the shop brings $0.30, and costs $0.40 to make\n");
 }
 
+TEST_CASE("a price below what a copy costs is told, and a copy for nothing is not") {
+  CHECK(problems("  price $0.30 a copy\n") ==
+        "sold-at-loss: a copy sold for $0.30 costs $0.40 to make\n");
+  CHECK(problems("  price $0 a copy\n").empty());
+  CHECK(problems("  price $0.40 a copy\n").empty());
+}
+
+TEST_CASE("a sale that takes more than it brings, and a share of all, are told as such") {
+  CHECK(problems("  price $2 a copy\n  sells \"by post\", at $1 a copy, costs $3 a copy\n") ==
+        "sold-at-loss: a copy sold by post costs $2.00 more than it brings, and costs $0.40 to "
+        "make\n");
+  const Priced of = selling("  price $2 a copy\n  sells \"at the shop\", share 100%\n");
+  CHECK(
+      of.price_problems_text().find(
+          "type  whoever keeps the whole price pays for no copy: agree on a share that leaves you "
+          "some\n") != std::string::npos);
+}
+
+TEST_CASE("more spoken for than is made: the line of the run keeps its spares") {
+  std::string manuscript = small_zine("  price $2 a copy\n  sells 60 copies \"here\"\n", "");
+  manuscript.replace(manuscript.find("50 copies"), 9, "50 copies, 2 spare");
+  CHECK(priced(manuscript).price_problems_text().find("type  run        60 copies, 2 spare ") !=
+        std::string::npos);
+}
+
 TEST_CASE("what was really paid stands beside what the estimate takes out of the purse") {
   const Estimate estimate = selling("  paid $12 for printing\n"
                                     "  paid $10.50 for printing\n"

@@ -30,7 +30,7 @@ std::string told(const std::string &manuscript) {
 
 } // namespace
 
-TEST_CASE("a number that is cheaper is said with what each number would cost") {
+TEST_CASE("a number that is cheaper is said with what the run then costs") {
   // Book: ten blank sheets, $0.20. Cards: ten sides and sheets for each number cut out of one,
   // $1.20 over it; rows of 8 1/2in take three of 2 1/2in, of 11in three of 3 1/2in. Six and eight
   // take two sheets, as nine do; one alone is no letter sheet.
@@ -39,10 +39,29 @@ TEST_CASE("a number that is cheaper is said with what each number would cost") {
       R"(almanac.bodkin:26:6: note: 9 of card go on a sheet, where 2 are laid: $0.36 less for the run [cheaper-up]
   up 2
      ~
-  why   in 3 rows of 3, cut apart after printing; the run costs 2 up $0.80, 3 up $0.68, 4 up $0.56
-        and 9 up $0.44
+  why   in 3 rows of 3, cut apart after printing; the run costs $0.44 then, and $0.80 as it is laid
   type  up 9
 )");
+}
+
+TEST_CASE("what the note says is what the estimate says before and after") {
+  const auto run = [](std::string_view up) {
+    return priced(with_card("2.5in x 3.5in", up)).estimate.run_total;
+  };
+  CHECK(run("up 2") == Exact::ratio(80, 100));
+  CHECK(run("up 9") == Exact::ratio(44, 100));
+}
+
+TEST_CASE("of an insert whose size is missing nothing is said") {
+  std::string manuscript = with_card("2.5in x 3.5in", "up most");
+  manuscript.erase(manuscript.find("  size 2.5in x 3.5in\n"), 21);
+  const Read it = read(manuscript);
+  REQUIRE(any_errors(it.problems));
+  Edition edition = it.edition();
+  Problems problems;
+  choose_ups(edition, *it.sources);
+  check_ups(edition, {false, false, false, false, false, true, false}, *it.sources, problems);
+  CHECK(problems.empty());
 }
 
 TEST_CASE("cards that fill the sheet are said to lie where the machine leaves it bare") {
@@ -60,7 +79,8 @@ TEST_CASE("`up most` takes the cheapest number and says so") {
   Priced it = priced(with_card("quarter-letter", "up most"));
   Edition edition = it.edition();
   Problems problems;
-  choose_ups(edition, it.sources(), problems);
+  choose_ups(edition, it.sources());
+  check_ups(edition, it.draws, it.sources(), problems);
   CHECK(*edition.pieces.front()->up == 4);
   CHECK(as_text(problems, it.sources(), false)
             .find("4 of card are laid on a sheet, in 2 rows of 2 "
@@ -103,7 +123,7 @@ TEST_CASE("the same paper in larger sheets is said where the whole book costs le
       R"(almanac.bodkin:4:9: note: 2 of the book go on a tabloid sheet of large, where 1 is laid: $2.10 less for the run [cheaper-up]
   paper plain
         ~~~~~
-  why   in 2 rows of 1, cut apart after printing; the run costs 1 up $4.40 and 2 up of large $2.30
+  why   in 2 rows of 1, cut apart after printing; the run costs $2.30 then, and $4.40 as it is laid
   type  up         2
         paper large      (`up` new under `edition`)
 )");
@@ -119,7 +139,8 @@ TEST_CASE("`up most` lays the book as often as costs least") {
   Priced it = priced(manuscript);
   Edition edition = it.edition();
   Problems problems;
-  choose_ups(edition, it.sources(), problems);
+  choose_ups(edition, it.sources());
+  check_ups(edition, it.draws, it.sources(), problems);
   CHECK(*edition.up == 2);
   CHECK(as_text(problems, it.sources(), false)
             .find("2 of the book are laid on a sheet, in 2 rows of 1 [up-chosen]") !=

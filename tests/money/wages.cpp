@@ -21,7 +21,7 @@ TEST_CASE("labour is a line of hours, and leaves the purse") {
   const Priced of = priced(small_zine("  labour $12 an hour\n", "", stamped));
   CHECK(lines(of.estimate) == "200 × 0.10 = 20.00 black sides at copier (printing)\n"
                               "1 × 5.00 = 5.00 tie (finish)\n"
-                              "1.416667 × 12.00 = 17.00 labour (hand)\n");
+                              "1.416667 × 12.00 = 17.00 labour hours (hand)\n");
   CHECK(of.estimate.minutes == Exact(85));
   CHECK(of.estimate.purse_total == Exact(42));
 }
@@ -31,6 +31,32 @@ TEST_CASE("beside a bid the labour of what stays yours is priced, and that of fo
       priced(small_zine("  labour $12 an hour\n", "bid near\n  copies 1 at $1 a copy\n", stamped));
   CHECK(of.estimate.bids[0].still_yours == std::vector<std::string>{"tie: $17.00, 60.0 min"});
   CHECK(*of.estimate.bids[0].like_for_like == Exact(67));
+}
+
+TEST_CASE("an hour that is paid and never worked is told") {
+  CHECK(priced(small_zine("  labour $12 an hour\n", ""))
+            .price_problems_text()
+            .find("an hour of work is paid, and no work says how long it takes [idle-labour]") !=
+        std::string::npos);
+  CHECK(priced(small_zine("  labour $12 an hour\n", "", stamped)).price_problems_text().empty());
+}
+
+TEST_CASE("work that one run alone has is paid by its copies") {
+  std::string manuscript =
+      small_zine("  labour $36 an hour\n", "",
+                 "page 1-8\n  words \"Rain\" in label\n"
+                 "finish\n  fold       all\n    takes    10 s a copy\n"
+                 "  tie        \"with thread\"\n    only     de-luxe\n    takes    100 s a copy\n");
+  manuscript.replace(
+      manuscript.find("  run        50 copies\n"), 23,
+      "  run        40 copies called plain\n  run        10 copies called de-luxe\n");
+  const Priced of = priced(manuscript);
+  CHECK(lines(of.estimate) == "200 × 0.10 = 20.00 black sides at copier (printing)\n"
+                              "0.138889 × 36.00 = 5.00 labour hours (hand)\n"
+                              "0.277778 × 36.00 = 10.00 labour hours, de-luxe alone (hand)\n");
+  // $20 and $5 for fifty copies, $10 for ten of them.
+  CHECK(of.estimate.runs[0].per_copy == Exact::ratio(1, 2));
+  CHECK(of.estimate.runs[1].per_copy == Exact::ratio(3, 2));
 }
 
 TEST_CASE("from the second impression on a kept tool costs nothing and is named") {

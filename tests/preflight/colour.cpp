@@ -81,6 +81,40 @@ page 1-3, 6-8
   CHECK(it.edited("colour-unused").find("page 4-5\n") != std::string::npos);
 }
 
+TEST_CASE("all lines that ask for the colour of a side are to be typed") {
+  const Inspected it = inspected(booklet("pages 8\ncover on plain in colour", R"(page 1, 8
+  blank
+page 2 called inside on plain
+  words "all black" in body
+page 7
+  words "all black" in body
+page 3-6
+  blank
+)"));
+  CHECK(it.told("colour-unused")
+            .find("  type  page 2 called inside in black on plain\n"
+                  "        page 7 in black      (these 2 lines)\n") != std::string::npos);
+  CHECK(it.edited("colour-unused").find("page 2 called inside in black on plain\n") !=
+        std::string::npos);
+  CHECK(it.edited("colour-unused").find("page 7 in black\n") != std::string::npos);
+}
+
+TEST_CASE("a page whose line opens a coloured one too needs a line of its own") {
+  const Inspected it = inspected(booklet("pages 8", R"(spread 2-3 in colour
+  picture "art/red.png"
+    at 1in 1in, 3in x 3in
+    describe "a red square"
+  words "all black" in body
+    at 6in 1in, 3in x 3in
+page 1, 4-8
+  blank
+)"),
+                                 {{"art/red.png", red_picture(1200, 1200)}});
+  CHECK(it.told("colour-unused")
+            .find("  type  page 2 is coloured, and the same line opens it: "
+                  "give page 3 a line of its own, in black\n") != std::string::npos);
+}
+
 TEST_CASE("one coloured thing is reason enough for its side") {
   const Inspected it = inspected(booklet("pages 8", R"(page 4 in colour
   words "all black" in body

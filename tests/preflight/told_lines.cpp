@@ -117,7 +117,7 @@ TEST_CASE("a card smaller than its sheet is cut out of it") {
   const Read read_several = read(with_card("  up most\n"));
   Edition several = read_several.edition();
   problems.clear();
-  choose_ups(several, *read_several.sources, problems);
+  choose_ups(several, *read_several.sources);
   impose_parts(several, *read_several.sources, problems);
   CHECK_FALSE(any_errors(problems));
 }
