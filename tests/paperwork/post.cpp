@@ -320,3 +320,12 @@ TEST_CASE("of a copy whose paper does not say its weight no class is said to ref
   REQUIRE(r.problem("missing-fact"));
   CHECK(r.problem("missing-fact")->message == "plain does not say its weight");
 }
+
+TEST_CASE("the estimate is told what mailings come to, which it does not count") {
+  const Posted it = posted("posts 30 copies in kraft\nposts 1 copy by us-letter", 24);
+  CHECK(post_in_brief(it.read.edition(), it.mailings) ==
+        "\n  Post is not among these figures; post.txt tells more:\n"
+        "      30 copies for $36.60, $1.22 a copy\n"
+        "      1 copy by no class with a price\n");
+  CHECK(post_in_brief(it.read.edition(), {}).empty());
+}
