@@ -83,6 +83,10 @@ std::optional<Known<Rate>> rate_by(Reader &reader, FactLine line, std::string_vi
   const auto rate = rate_in(reader, line, part);
   if (!rate || std::find(by.pers.begin(), by.pers.end(), rate->value.per) != by.pers.end())
     return rate;
+  const bool bare =
+      rate->value.per == Per::once && !reader.sources.text(rate->from).ends_with("once");
+  if (by.bare && bare)
+    return rate;
   const std::string instead = fmt::format("{} {}", written(rate->value.price), by.instead);
   reader.report({.check = "priced-by-what",
                  .range = rate->from,

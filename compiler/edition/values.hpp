@@ -46,6 +46,7 @@ struct PricedBy {
   std::array<Per, 4> pers;
   std::string_view meaning; // "a bid is priced a copy, or once"
   std::string_view instead; // "a copy"
+  bool bare = false;        // a price with no word behind it means that
 };
 std::optional<Known<Rate>> rate_by(Reader &reader, FactLine line, std::string_view part,
                                    const PricedBy &by);
