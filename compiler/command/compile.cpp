@@ -120,6 +120,7 @@ int compile(const Options &options, const Desk &desk) {
   }
   delivery.write("estimate.txt", estimate_as_text(way->edition(), way->estimate, way->sources,
                                                   over_and_anyway(*way, options)) +
+                                     paperwork::post_in_brief(way->edition(), way->mailings) +
                                      paperwork::evening_as_text(making_of(*way), estimate_columns));
   delivery.write("estimate.json",
                  estimate_as_json(way->estimate, way->sources,

@@ -43,6 +43,7 @@ std::string estimate_told(WayThrough &way, const Options &options, const Desk &d
     return estimate_as_spreadsheet(way.edition(), way.estimate);
   if (!options.svg && !options.pdf)
     return estimate_as_text(way.edition(), way.estimate, way.sources, false) +
+           paperwork::post_in_brief(way.edition(), way.mailings) +
            paperwork::evening_as_text(making_of(way), estimate_columns);
   const Figure costs = draw_costs(way.edition(), way.imposition, way.sides, way.estimate);
   return options.svg ? costs_as_svg(way.edition(), costs) : as_pdf(std::span(&costs, 1), way, desk);

@@ -8,10 +8,6 @@
 namespace bodkin {
 namespace {
 
-constexpr PricedBy once_or_copy{{Per::once, Per::run, Per::copy, Per::each},
-                                "whoever lends a work is paid once, or for each copy",
-                                "once"};
-
 Rights rights_of(std::string_view word) {
   if (word == "own")
     return Rights::own;
@@ -20,6 +16,14 @@ Rights rights_of(std::string_view word) {
   if (word == "permission")
     return Rights::permission;
   return word == "licence" ? Rights::licence : Rights::unknown;
+}
+
+// Else what seems to be missing may stand in the line that could not be read.
+bool all_read(FactLine thing) {
+  bool read = true;
+  thing.each_child(
+      [&](FactLine line) { read = read && (!line.statement->broken || line.statement->meant); });
+  return read;
 }
 
 void take_author(Reader &reader, FactLine line, ArtSource &source) {
@@ -51,13 +55,8 @@ void take_permission(Reader &reader, FactLine line, ArtSource &source) {
   find_file(reader, line, "file", limits::picture_file_bytes, FileRole::letter);
 }
 
-// Else what seems to be missing may stand in the line that could not be read.
-bool all_read(FactLine thing) {
-  bool read = true;
-  thing.each_child(
-      [&](FactLine line) { read = read && (!line.statement->broken || line.statement->meant); });
-  return read;
-}
+constexpr PricedBy a_fee{
+    {Per::once, Per::run, Per::copy, Per::each}, "a fee is paid once, or so much a copy", "once"};
 
 ArtSource source_of(Reader &reader, const Named &named, const Facts &facts) {
   ArtSource source;
@@ -77,7 +76,7 @@ ArtSource source_of(Reader &reader, const Named &named, const Facts &facts) {
   take_rights(reader, facts.find("rights"), source);
   source.credit = text_in(facts.find("credit"), "credit");
   take_permission(reader, facts.find("permission"), source);
-  source.costs = rate_by(reader, facts.find("costs"), "costs", once_or_copy);
+  source.costs = rate_by(reader, facts.find("costs"), "costs", a_fee);
   source.link = text_in(facts.find("link"), "link");
   source.whole = source.whole && facts.whole() && all_read(named.line);
   return source;

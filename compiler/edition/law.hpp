@@ -24,7 +24,7 @@ struct TermRule {
   std::optional<int> published_since, published_before, made_before;
   bool never_published = false;
   std::optional<int> never_within; // so many years from its making; later counts as never
-  std::string country; // published there; empty: anywhere
+  std::string country;             // published there; empty: anywhere
   std::optional<bool> author_known, renewed;
   std::optional<int> at_least; // the last year of protection is this or a later one
 };

@@ -58,6 +58,13 @@ Problem step_twice(FactLine line) {
           .type = {{{}, "keep the step that is right and take the other out"}}};
 }
 
+constexpr PricedBy each_piece{
+    {Per::each, Per::each, Per::each, Per::each}, "a step is the price of one piece", "each", true};
+constexpr PricedBy each_envelope{{Per::each, Per::each, Per::each, Per::each},
+                                 "what an envelope costs is the price of one",
+                                 "each",
+                                 true};
+
 void take_step(Reader &reader, FactLine line, MailClass &mail) {
   const auto to = mass_in(reader, line, "to");
   const auto rate = rate_by(reader, line, "price", each_piece);
@@ -122,18 +129,24 @@ MailClass mail_of(Reader &reader, const Named &named, const Facts &facts) {
   return mail;
 }
 
+std::vector<std::string_view> unsaid_of(const Facts &facts) {
+  std::vector<std::string_view> unsaid;
+  for (const std::string_view fact : {"size", "mass", "costs"})
+    if (!facts.find(fact) && facts.whole())
+      unsaid.push_back(fact);
+  return unsaid;
+}
+
 Envelope envelope_of(Reader &reader, const Named &named, const Facts &facts) {
   Envelope envelope;
   envelope.name = named.name;
   envelope.title = named.line.words("title");
   envelope.range = named.line.range();
+  envelope.unsaid = unsaid_of(facts);
   envelope.size = size_in(reader, facts.find("size"));
   envelope.mass = mass_in(reader, facts.find("mass"), "mass");
   envelope.thick = length_in(reader, facts.find("thick"), "thick", true);
   envelope.costs = rate_by(reader, facts.find("costs"), "costs", each_envelope);
-  for (const std::string_view fact : {"size", "mass", "costs"})
-    if (!facts.find(fact) && facts.whole())
-      envelope.unsaid.push_back(fact);
   return envelope;
 }
 

@@ -3,7 +3,6 @@
 #include "language/order.hpp"
 
 #include <fmt/format.h>
-#include <set>
 
 namespace bodkin::language {
 namespace {
@@ -11,10 +10,8 @@ namespace {
 // "of page it is called, in, on and by"
 std::string order_of_parts(const Entry &entry) {
   const std::vector<std::string_view> words = own_words_of_phrase(entry);
-  // A phrase that has several forms names a word more than once.
-  const bool one_form = std::set(words.begin(), words.end()).size() == words.size();
   const std::string order =
-      words.size() > 1 && one_form
+      words.size() > 1
           ? fmt::format("of {} it is {}", entry.word, listed({words.begin(), words.end()}, "and"))
           : fmt::format("as in `{}`", entry.example);
   return fmt::format("the parts of a line have one order, so that each is found at a glance: {}",

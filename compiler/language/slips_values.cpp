@@ -1,6 +1,5 @@
 #include "language/look.hpp"
 #include "language/mended.hpp"
-#include "language/order.hpp"
 #include "measure/limits.hpp"
 
 #include <algorithm>
@@ -43,11 +42,11 @@ Slip written_small(const Look &look) {
 Slip text_without_quotes(const Look &look) {
   if (!look.wanted({ValueKind::text}) || look.kind() == LexemeKind::comma)
     return {};
-  // `words from "words/notes.md" in label`: the text is there, and stands too late.
-  const std::vector<std::string_view> own = own_words_of_phrase(look.entry);
-  if (std::find(own.begin(), own.end(), look.line.words(look.at)) != own.end())
-    if (Slip exchanged = parts_exchanged(look))
-      return exchanged;
+  // A text in quotes comes next: its word stands in the wrong place, as in `words from "a.md" in
+  // b`.
+  if (look.at + 1U < look.line.lexemes.size() &&
+      look.line.lexemes[look.at + 1U].kind == LexemeKind::quoted)
+    return {};
   // Where the text is all that the phrase holds, the rest of the line is meant.
   const bool all = look.entry.phrase.find(' ') == std::string_view::npos;
   std::size_t last = look.at;

@@ -86,6 +86,9 @@ void check_post(const Edition &edition, std::span<const CopyPart> parts,
 std::string post_as_text(const Edition &edition, const std::vector<CopyPart> &parts,
                          const std::vector<Mailing> &mailings, const Sources &sources);
 
+// What mailings come to, for the estimate to read, which does not count them; empty likewise.
+std::string post_in_brief(const Edition &edition, const std::vector<Mailing> &mailings);
+
 // A list for the estimate's document: lengths in points, masses in grams and money as decimal
 // strings.
 std::string post_as_json(const Edition &edition, const std::vector<Mailing> &mailings);

@@ -178,4 +178,19 @@ std::string post_as_text(const Edition &edition, const std::vector<CopyPart> &pa
   return PostTelling(edition, parts, sources).run(mailings);
 }
 
+std::string post_in_brief(const Edition &edition, const std::vector<Mailing> &mailings) {
+  if (mailings.empty())
+    return {};
+  std::string text = "\n  Post is not among these figures; post.txt tells more:\n";
+  for (const Mailing &mailing : mailings) {
+    const Exact sum = mailing.postage + mailing.envelopes;
+    const auto money = [&](const Exact &amount) { return shown(amount, edition.currency.value); };
+    text += fmt::format("      {} {}\n", counted(mailing.posting->copies, "copy", "copies"),
+                        mailing.priced ? fmt::format("for {}, {} a copy", money(sum),
+                                                     money(sum / Exact(mailing.posting->copies)))
+                                       : std::string("by no class with a price"));
+  }
+  return text;
+}
+
 } // namespace bodkin::paperwork

@@ -284,8 +284,9 @@ TEST_CASE("a price of mail or of an envelope counts each, and nothing else") {
   CHECK(posted("posts 3 copies in kraft", 4,
                "mail letter\n  step 90 g at $1 once\n"
                "envelope kraft\n  size 9in x 6in\n  mass 9 g\n  costs $4 per 50 sheets\n")
-            .checks == "$1 once, and a piece of mail is paid one by one\n"
-                       "$4 per 50 sheets, and every envelope is paid for\nmail-refuses\n");
+            .checks ==
+        "$1 once, and a step is the price of one piece\n"
+        "$4 per 50 sheets, and what an envelope costs is the price of one\nmail-refuses\n");
 }
 
 TEST_CASE("what no piece of mail can be is told") {
@@ -319,4 +320,13 @@ TEST_CASE("of a copy whose paper does not say its weight no class is said to ref
   CHECK(told.empty());
   REQUIRE(r.problem("missing-fact"));
   CHECK(r.problem("missing-fact")->message == "plain does not say its weight");
+}
+
+TEST_CASE("the estimate is told what mailings come to, which it does not count") {
+  const Posted it = posted("posts 30 copies in kraft\nposts 1 copy by us-letter", 24);
+  CHECK(post_in_brief(it.read.edition(), it.mailings) ==
+        "\n  Post is not among these figures; post.txt tells more:\n"
+        "      30 copies for $36.60, $1.22 a copy\n"
+        "      1 copy by no class with a price\n");
+  CHECK(post_in_brief(it.read.edition(), {}).empty());
 }
