@@ -135,6 +135,8 @@ struct Drawer {
     const Length top = was.head + step().head, foot = h - was.foot - step().foot;
     const auto line = [&](Spot a, Spot b) {
       picture.strokes.push_back({StrokeKind::cut, a, b, {}});
+      picture.badges.push_back({{(a.x + b.x) / 2, (a.y + b.y) / 2},
+                                std::to_string(picture.badges.size() + 1)});
     };
     if (step().fore_edge > Length{}) {
       line({right, {}}, {right, h});

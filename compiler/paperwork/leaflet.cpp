@@ -26,6 +26,8 @@ struct Telling {
   void operator()(const Headline &head) {
     out += '\n';
     line(head.number.empty() ? head.text : fmt::format("{}. {}", head.number, head.text));
+    if (!head.count.empty())
+      indented("For " + head.count + ".", 2);
   }
   void operator()(const Passage &passage) {
     if (passage.only_seen)

@@ -24,8 +24,9 @@ public:
     for (std::size_t i = 0; i < leaflet_.blocks.size(); ++i) {
       if (const auto *head = std::get_if<Headline>(&leaflet_.blocks[i]); head && head->whole)
         whole_to = end_of_step(i);
-      const std::size_t end = end_of_step(i);
-      if (auto whole = step_beside(std::span(leaflet_.blocks).subspan(i, end - i), band(), type_);
+      const std::size_t end = end_of_part(i);
+      if (auto whole = step_beside(std::span(leaflet_.blocks).subspan(i, end - i), band(),
+                                   room_left(), type_);
           whole && whole->height <= bottom() - edge) {
         add({*std::move(whole)});
         i = end - 1;
@@ -61,6 +62,16 @@ public:
   }
 
 private:
+  // Below what stands on the page, and what waits to be put there.
+  double room_left() const {
+    if (pages_.empty() || fresh_)
+      return bottom() - edge;
+    double left = bottom() - y_;
+    for (const Slice &slice : kept_)
+      left -= slice.before + slice.height;
+    return left;
+  }
+
   // Past the last block of what a headline stands over.
   std::size_t end_of_step(std::size_t begin) const {
     const auto *over = std::get_if<Headline>(&leaflet_.blocks[begin]);
@@ -74,6 +85,18 @@ private:
     const auto from = leaflet_.blocks.begin() + static_cast<std::ptrdiff_t>(begin);
     return static_cast<std::size_t>(std::find_if(from + 1, leaflet_.blocks.end(), ends) -
                                     leaflet_.blocks.begin());
+  }
+
+  // Up to the next headline, of whatever level.
+  std::size_t end_of_part(std::size_t begin) const {
+    if (!std::holds_alternative<Headline>(leaflet_.blocks[begin]))
+      return begin + 1;
+    std::size_t end = begin + 1;
+    while (end < leaflet_.blocks.size() &&
+           !std::holds_alternative<Headline>(leaflet_.blocks[end]) &&
+           !std::holds_alternative<NewPage>(leaflet_.blocks[end]))
+      ++end;
+    return end;
   }
 
   // Words before more words, a table or a picture that they speak of; anything before a remark.
@@ -108,6 +131,10 @@ private:
         pages_.emplace_back();
         y_ = edge;
         anew = fresh_ = false;
+        if (slice.heads != nullptr) {
+          slice.heads->put(pages_.back(), y_);
+          y_ += slice.heads->height;
+        }
       } else {
         y_ += slice.before;
       }
