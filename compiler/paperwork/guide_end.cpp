@@ -74,12 +74,12 @@ namespace {
 
 // The book's pages as a reader meets them, small, to leaf through a copy by.
 void show_pages_in_order(GuideWriter &writer) {
-  constexpr int most = 32, to_a_row = 8;
+  constexpr int most = 48, to_a_row = 12;
   const int pages = *writer.edition().page_count;
   if (pages > most || pages < 4)
     return;
   for (int first = 1; first <= pages; first += to_a_row) {
-    Pictures row{{}, Length::inches(1), to_a_row};
+    Pictures row{{}, Length::inches(1), to_a_row, true};
     for (int page = first; page < first + to_a_row && page <= pages; ++page) {
       Measured picture;
       picture.ground = PageGround{page};

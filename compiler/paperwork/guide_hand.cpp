@@ -190,7 +190,13 @@ std::string facing_words(const GuideWriter &writer, int page) {
   const SpineAt spine = writer.making.imposition.place_of(page).spine;
   if (spine == SpineAt::none || !writer.making.imposition.leaves_turn)
     return "";
-  return spine == SpineAt::left ? ", a right-hand page" : ", a left-hand page";
+  const CopyPart &part = part_of_page(writer.making.parts, page);
+  const bool right = spine == SpineAt::left;
+  const int facing = page - part.pages_before + (right ? -1 : 1);
+  return fmt::format(", a {}-hand page{}", right ? "right" : "left",
+                     facing < 1 || facing > part.imposition.page_count
+                         ? ""
+                         : fmt::format(" facing page {}", facing));
 }
 
 } // namespace

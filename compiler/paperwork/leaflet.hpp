@@ -115,6 +115,7 @@ struct Pictures {
   std::vector<Shown> shown;
   Length most_height;     // of one
   std::size_t across = 0; // so many in each row; 0: as many as find room
+  bool wide = false;      // across the page, never beside words
 };
 struct Ticks { // boxes to tick, each with a line to write on
   std::vector<std::string> labels;

@@ -99,13 +99,16 @@ private:
     return end;
   }
 
-  // Words before more words, a table or a picture that they speak of; anything before a remark.
+  // Words before more words, a table or a picture that they speak of; anything before a remark; and
+  // what to take care of before what it is taken care in.
   bool introduces(std::size_t block) const {
     if (block + 1 == leaflet_.blocks.size())
       return false;
     const LeafletBlock &next = leaflet_.blocks[block + 1];
     if (const auto *passage = std::get_if<Passage>(&next); passage && passage->small)
       return true;
+    if (std::holds_alternative<Care>(leaflet_.blocks[block]))
+      return !std::holds_alternative<Headline>(next) && !std::holds_alternative<NewPage>(next);
     return std::holds_alternative<Passage>(leaflet_.blocks[block]) &&
            (std::holds_alternative<Passage>(next) || std::holds_alternative<Table>(next) ||
             std::holds_alternative<Pictures>(next) || std::holds_alternative<Checklist>(next));

@@ -23,7 +23,8 @@ bool is_step_with_pictures(std::span<const LeafletBlock> step) {
     return false;
   const auto body = step.subspan(1);
   const auto pictures = std::count_if(body.begin(), body.end(), [](const LeafletBlock &block) {
-    return std::holds_alternative<Pictures>(block);
+    const auto *shown = std::get_if<Pictures>(&block);
+    return shown != nullptr && !shown->wide;
   });
   return pictures > 0 &&
          std::count_if(body.begin(), body.end(), is_words) + pictures == std::ssize(body);
