@@ -78,8 +78,7 @@ public:
 
 private:
   std::int64_t copies_in(std::size_t task, std::int64_t batch) const {
-    return paperwork::copies_in(works_[task],
-                                evening_.batches[static_cast<std::size_t>(batch)]);
+    return paperwork::copies_in(works_[task], evening_.batches[static_cast<std::size_t>(batch)]);
   }
 
   // The step before has done with this batch, as far as it is planned; or with all of them.

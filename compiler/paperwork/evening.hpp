@@ -39,8 +39,8 @@ struct PlanBatch {
 struct Stretch {
   int hand = 0; // from 0
   std::size_t task = 0;
-  std::int64_t begin = 0, end = 0;         // milliseconds from the start
-  std::int64_t copies = 0;                 // 0: making ready
+  std::int64_t begin = 0, end = 0;          // milliseconds from the start
+  std::int64_t copies = 0;                  // 0: making ready
   std::size_t from_batch = 0, to_batch = 0; // these, and all between
 };
 
@@ -81,8 +81,8 @@ std::vector<Turn> turns_of(const Evening &evening, int hand);
 // To the minute, from one minute on: "8 min"; nobody works to the second.
 std::string about_so_long(std::int64_t milliseconds);
 
-// Who reads of the evening: whoever has nothing but the guide, or the maker, who can change what the
-// edition says.
+// Who reads of the evening: whoever has nothing but the guide, or the maker, who can change what
+// the edition says.
 enum class PlanReader { at_the_table, maker };
 // As blocks of a guide or of a report; nothing where no work says its time.
 void tell_evening(const Making &making, PlanReader reader, Leaflet &leaflet);

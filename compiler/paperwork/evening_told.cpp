@@ -129,10 +129,9 @@ bool takes_all(const Turn &turn, const Evening &evening) {
 // "A", "A and B", "A to D".
 std::string batches_words(const Turn &turn) {
   const std::size_t more = turn.to_batch - turn.from_batch;
-  return letter_of(turn.from_batch) +
-         (more == 0   ? ""
-          : more == 1 ? " and " + letter_of(turn.to_batch)
-                      : " to " + letter_of(turn.to_batch));
+  return letter_of(turn.from_batch) + (more == 0   ? ""
+                                       : more == 1 ? " and " + letter_of(turn.to_batch)
+                                                   : " to " + letter_of(turn.to_batch));
 }
 
 std::string turn_words(const Turn &turn, const Evening &evening,
@@ -143,8 +142,8 @@ std::string turn_words(const Turn &turn, const Evening &evening,
   std::string text;
   for (const std::size_t task : turn.tasks)
     text += (text.empty() ? "" : ", then ") + short_name(all, task);
-  text += ": " + (takes_all(turn, evening) ? counted(turn.copies, "copy", "copies")
-                                           : batches_words(turn));
+  text += ": " +
+          (takes_all(turn, evening) ? counted(turn.copies, "copy", "copies") : batches_words(turn));
   if (turn.at_once > 0)
     text += ", one after the other";
   if (all[turn.tasks.front()].after_all)
@@ -251,7 +250,8 @@ public:
                 : "Work whose time is not said is left out of these sums.");
     if (any([](const WorkOfTask &work) { return work.drying == Drying::ink; }))
       say(fmt::format(
-          "A stamp's ink is given {} to dry, as uncoated paper takes it{}", spoken_time(ink_dries.milliseconds),
+          "A stamp's ink is given {} to dry, as uncoated paper takes it{}",
+          spoken_time(ink_dries.milliseconds),
           maker ? "; a line `dry` under `finish` in the manuscript sets another time."
                 : "; try it with a finger on a spoilt one, for on toner it takes longer."));
     if (any([](const WorkOfTask &work) { return work.drying == Drying::label; }))
@@ -278,11 +278,12 @@ void tell_hands(const Making &making, int hands, const std::vector<WorkOfTask> &
   const Evening evening = plan_from_first_copy(all, hands);
   leaflet.add(Headline{hands_words(hands), 3, {}, true});
   if (names_batches(evening))
-    leaflet.add(Passage{{},
-                        fmt::format("{} go from step to step in batches. {}.",
-                                    evening.first_copy > 0 ? "The other copies" : "Copies",
-                                    batches_told(making.edition, evening, without_first_copies(all))),
-                        false});
+    leaflet.add(
+        Passage{{},
+                fmt::format("{} go from step to step in batches. {}.",
+                            evening.first_copy > 0 ? "The other copies" : "Copies",
+                            batches_told(making.edition, evening, without_first_copies(all))),
+                false});
   leaflet.add(plan_table(evening, all));
 }
 

@@ -82,7 +82,7 @@ struct Drawer {
         {{{}, last}, {{}, picture.size.height}, says(picture.size.height - last), Beside::left});
     picture.dimensions.push_back({{fold, picture.size.height},
                                   {picture.size.width, picture.size.height},
-                                  says(fold) + ", the stop",
+                                  says(fold),
                                   Beside::below});
     return {{picture, "The open copy from outside: staples in the fold, and the distance that the "
                       "stop is set to."}};
@@ -135,8 +135,8 @@ struct Drawer {
     const Length top = was.head + step().head, foot = h - was.foot - step().foot;
     const auto line = [&](Spot a, Spot b) {
       picture.strokes.push_back({StrokeKind::cut, a, b, {}});
-      picture.badges.push_back({{(a.x + b.x) / 2, (a.y + b.y) / 2},
-                                std::to_string(picture.badges.size() + 1)});
+      picture.badges.push_back(
+          {{(a.x + b.x) / 2, (a.y + b.y) / 2}, std::to_string(picture.badges.size() + 1)});
     };
     if (step().fore_edge > Length{}) {
       line({right, {}}, {right, h});

@@ -72,8 +72,8 @@ std::string count_of(const Making &making, const MakingTask &task) {
     return counted(copies.good, "good copy", "good copies") + run;
   if (!is_on_flat_sheets(making.edition, task))
     return counted(copies.good, "copy", "copies") + run;
-  const bool all = task.step && making.edition.finish[*task.step].all &&
-                   making.imposition.sheets.size() > 1;
+  const bool all =
+      task.step && making.edition.finish[*task.step].all && making.imposition.sheets.size() > 1;
   const std::int64_t sheets =
       all ? sheets_needed(making.edition, making.imposition.sheets.front()).all : copies.all();
   std::string text = counted(sheets, "sheet", "sheets");

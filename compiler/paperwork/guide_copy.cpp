@@ -93,9 +93,8 @@ std::string weight_words(const Edition &edition, StockId stock) {
   if (stock == StockId::none || !edition[stock].weight)
     return "";
   const Weight &weight = **edition[stock].weight;
-  return weight.pounds
-             ? fmt::format("{}, {:.0f} gsm", written(weight), weight.grammage.gsm())
-             : written(weight);
+  return weight.pounds ? fmt::format("{}, {:.0f} gsm", written(weight), weight.grammage.gsm())
+                       : written(weight);
 }
 
 Table papers_table(const GuideWriter &writer) {
@@ -125,7 +124,8 @@ void tell_copy(GuideWriter &writer) {
   writer.first_caution = writer.leaflet.blocks.size();
   writer.head("What you need");
   writer.leaflet.add(papers_table(writer));
-  const std::string more = "Have a few sheets more of each paper, for what goes wrong at the machine";
+  const std::string more =
+      "Have a few sheets more of each paper, for what goes wrong at the machine";
   if (auto tools = tools_words(writer.edition()); tools.empty()) {
     writer.say(more + ".");
   } else {

@@ -118,9 +118,8 @@ void draw_cuts(const std::vector<PieceCut> &cuts, Measured &picture) {
     const Spot start = cuts[i].upright ? Spot{cuts[i].at, {}} : Spot{{}, cuts[i].at};
     const Spot end = cuts[i].upright ? Spot{cuts[i].at, foot} : Spot{right, cuts[i].at};
     picture.strokes.push_back({StrokeKind::cut, start, end, {}});
-    picture.badges.push_back(
-        {end, std::to_string(i + 1), cuts[i].upright ? Beside::below : Beside::right,
-         cuts[i].waste});
+    picture.badges.push_back({end, std::to_string(i + 1),
+                              cuts[i].upright ? Beside::below : Beside::right, cuts[i].waste});
   }
 }
 
@@ -133,7 +132,8 @@ Shown cuts_shown(const GuideWriter &writer, int index, const std::vector<PieceCu
   draw_cuts(cuts, picture);
   chain(writer, lines_of(sheet, true), sheet.size.width, true, picture);
   chain(writer, lines_of(sheet, false), sheet.size.height, false, picture);
-  return {picture, "The cuts, numbered in their order.", true};
+  return {picture, cuts.size() == 1 ? "Where the cut goes." : "The cuts, numbered in their order.",
+          true};
 }
 
 // What the knife makes of sheets with numbers.
@@ -168,8 +168,9 @@ bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part) {
                         "such stack at a time. Draw {} in pencil on the top sheet, marked at both "
                         "ends, before the first cut.",
                         one ? "the line" : "all lines");
-  writer.say(fmt::format("{} Cut in the order of the numbers, {}{}.", way,
-                         one ? "" : "the long cuts first, ", in_words(writer, cuts)));
+  writer.say(fmt::format("{} Cut {}, {}.", way,
+                         one ? "along it" : "in the order of the numbers, the long cuts first",
+                         in_words(writer, cuts)));
   writer.leaflet.add(
       Pictures{{cuts_shown(writer, part.sheets_before, cuts)}, Length::inches(8, 5)});
   tell_stacks(writer, sheet);

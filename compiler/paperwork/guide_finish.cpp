@@ -176,9 +176,10 @@ std::string creasing_words(const GuideWriter &writer, std::size_t step) {
     return fmt::format("Take the cover out of the gathered sheets, lay it front up, crease it, and "
                        "put it back where it was, {} up.",
                        lies);
-  return fmt::format("Take the sheets of {} one at a time and lay each before you, front up; crease "
-                     "it, and lay it back as it lay, {} up.",
-                     piles_like(writer.making.imposition, cover), lies);
+  return fmt::format(
+      "Take the sheets of {} one at a time and lay each before you, front up; crease "
+      "it, and lay it back as it lay, {} up.",
+      piles_like(writer.making.imposition, cover), lies);
 }
 
 // In the order of the cuts: the first is measured from the fold, the last from the new head.

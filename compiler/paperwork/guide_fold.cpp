@@ -118,10 +118,10 @@ std::string sheets_from(const PartFolding &of, bool first) {
 
 // Flat sheets laid on each other are folded by one fold.
 std::string together_words(const PartFolding &of) {
-  return fmt::format("Lay the gathered sheets before you as they are drawn, {} up, and fold {}, all "
-                     "{} at once: page 1 is then on top.",
-                     of.folded.front_up ? "fronts" : "backs",
-                     step_in_words(of.folded.steps.front()), of.sheets);
+  return fmt::format(
+      "Lay the gathered sheets before you as they are drawn, {} up, and fold {}, all "
+      "{} at once: page 1 is then on top.",
+      of.folded.front_up ? "fronts" : "backs", step_in_words(of.folded.steps.front()), of.sheets);
 }
 
 bool gathered_before(const GuideWriter &writer) {
@@ -202,7 +202,8 @@ bool tell_gathering(GuideWriter &writer) {
     return false;
   writer.say(fmt::format(
       "Take one sheet from each pile, {} in all. The one from {} goes down first, its {} up; the "
-      "next lies on it, the same way round, and so on; the one from {} is on top. Take care that no "
+      "next lies on it, the same way round, and so on; the one from {} is on top. Take care that "
+      "no "
       "two cling together, and knock them square at the head.",
       of->sheets, sheets_from(*of, true), of->folded.front_up ? "front" : "back",
       sheets_from(*of, false)));

@@ -169,9 +169,9 @@ void show_places(GuideWriter &writer, const MakingTask &task, const CutBefore &c
 // One card measured once, instead of every copy.
 std::string mask_words(GuideWriter &writer, const Element &element) {
   const auto *hand = std::get_if<Hand>(&element.what);
-  const bool aimed = hand != nullptr && (hand->kind == HandKind::stamp ||
-                                         hand->kind == HandKind::sticker ||
-                                         hand->kind == HandKind::tip_in);
+  const bool aimed =
+      hand != nullptr && (hand->kind == HandKind::stamp || hand->kind == HandKind::sticker ||
+                          hand->kind == HandKind::tip_in);
   if (!aimed)
     return "";
   return std::exchange(writer.masked, true)
@@ -221,15 +221,15 @@ Shown place_shown(const GuideWriter &writer, const HandPlace &hand, const CutBef
                                 {x.from_end ? box.right() : box.x, y.from_end ? box.foot() : box.y},
                                 writer.ruled(y.distance),
                                 x.from_end ? Beside::right : Beside::left});
-  return {picture,
-          fmt::format("On {}{}: its {} edge {} from the {}, its {} edge {} from the {}; {} wide, {} "
-                      "high{}.",
-                      page_words(writer.making, hand.page), facing_words(writer, hand.page),
-                      x.from_end ? "right" : "left",
-                      writer.ruled(x.distance), x.name, y.from_end ? "lower" : "upper",
-                      writer.ruled(y.distance), y.name, writer.ruled(box.width),
-                      writer.ruled(box.height),
-                      hand.turn == Angle{} ? "" : "; then turned about its middle")};
+  return {
+      picture,
+      fmt::format("On {}{}: its {} edge {} from the {}, its {} edge {} from the {}; {} wide, {} "
+                  "high{}.",
+                  page_words(writer.making, hand.page), facing_words(writer, hand.page),
+                  x.from_end ? "right" : "left", writer.ruled(x.distance), x.name,
+                  y.from_end ? "lower" : "upper", writer.ruled(y.distance), y.name,
+                  writer.ruled(box.width), writer.ruled(box.height),
+                  hand.turn == Angle{} ? "" : "; then turned about its middle")};
 }
 
 void tell_hand(GuideWriter &writer, const MakingTask &task) {

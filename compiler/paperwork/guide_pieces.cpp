@@ -147,12 +147,12 @@ std::string size_words(const GuideWriter &writer, const Piece &piece) {
 // What is done to a piece that has been cut out, as a heading; empty where nothing is.
 std::string_view after_cutting(const CopyPart &part) {
   const Piece &piece = *part.piece;
-  return piece.is_band()                                     ? "Lay it round the copy"
-         : piece.is_pocket()                                 ? "Glue it on"
-         : piece.is_tipped_in()                              ? "Glue it in"
-         : !part.edition->folding->steps.empty()             ? "Fold it"
-         : piece.own_steps > 0                               ? "Then"
-                                                             : "";
+  return piece.is_band()                         ? "Lay it round the copy"
+         : piece.is_pocket()                     ? "Glue it on"
+         : piece.is_tipped_in()                  ? "Glue it in"
+         : !part.edition->folding->steps.empty() ? "Fold it"
+         : piece.own_steps > 0                   ? "Then"
+                                                 : "";
 }
 
 void tell_piece(GuideWriter &writer, const CopyPart &part, const CutBefore &cut) {

@@ -264,7 +264,8 @@ std::string settings_words(const Making &making) {
   return std::string("The files lie in the folder passes. Choose for each: actual size (100 %), "
                      "never fitted to the page") +
          (any_two_sided(making)
-              ? "; both sides, turned over the edge that the table names (printers call it flipping "
+              ? "; both sides, turned over the edge that the table names (printers call it "
+                "flipping "
                 "on the short or on the long edge). Choose nothing else: the backs lie in the "
                 "files as that edge needs them."
               : "; one side.");

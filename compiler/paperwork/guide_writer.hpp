@@ -17,11 +17,11 @@ struct GuideWriter {
   std::vector<MakingTask> tasks; // in order
   Leaflet leaflet{};
   int steps = 0;
-  bool chosen = false;               // the good copies, from all
-  bool masked = false;               // what a mask is has been told
-  bool cuts_told = false;            // and how sheets are cut apart
-  bool film_told = false;            // and how much glue is enough
-  bool slit = false, strip = false;  // told by steps of their own, before the folding
+  bool chosen = false;                    // the good copies, from all
+  bool masked = false;                    // what a mask is has been told
+  bool cuts_told = false;                 // and how sheets are cut apart
+  bool film_told = false;                 // and how much glue is enough
+  bool slit = false, strip = false;       // told by steps of their own, before the folding
   std::map<std::string, int> cautioned{}; // by caution, the step that says it in full
   // Blocks before which, in the end, rules and labels are spoken of, and words explained.
   std::size_t first_caution = 0, words_at = 0;

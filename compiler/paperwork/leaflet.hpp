@@ -89,9 +89,9 @@ struct Shown {
 
 struct Headline {
   std::string text;
-  int level = 1;      // 1 to 3
-  std::string number; // of a step, set beside it
-  bool whole = false; // what stands below it keeps to one page, where one holds it
+  int level = 1;       // 1 to 3
+  std::string number;  // of a step, set beside it
+  bool whole = false;  // what stands below it keeps to one page, where one holds it
   std::string count{}; // how many of what this is done to: "53 sheets: 50 copies and 3 spare"
 };
 struct Passage {

@@ -149,11 +149,13 @@ bool is_on_flat_sheets(const Edition &edition, const MakingTask &task) {
     return when_of(edition[task.element]) == When::flat &&
            !on_good_copies_only(edition[task.element]);
   const auto step = edition.finish.begin() + static_cast<std::ptrdiff_t>(*task.step);
-  const bool wrap_alone = step->kind == StepKind::crease && !step->all && !wraps_of(edition).empty();
+  const bool wrap_alone =
+      step->kind == StepKind::crease && !step->all && !wraps_of(edition).empty();
   return wrap_alone || (works_on_flat_sheets(*step) &&
-         std::none_of(edition.finish.begin(), step, [](const FinishStep &earlier) {
-           return earlier.kind == StepKind::collate || earlier.kind == StepKind::fold;
-         }));
+                        std::none_of(edition.finish.begin(), step, [](const FinishStep &earlier) {
+                          return earlier.kind == StepKind::collate ||
+                                 earlier.kind == StepKind::fold;
+                        }));
 }
 
 std::string_view verb_of(HandKind kind) {

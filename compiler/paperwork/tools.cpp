@@ -42,9 +42,8 @@ bool is_glued(const Edition &edition) {
 bool names_a_glue(const std::string &text) {
   constexpr std::array<std::string_view, 8> glues{"paste", "PVA",    "glue stick", "tape",
                                                   "hot",   "starch", "cement",     "corners"};
-  return std::any_of(glues.begin(), glues.end(), [&](std::string_view glue) {
-    return text.find(glue) != std::string::npos;
-  });
+  return std::any_of(glues.begin(), glues.end(),
+                     [&](std::string_view glue) { return text.find(glue) != std::string::npos; });
 }
 
 std::int64_t good_copies(const Edition &edition, const std::optional<Known<std::uint32_t>> &only) {
@@ -157,10 +156,10 @@ void add_for_cuts(const Edition &edition, std::vector<std::string> &tools) {
                                slit ? ", for the slit" : ", or a guillotine"));
   add_new(tools, ruler_words(edition, whole || slit || has_step(edition, StepKind::crease)));
   if (trim || has_masks(edition))
-    add_new(tools, fmt::format("stiff card for {}", trim && has_masks(edition)
-                                                        ? "a template and for masks"
-                                                    : trim ? "a template"
-                                                           : "masks"));
+    add_new(tools,
+            fmt::format("stiff card for {}", trim && has_masks(edition) ? "a template and for masks"
+                                             : trim                     ? "a template"
+                                                                        : "masks"));
 }
 
 bool has_waste(const Edition &edition) {

@@ -10,7 +10,7 @@ namespace bodkin::press {
 namespace {
 
 constexpr double radians = 3.14159265358979323846 / 180;
-constexpr double halo = 2.2; // of white, on either side of a line over a picture
+constexpr double halo = 2.2;       // of white, on either side of a line over a picture
 constexpr double close_halo = 1.2; // where what stands beside the line has to be seen
 
 void grey(cairo_t *cairo, double value) { cairo_set_source_rgb(cairo, value, value, value); }

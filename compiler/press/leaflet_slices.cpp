@@ -32,8 +32,8 @@ struct Cutter {
                                                : LeafletRole::minor;
     const double before = head.level == 1 ? 18 : head.level == 2 ? 14 : 10;
     std::vector<Line> lines = type.broken({}, head.text, role, band.right - left());
-    Slice slice = head.level > 1 ? words(lines, left(), before, true)
-                                 : step_head(lines, head.number, before);
+    Slice slice =
+        head.level > 1 ? words(lines, left(), before, true) : step_head(lines, head.number, before);
     if (!head.count.empty())
       add_count(head, lines, slice);
     return {slice};

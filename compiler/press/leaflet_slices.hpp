@@ -33,8 +33,8 @@ std::vector<Slice> title_slices(const paperwork::Leaflet &leaflet, const Band &b
                                 LeafletType &type);
 
 // A step, or a part of one, whose pictures stand beside its words, as one slice; nothing where it
-// is no such step: one headline, words, and pictures that find room in half of the band. `room`: how
-// much of the page is left, for which pictures are made smaller if need be.
+// is no such step: one headline, words, and pictures that find room in half of the band. `room`:
+// how much of the page is left, for which pictures are made smaller if need be.
 std::optional<Slice> step_beside(std::span<const paperwork::LeafletBlock> step, const Band &band,
                                  double room, LeafletType &type);
 

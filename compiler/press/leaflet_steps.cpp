@@ -57,9 +57,7 @@ namespace {
 // What to take care of, and below it words and pictures of a step in their columns.
 struct StepColumns {
   Column words, pictures, cares;
-  double below_cares() const {
-    return cares.slices.empty() ? 0 : cares.height + under_cares;
-  }
+  double below_cares() const { return cares.slices.empty() ? 0 : cares.height + under_cares; }
   double height() const { return below_cares() + std::max(words.height, pictures.height); }
 
   static constexpr double under_cares = 6;

@@ -82,7 +82,7 @@ std::size_t begins_at(const std::vector<std::string> &row) {
 struct RowLook {
   LeafletRole role = LeafletRole::cell;
   std::size_t ruled_from = 0; // the column where the line below it begins
-  double line = line_width; // 0: none
+  double line = line_width;   // 0: none
   double room = row_room;
 };
 
@@ -100,8 +100,9 @@ Slice table_row(const Table &table, const std::vector<std::string> &row, const R
   }
   const double height = high + 2 * look.room;
   return {0, height, false, false,
-          [cells = std::move(cells), at = std::move(at), height, width = look.line, room = look.room,
-           left = columns.lefts[look.ruled_from], right](LeafletPage &page, double y) {
+          [cells = std::move(cells), at = std::move(at), height, width = look.line,
+           room = look.room, left = columns.lefts[look.ruled_from],
+           right](LeafletPage &page, double y) {
             for (std::size_t i = 0; i < cells.size(); ++i)
               if (!cells[i].empty())
                 page.words.push_back(words_at(cells[i], at[i], y + room));
@@ -154,7 +155,8 @@ std::vector<Slice> table_slices(const Table &table, double left, double right, L
   // A short table is never parted, nor of a long one its ends.
   constexpr std::size_t short_enough = 7, end_rows = 2;
   for (std::size_t i = 0; i + 1 < slices.size(); ++i)
-    slices[i].keep = slices.size() <= short_enough || i <= end_rows || i + end_rows >= slices.size();
+    slices[i].keep =
+        slices.size() <= short_enough || i <= end_rows || i + end_rows >= slices.size();
   return slices;
 }
 

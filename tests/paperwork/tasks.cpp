@@ -83,6 +83,16 @@ TEST_CASE("the ink of a stamp is waited for in the plan") {
   CHECK(evening.ends == evening.hands_free + all[1].waits);
 }
 
+TEST_CASE("flat sheets are worked on with their spares, from gathering on the copies alone") {
+  const Planned planned("page 1\n  hand stamp \"moon\"\n    at 1in 1in, 1in x 1in\n    when flat\n"
+                        "finish\n  crease cover\n  collate\n  crease all\n  fold all\n",
+                        "run 10 copies, 2 spare");
+  std::vector<std::int64_t> copies;
+  for (const WorkOfTask &work : works(planned.making()))
+    copies.push_back(work.copies);
+  CHECK(copies == std::vector<std::int64_t>{12, 12, 10, 10, 10});
+}
+
 TEST_CASE("what only one run has is done to its copies, and printed for them") {
   const Planned planned("page 1\n  hand stamp \"moon\"\n    at 1in 1in, 1in x 1in\n"
                         "    takes 20 s a copy\n    only fine\n"
