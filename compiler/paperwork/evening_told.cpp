@@ -42,21 +42,6 @@ Table work_table(const std::vector<WorkOfTask> &all) {
   return table;
 }
 
-// Columns with nothing in them say nothing.
-Table without_empty_columns(Table table) {
-  for (std::size_t column = table.heads.size(); column-- > 0;) {
-    if (!std::all_of(table.rows.begin(), table.rows.end(),
-                     [&](const auto &row) { return row[column].empty(); }))
-      continue;
-    const auto at = static_cast<std::ptrdiff_t>(column);
-    table.heads.erase(table.heads.begin() + at);
-    table.figures.erase(table.figures.begin() + at);
-    for (auto &row : table.rows)
-      row.erase(row.begin() + at);
-  }
-  return table;
-}
-
 // Alone, and with nothing to wait for, one does work after work.
 bool goes_straight(const Evening &evening, const std::vector<WorkOfTask> &all) {
   const auto worked = std::count_if(all.begin(), all.end(),

@@ -107,7 +107,7 @@ Leaflet assembly_guide(const Making &making) {
   if (!writer.cautioned.empty())
     writer.leaflet.blocks.insert(
         writer.leaflet.blocks.begin() + static_cast<std::ptrdiff_t>(writer.first_caution),
-        Care{"What stands beside a bar like this is read before the work begins. Rules of the "
+        Care{"What stands after these two words is read before its step is begun. Rules of the "
              "place where you work, and what labels say, come before this guide."});
   return std::move(writer.leaflet);
 }

@@ -97,14 +97,29 @@ std::string weight_words(const Edition &edition, StockId stock) {
                        : written(weight);
 }
 
+std::string_view grain_words(const Edition &edition, StockId stock) {
+  switch (stock == StockId::none ? Grain::unsaid : *edition[stock].grain) {
+  case Grain::along_long_edge:
+    return "long";
+  case Grain::along_short_edge:
+    return "short";
+  case Grain::unsaid:
+    break;
+  }
+  return "";
+}
+
 Table papers_table(const GuideWriter &writer) {
   const Edition &edition = writer.edition();
-  Table table{{"paper", "weight", "sheet", "sheets", "for pile"}, {}, {false, false, false, true}};
+  Table table{{"paper", "weight", "grain", "sheet", "sheets", "for pile"},
+              {},
+              {false, false, false, false, true}};
   for (const PaperNeed &need : papers(writer.making))
     table.rows.push_back({paper_words(edition, need.stock), weight_words(edition, need.stock),
+                          std::string(grain_words(edition, need.stock)),
                           spoken::named_and_measured(need.size, edition.ruler),
                           std::to_string(need.sheets), spoken::listed(need.piles)});
-  return table;
+  return without_empty_columns(std::move(table));
 }
 
 const PasteUp *paste_up(const Edition &edition, const HandPlace &place) {
@@ -120,7 +135,7 @@ void tell_copy(GuideWriter &writer) {
   pictures.shown.push_back(edges_named(writer));
   writer.leaflet.add(std::move(pictures));
   writer.say("Make one whole copy first, through all steps in order; then the others, one step at "
-             "a time for all of them. Each heading says, at its right, for how many.");
+             "a time for all of them. Each heading says for how many.");
   writer.first_caution = writer.leaflet.blocks.size();
   writer.head("What you need");
   writer.leaflet.add(papers_table(writer));

@@ -330,11 +330,15 @@ void tell_step(GuideWriter &writer, const MakingTask &task) {
     tell_slits(writer);
   if (of.kind == StepKind::glue && of.on == StepOn::tabs)
     tell_strip(writer);
+  const bool what_first = of.kind == StepKind::add || of.kind == StepKind::pack;
+  if (what_first)
+    tell_places(writer, step, told);
   if (of.kind == StepKind::sew && edition.folding->holes)
     writer.say(std::string(sewing_at_side));
   else if (const std::string way = way_of(of); !way.empty())
     writer.say(way);
-  tell_places(writer, step, told);
+  if (!what_first)
+    tell_places(writer, step, told);
   tell_more(writer, step);
   if (auto picture = picture_of_step(writer.making, writer.tasks, step))
     writer.leaflet.add(Pictures{std::move(*picture), Length::inches(9, 5)});

@@ -118,10 +118,11 @@ std::string sheets_from(const PartFolding &of, bool first) {
 
 // Flat sheets laid on each other are folded by one fold.
 std::string together_words(const PartFolding &of) {
-  return fmt::format(
-      "Lay the gathered sheets before you as they are drawn, {} up, and fold {}, all "
-      "{} at once: page 1 is then on top.",
-      of.folded.front_up ? "fronts" : "backs", step_in_words(of.folded.steps.front()), of.sheets);
+  return fmt::format("Lay the gathered sheets before you as they are drawn, {} up, and fold {}, {} "
+                     "at once: page 1 is then on top.",
+                     of.folded.front_up ? "fronts" : "backs",
+                     step_in_words(of.folded.steps.front()),
+                     of.sheets == 2 ? "both" : fmt::format("all {}", of.sheets));
 }
 
 bool gathered_before(const GuideWriter &writer) {

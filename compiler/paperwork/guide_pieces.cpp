@@ -144,6 +144,17 @@ std::string size_words(const GuideWriter &writer, const Piece &piece) {
                      measures, in_a_row(out));
 }
 
+std::string_view binding_words(const Piece &piece) {
+  switch (*piece.goes) {
+  case Goes::round_the_book:
+    return "Lay the folded book into it, heads together, fold in fold.";
+  case Goes::centre:
+    return "Lay it into the middle of the copy, heads together, fold in fold.";
+  default:
+    return "";
+  }
+}
+
 // What is done to a piece that has been cut out, as a heading; empty where nothing is.
 std::string_view after_cutting(const CopyPart &part) {
   const Piece &piece = *part.piece;
@@ -175,6 +186,8 @@ void tell_piece(GuideWriter &writer, const CopyPart &part, const CutBefore &cut)
     if (const std::string_view next = after_cutting(part); !next.empty())
       writer.leaflet.add(Headline{std::string(next), 3, {}});
   tell_folding(writer, part);
+  if (const std::string_view way = binding_words(piece); !way.empty())
+    writer.say(std::string(way));
   if (piece.is_band())
     tell_band(writer, part);
   tell_own_steps(writer, part);

@@ -59,7 +59,7 @@ Table passes_table(const Making &making) {
                           paper_words(making.edition, pass.stock), numbers_of(making, pass),
                           std::string(spoken::mode_name(pass.mode)), std::string(sides_words(pass)),
                           std::string(turned_over(making, pass))});
-  return table;
+  return without_empty_columns(std::move(table));
 }
 
 // Whole passes once, whatever is fed back in.
@@ -271,6 +271,15 @@ std::string settings_words(const Making &making) {
               : "; one side.");
 }
 
+// Heavier than printers at home take from their trays; common practice, no source.
+bool any_card(const Making &making) {
+  constexpr double card = 160; // g/m²
+  return std::any_of(making.passes.begin(), making.passes.end(), [&](const Pass &pass) {
+    return pass.stock != StockId::none && making.edition[pass.stock].weight &&
+           (*making.edition[pass.stock].weight)->grammage.gsm() > card;
+  });
+}
+
 // From one of each a copy is made before the others are printed.
 std::string first_print_words() {
   return "First print each file once, and hold the sheets against the pictures of the next step: "
@@ -289,6 +298,9 @@ void tell_printing(GuideWriter &writer) {
   writer.say(first_print_words());
   writer.say(settings_words(making) + files_words(making));
   writer.leaflet.add(passes_table(making));
+  if (any_card(making))
+    writer.remark("Card goes through a printer one sheet at a time, by the straightest way that it "
+                  "has, if it takes card at all: look into its book, or have a shop print it.");
   for (const Pass &pass : making.passes)
     if (pass.numbered)
       writer.say(numbered_words(making, pass));

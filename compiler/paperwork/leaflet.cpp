@@ -84,6 +84,21 @@ std::string blocks_as_text(const Leaflet &leaflet, int columns) {
   return std::move(telling.out);
 }
 
+Table without_empty_columns(Table table) {
+  table.figures.resize(table.heads.size());
+  for (std::size_t column = table.heads.size(); column-- > 0;) {
+    if (!std::all_of(table.rows.begin(), table.rows.end(),
+                     [&](const auto &row) { return row[column].empty(); }))
+      continue;
+    const auto at = static_cast<std::ptrdiff_t>(column);
+    table.heads.erase(table.heads.begin() + at);
+    table.figures.erase(table.figures.begin() + at);
+    for (auto &row : table.rows)
+      row.erase(row.begin() + at);
+  }
+  return table;
+}
+
 Size home_paper(Ruler ruler) {
   return ruler == Ruler::inches ? Size{Length::inches(17, 2), Length::inches(11)}
                                 : Size{Length::mm(210), Length::mm(297)};

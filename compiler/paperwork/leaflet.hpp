@@ -148,6 +148,9 @@ struct Leaflet {
 std::string as_text(const Leaflet &leaflet, int columns);
 std::string blocks_as_text(const Leaflet &leaflet, int columns); // without its title
 
+// Of a table with heads: columns with nothing in them say nothing.
+Table without_empty_columns(Table table);
+
 // Letter where the edition's papers are measured in inches, else A4.
 Size home_paper(Ruler ruler);
 

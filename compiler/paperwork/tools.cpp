@@ -156,10 +156,10 @@ void add_for_cuts(const Edition &edition, std::vector<std::string> &tools) {
                                slit ? ", for the slit" : ", or a guillotine"));
   add_new(tools, ruler_words(edition, whole || slit || has_step(edition, StepKind::crease)));
   if (trim || has_masks(edition))
-    add_new(tools,
-            fmt::format("stiff card for {}", trim && has_masks(edition) ? "a template and for masks"
-                                             : trim                     ? "a template"
-                                                                        : "masks"));
+    add_new(tools, fmt::format("stiff card for {}, and a set square",
+                               trim && has_masks(edition) ? "a template and for masks"
+                               : trim                     ? "a template"
+                                                          : "masks"));
 }
 
 bool has_waste(const Edition &edition) {
