@@ -258,6 +258,7 @@ std::vector<WorkOfTask> works(const Making &making) {
     work.waits = work.drying == Drying::ink ? ink_dries.milliseconds : 0;
     work.name = task_name(making, task);
     count_copies(making, task, work);
+    work.on_sheets = is_on_flat_sheets(making.edition, task);
     work.after_all = good_copies_only(making, task) && !is_on_flat_sheets(making.edition, task);
     if (task.step)
       work.waits = making.edition.finish[*task.step].waits.milliseconds;

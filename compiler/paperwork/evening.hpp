@@ -24,6 +24,7 @@ struct WorkOfTask {
   bool timed = false;      // the edition says how long it takes
   Drying drying = Drying::nothing;
   std::vector<std::int64_t> of_run{}; // of `copies`, by run; empty: all are of one
+  bool on_sheets = false;             // flat ones, those of spares too
   bool after_all = false;             // begins when the step before is done with every copy
   std::int64_t total() const { return once + each * copies; }
 };

@@ -127,8 +127,10 @@ std::string turn_words(const Turn &turn, const Evening &evening,
   std::string text;
   for (const std::size_t task : turn.tasks)
     text += (text.empty() ? "" : ", then ") + short_name(all, task);
-  text += ": " +
-          (takes_all(turn, evening) ? counted(turn.copies, "copy", "copies") : batches_words(turn));
+  text += ": " + (takes_all(turn, evening) ? all[turn.tasks.front()].on_sheets
+                                                 ? counted(turn.copies, "sheet", "sheets")
+                                                 : counted(turn.copies, "copy", "copies")
+                                           : batches_words(turn));
   if (turn.at_once > 0)
     text += ", one after the other";
   if (all[turn.tasks.front()].after_all)
@@ -180,11 +182,12 @@ Table plan_table(const Evening &evening, const std::vector<WorkOfTask> &all) {
       cells.push_back({turn.begin, table.heads.size() - 1, turn_words(turn, evening, all)});
   }
   if (!evening.waits.empty())
-    table.heads.emplace_back("dries, or under a weight");
+    table.heads.emplace_back("meanwhile waits");
   for (const Waiting &waiting : evening.waits)
     cells.push_back({waiting.begin, table.heads.size() - 1,
-                     with_capital(fmt::format("{}, to {}", short_name(all, waiting.task),
-                                              clock(waiting.end)))});
+                     with_capital(fmt::format(
+                         "{}: {} each batch, the last to {}", short_name(all, waiting.task),
+                         spoken_time(all[waiting.task].waits), clock(waiting.end)))});
   std::stable_sort(cells.begin(), cells.end(),
                    [](const PlanCell &one, const PlanCell &other) { return one.at < other.at; });
   for (PlanCell &cell : cells) {
@@ -196,12 +199,23 @@ Table plan_table(const Evening &evening, const std::vector<WorkOfTask> &all) {
   return table;
 }
 
+std::int64_t untimed(const std::vector<WorkOfTask> &all) {
+  return std::count_if(all.begin(), all.end(),
+                       [](const WorkOfTask &work) { return !work.timed && !only_waits(work); });
+}
+
+// Hours of half the work would be taken for those of the evening.
+bool can_be_planned(const std::vector<WorkOfTask> &all) {
+  return 2 * untimed(all) < static_cast<std::int64_t>(all.size());
+}
+
 void tell_ends(Leaflet &leaflet, const std::vector<WorkOfTask> &all) {
   std::int64_t sum = 0;
   for (const WorkOfTask &work : all)
     sum += work.total();
-  std::string text = fmt::format("{} of work in all.", about_so_long(sum));
-  for (int hands = 1; hands <= most_hands; ++hands) {
+  std::string text = fmt::format("{} of work in all", about_so_long(sum));
+  text += untimed(all) > 0 ? ", without that whose time is not said." : ".";
+  for (int hands = 1; can_be_planned(all) && hands <= most_hands; ++hands) {
     const Evening evening = plan_from_first_copy(all, hands);
     text += fmt::format(" {} {} done after {}", hands_words(hands), hands == 1 ? "is" : "are",
                         about_so_long(evening.hands_free));
@@ -209,7 +223,8 @@ void tell_ends(Leaflet &leaflet, const std::vector<WorkOfTask> &all) {
                 ? fmt::format(", all ready after {}.", about_so_long(evening.ends))
                 : ".";
   }
-  text += " Printing, laying the piles, checking and clearing up come on top.";
+  text += " Printing, making ready, checking, rests and clearing up come on top, and a first copy "
+          "takes longer than these times say.";
   leaflet.add(Passage{{}, text, false});
 }
 
@@ -229,16 +244,13 @@ public:
   TakenForGranted(const Making &making, const std::vector<WorkOfTask> &all, PlanReader reader) {
     const bool maker = reader == PlanReader::maker;
     const auto any = [&](auto is) { return std::any_of(all.begin(), all.end(), is); };
-    if (any([](const WorkOfTask &work) { return !work.timed && !only_waits(work); }))
-      say(maker ? "Work whose time the edition does not say is left out of these sums; `takes` "
-                  "says it."
-                : "Work whose time is not said is left out of these sums.");
+    if (maker && untimed(all) > 0)
+      say("Work whose time the edition does not say is left out of these sums; `takes` says it.");
     if (any([](const WorkOfTask &work) { return work.drying == Drying::ink; }))
-      say(fmt::format(
-          "A stamp's ink is given {} to dry, as uncoated paper takes it{}",
-          spoken_time(ink_dries.milliseconds),
-          maker ? "; a line `dry` under `finish` in the manuscript sets another time."
-                : "; try it with a finger on a spoilt one, for on toner it takes longer."));
+      say(fmt::format("A stamp's ink is given {} to dry, as bare uncoated paper takes it{}",
+                      spoken_time(ink_dries.milliseconds),
+                      maker ? "; a line `dry` under `finish` in the manuscript sets another time."
+                            : "; where it lies on print it takes longer."));
     if (any([](const WorkOfTask &work) { return work.drying == Drying::label; }))
       say(maker ? "Glue, spray and colours dry as long as their labels say; `dry 20 min` in "
                   "`finish` puts it into this plan."
@@ -265,7 +277,7 @@ void tell_hands(const Making &making, int hands, const std::vector<WorkOfTask> &
   if (names_batches(evening))
     leaflet.add(
         Passage{{},
-                fmt::format("{} go from step to step in batches. {}.",
+                fmt::format("{} go from step to step in batches, each a heap of its own: {}.",
                             evening.first_copy > 0 ? "The other copies" : "Copies",
                             batches_told(making.edition, evening, without_first_copies(all))),
                 false});
@@ -288,17 +300,18 @@ void tell_evening(const Making &making, PlanReader reader, Leaflet &leaflet) {
   if (timed == 0)
     return;
   const Evening alone = plan_from_first_copy(all, 1);
-  const bool straight = timed > 1 && goes_straight(alone, all);
+  const bool planned = timed > 1 && can_be_planned(all);
+  const bool straight = planned && goes_straight(alone, all);
   Table table = work_table(all);
   if (straight)
     add_hours(table, alone);
   leaflet.add(without_empty_columns(std::move(table)));
   tell_ends(leaflet, all);
   TakenForGranted granted(making, all, reader);
-  if (timed < 2)
+  if (!planned)
     return granted.tell(leaflet);
   granted.say("Hours and minutes are from the start. There is one of each tool.");
-  if (alone.first_copy > 0)
+  if (alone.first_copy > 0 && !alone.waits.empty())
     granted.say("Where the first copy has to dry or to lie, the others are begun meanwhile.");
   granted.tell(leaflet);
   for (const int hands : {1, 2})

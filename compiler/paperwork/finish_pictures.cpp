@@ -140,7 +140,6 @@ struct Drawer {
     };
     if (step().fore_edge > Length{}) {
       line({right, {}}, {right, h});
-      picture.dimensions.push_back({{right, h}, {w, h}, says(step().fore_edge), Beside::below});
     }
     if (step().head > Length{}) {
       line({{}, top}, {w, top});
@@ -148,7 +147,6 @@ struct Drawer {
     }
     if (step().foot > Length{}) {
       line({{}, foot}, {w, foot});
-      picture.dimensions.push_back({{w, foot}, {w, h}, says(step().foot), Beside::right});
     }
     picture.dimensions.push_back({{{}, top}, {right, top}, says(right), Beside::above});
     picture.dimensions.push_back({{{}, top}, {{}, foot}, says(foot - top), Beside::left});

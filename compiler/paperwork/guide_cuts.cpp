@@ -163,11 +163,13 @@ bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part) {
   const bool one = cuts.size() == 1;
   const std::string way =
       std::exchange(writer.cuts_told, true)
-          ? "As before, one stack of a few sheets at a time, all lines drawn before the first cut."
-          : fmt::format("Knock a few sheets square at their upper left corner and clip them: one "
-                        "such stack at a time. Draw {} in pencil on the top sheet, marked at both "
-                        "ends, before the first cut.",
-                        one ? "the line" : "all lines");
+          ? "As before, two to four sheets at a time, all lines drawn before the first cut."
+          : fmt::format(
+                "Knock two to four sheets square at their upper left corner, fewer of card, "
+                "and clip them where the knife does not go: one such stack at a time. Draw "
+                "{} in pencil on the top sheet, marked at both ends, before the first "
+                "cut.",
+                one ? "the line" : "all lines");
   writer.say(fmt::format("{} Cut {}, {}.", way,
                          one ? "along it" : "in the order of the numbers, the long cuts first",
                          in_words(writer, cuts)));

@@ -2,6 +2,7 @@
 #include "paperwork/guide_writer.hpp"
 
 #include "paperwork/evening.hpp"
+#include "paperwork/own_words.hpp"
 #include "problems/characters.hpp"
 #include "sheet/numbered.hpp"
 
@@ -97,8 +98,8 @@ std::string waiting_words(const GuideWriter &writer, const MakingTask *before) {
   switch (before == nullptr ? Drying::nothing
                             : drying_after(writer.making, writer.tasks, *before)) {
   case Drying::ink:
-    return fmt::format("First wait till the ink of the last copy is dry: {} on uncoated paper, "
-                       "longer on toner. ",
+    return fmt::format("First wait till the ink of the last copy is dry: {} on bare paper, "
+                       "longer where it lies on print. ",
                        written(ink_dries));
   case Drying::label:
     return "First wait till the last copy is dry, as long as the label says. ";
@@ -106,6 +107,26 @@ std::string waiting_words(const GuideWriter &writer, const MakingTask *before) {
     break;
   }
   return "";
+}
+
+// What was done by hand before, and what is bound with the book: ", with the stamp on page 1".
+std::string made_words(const GuideWriter &writer, const MakingTask *before) {
+  std::vector<std::string> made;
+  for (const CopyPart &part : writer.making.parts)
+    if (part.piece && (part.piece->is_wrap() || *part.piece->goes == Goes::centre))
+      made.push_back("the " + part.piece->name);
+  for (const MakingTask &task : writer.tasks) {
+    const auto *hand = task.step || before == nullptr
+                           ? nullptr
+                           : std::get_if<Hand>(&writer.edition()[task.element].what);
+    if (hand != nullptr && hand->kind != HandKind::other && !task.pages.empty() &&
+        !on_good_copies_only(writer.edition()[task.element]))
+      made.push_back(fmt::format("the {} on {}", name_of(hand->kind),
+                                 page_words(writer.making, task.pages.front())));
+    if (&task == before)
+      break;
+  }
+  return made.empty() ? "" : fmt::format(" Look for {} too.", in_a_row(made));
 }
 
 } // namespace
@@ -119,9 +140,10 @@ void tell_counts(GuideWriter &writer, const MakingTask *before) {
   writer.step("Check and count", good);
   writer.say(fmt::format(
       "{}Leaf through each copy: every page there, none twice, in order, the right way up, nothing "
-      "smudged{}. Count {}{}.",
+      "smudged{}.{} Count {}{}.",
       waiting_words(writer, before),
-      prints_numbers(writer.making) ? ", its number the same wherever it stands" : "", good,
+      prints_numbers(writer.making) ? ", its number the same wherever it stands" : "",
+      made_words(writer, before), good,
       writer.edition().runs.empty() ? "" : ": " + runs_words(writer.edition())));
   writer.say(run.spare == 0
                  ? "Of a spoilt copy, print the sheets that are spoilt once more."

@@ -80,7 +80,8 @@ constexpr std::string_view sewing_at_side =
 std::string way_of(const FinishStep &step) {
   switch (step.kind) {
   case StepKind::crease:
-    return "Lay it on something that gives. Mark the line at both ends, lay the rule along the "
+    return "Lay it on something that gives. Mark the line at both ends, close to the edges, lay "
+           "the rule along the "
            "marks, and press a groove with the bone folder, twice, firmly, without cutting. The "
            "groove is on the outside: fold away from it, and the card does not crack.";
   case StepKind::fold:
@@ -91,8 +92,8 @@ std::string way_of(const FinishStep &step) {
            "another, and clip them. Lay it outside up under the stapler, each staple along the "
            "fold; its legs close inside, in the middle of the copy.";
   case StepKind::trim:
-    return "Close the copy and knock it square against the fold. Cut one copy at a time, all of "
-           "its leaves together: a pile of folded copies is thicker at the fold and slips.";
+    return "Close the copy and knock it square against the fold. Cut one at a time, all its leaves "
+           "together: a pile of copies slips.";
   case StepKind::sew:
     return "Prick the holes from the inside of the fold. Go in at the middle one, out at the next, "
            "and end where you began; knot over the long stitch.";
@@ -104,7 +105,8 @@ std::string way_of(const FinishStep &step) {
     return "Lay the copies between clean boards, spines turned this way and that, under a heavy "
            "book or two, and leave them there.";
   case StepKind::add:
-    return "Lay it loosely into each copy, where it does not slip out.";
+    return "Lay it into the middle of each copy, against the fold, where it does not slip out; of "
+           "several, the smaller lies in the larger.";
   case StepKind::pack:
     return "Look each good copy over once more.";
   case StepKind::glue:
@@ -169,7 +171,7 @@ std::string creasing_words(const GuideWriter &writer, std::size_t step) {
     return (out ? "Take the sheets of a copy apart, crease one after the other, and gather them "
                   "again as they lay."
                 : fmt::format("Take one sheet at a time from its pile, crease it front up, and lay "
-                              "it back as it lay, {} up.",
+                              "it, {} up, on a new pile beside, which you go on from.",
                               lies)) +
            wraps_too(writer.making);
   if (out)
@@ -177,8 +179,8 @@ std::string creasing_words(const GuideWriter &writer, std::size_t step) {
                        "put it back where it was, {} up.",
                        lies);
   return fmt::format(
-      "Take the sheets of {} one at a time and lay each before you, front up; crease "
-      "it, and lay it back as it lay, {} up.",
+      "Take the sheets of {} one at a time, front up; crease each, and lay it, {} up, on a new "
+      "pile beside, which you go on from.",
       piles_like(writer.making.imposition, cover), lies);
 }
 
@@ -202,20 +204,36 @@ std::string cuts_in_order(const Edition &edition, std::size_t step, const CutBef
   return text + ".";
 }
 
-// With a knife by a card, on a machine by its stops.
-std::string trimming_by(const Edition &edition, std::size_t step, const CutBefore &was) {
+// With a knife by a card, which stays where it is for all cuts.
+std::string trimming_by_knife(const Edition &edition, std::size_t step, const CutBefore &was) {
   const FinishStep &of = edition.finish[step];
-  const bool ends = of.head > Length{} || of.foot > Length{};
   const Length width = edition.size->width - was.fore_edge - of.fore_edge;
   const Length height = edition.size->height - was.head - was.foot - of.head - of.foot;
   return fmt::format(
-      "With a knife: cut a template of stiff card, {} x {}, with true corners. Lay it on the copy, "
-      "against the fold{}; hold the steel rule against its edge, and cut along the rule. On a "
-      "guillotine: for the fore-edge the fold lies against the stop at the back{}.",
+      "With a knife: clip a template of stiff card, {} x {}, its corners true, on the copy, "
+      "against "
+      "the fold{}, till the last cut; hold the rule on it, edge on edge, and cut along the rule.",
       written(width, edition.ruler), written(height, edition.ruler),
       of.head > Length{} ? fmt::format(" and {} below the head", written(of.head, edition.ruler))
-                         : "",
-      ends ? "; for head and foot it lies against the guide at the side, square to the blade" : "");
+                         : "");
+}
+
+// On a machine by its stop, which is as far from the blade as what is to be left.
+std::string trimming_by_stop(const Edition &edition, std::size_t step, const CutBefore &was) {
+  const FinishStep &of = edition.finish[step];
+  const Length height = edition.size->height - was.head - was.foot;
+  std::vector<std::string> cuts;
+  const auto add = [&](Length off, Length left, std::string_view edge) {
+    if (off > Length{})
+      cuts.push_back(fmt::format("({}) {}, the {} against it", cuts.size() + 1,
+                                 written(left, edition.ruler), edge));
+  };
+  add(of.fore_edge, edition.size->width - was.fore_edge - of.fore_edge, "fold");
+  add(of.head, height - of.head, "foot");
+  add(of.foot, height - of.head - of.foot, "head");
+  const bool ends = of.head > Length{} || of.foot > Length{};
+  return fmt::format("On a guillotine, set the stop behind the blade to {}{}.", in_a_row(cuts),
+                     ends ? "; for head and foot the fold lies at the side" : "");
 }
 
 // What the machine has left bare and the knife does not take.
@@ -239,7 +257,7 @@ std::string rim_words(const GuideWriter &writer, std::size_t step) {
   add(place.bottom, of.foot, "foot");
   return edges.empty() || writer.making.imposition.sheets.front().up > 1
              ? ""
-             : fmt::format("The machine prints nothing near a sheet's edges: a bare rim, up to {} "
+             : fmt::format(" The machine prints nothing near a sheet's edges: a bare rim, up to {} "
                            "wide, at {} is right. Cut by measure, not to the print.",
                            writer.exact(rim), in_a_row(edges));
 }
@@ -278,32 +296,44 @@ void tell_places(GuideWriter &writer, std::size_t step, const FinishTold &told) 
     writer.say(std::move(text));
 }
 
+// Below the step's picture, where there is room beside its words.
+std::string told_below(const GuideWriter &writer, std::size_t step) {
+  switch (writer.edition().finish[step].kind) {
+  case StepKind::staple:
+    return " Without such a stapler: lay the open copy, outside up, on a soft board, press each "
+           "staple through the fold with the stapler opened flat, and bend the legs over inside "
+           "with a spoon.";
+  case StepKind::trim:
+    return rim_words(writer, step);
+  default:
+    return "";
+  }
+}
+
 // Where a step is more than its own way: what it is held to, and what is looked at afterwards.
 void tell_more(GuideWriter &writer, std::size_t step) {
   const FinishStep &of = writer.edition().finish[step];
   if (of.kind == StepKind::staple)
-    writer.say("Look inside: the staples lie in the fold, their legs flat; pull out one that "
-               "missed, and set it again. Without such a stapler: lay the open copy, outside up, "
-               "on a soft board, press each staple through the fold with the stapler opened flat, "
-               "lift the copy off, and bend the legs over inside with a spoon.");
+    writer.say("Look inside: the staples lie in the fold, their legs flat; lift out one that "
+               "missed with something blunt, and set it anew.");
   if (of.kind == StepKind::glue && of.on != StepOn::spine && of.on != StepOn::cover)
     writer.say_thin_film();
   if (of.kind == StepKind::trim) {
     const CutBefore was = cut_before(writer.making, writer.tasks, {step, ElementId::none, {}});
-    writer.say(trimming_by(writer.edition(), step, was));
-    if (const std::string rim = rim_words(writer, step); !rim.empty())
-      writer.say(rim);
+    writer.say(trimming_by_knife(writer.edition(), step, was));
+    writer.say(trimming_by_stop(writer.edition(), step, was));
   }
 }
 
-// Before the work, since whoever reads on has begun.
+// Before the work, since whoever reads on has begun; the usual first, then the maker's own.
 void tell_cautions(GuideWriter &writer, const FinishStep &step, const FinishTold &told) {
-  for (const std::string &caution : told.cautions)
-    writer.care(step.kind == StepKind::trim && caution == blade_caution ? std::string(trim_caution)
-                                                                        : caution);
+  if (step.kind == StepKind::trim)
+    writer.care(std::string(trim_caution));
   if (step.kind == StepKind::staple)
-    writer.care("Keep fingers from under the stapler's head; the legs that come through are "
-                "sharp.");
+    writer.care("Keep fingers from under the stapler's head, and off open legs: they are sharp.");
+  for (auto caution = told.cautions.rbegin(); caution != told.cautions.rend(); ++caution)
+    if (step.kind != StepKind::trim || *caution != blade_caution)
+      writer.care(*caution);
 }
 
 } // namespace
@@ -314,7 +344,11 @@ void tell_step(GuideWriter &writer, const MakingTask &task) {
   const FinishStep &of = edition.finish[step];
   const FinishTold told = finish_told(edition, writer.making.imposition)[step];
   const bool apart = cuts_sheets(of) && writer.making.imposition.sheets.front().up > 1;
-  writer.step(apart ? "Cut the sheets apart" : heading_of(of), count_of(writer.making, task));
+  const bool wrap = of.kind == StepKind::crease && !of.all && !wraps_of(edition).empty();
+  writer.step(apart  ? "Cut the sheets apart"
+              : wrap ? "Crease the wrap"
+                     : heading_of(of),
+              count_of(writer.making, task));
   tell_cautions(writer, of, told);
   if (task.only)
     writer.say(fmt::format("This is done on {} alone.", copies_words(edition, task.only)));
@@ -340,8 +374,10 @@ void tell_step(GuideWriter &writer, const MakingTask &task) {
   if (!what_first)
     tell_places(writer, step, told);
   tell_more(writer, step);
-  if (auto picture = picture_of_step(writer.making, writer.tasks, step))
+  if (auto picture = picture_of_step(writer.making, writer.tasks, step)) {
+    picture->front().caption += told_below(writer, step);
     writer.leaflet.add(Pictures{std::move(*picture), Length::inches(9, 5)});
+  }
 }
 
 } // namespace bodkin::paperwork

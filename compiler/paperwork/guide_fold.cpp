@@ -151,6 +151,14 @@ std::string name_in_heap(const PartFolding &of, int sheet) {
                      pages_of_one(paper, side));
 }
 
+// "each pile, 6 in all", or "each of the piles 1 and 2; the other piles wait".
+std::string piles_taken(const GuideWriter &writer, const PartFolding &of) {
+  if (writer.edition().pieces.empty())
+    return fmt::format("each pile, {} in all", of.sheets);
+  return fmt::format("each of the piles {} {} {}; the other piles wait", of.part.sheets_before + 1,
+                     of.sheets == 2 ? "and" : "to", of.part.sheets_before + of.sheets);
+}
+
 std::string heads_words(const PartFolding &of) {
   const auto &sheets = of.part.imposition.sheets;
   const bool all_up = std::all_of(sheets.begin(), sheets.end(), [](const Sheet &sheet) {
@@ -173,6 +181,17 @@ void show_heap(GuideWriter &writer, const PartFolding &of, bool first_on_top, co
                              heads_words(of)),
                  true}},
                size.height > size.width ? Length::inches(3, 2) : Length::inches(11, 10)});
+}
+
+} // namespace
+
+namespace {
+
+// Nothing is printed on the side that lies up when the folding begins.
+bool lies_blank(const GuideWriter &writer, const PartFolding &of) {
+  const auto index = static_cast<std::size_t>(of.part.sheets_before);
+  return of.sheets == 1 && !of.folded.front_up && index < writer.making.modes.size() &&
+         !writer.making.modes[index][1];
 }
 
 } // namespace
@@ -202,12 +221,14 @@ bool tell_gathering(GuideWriter &writer) {
   if (!of || !of->together())
     return false;
   writer.say(fmt::format(
-      "Take one sheet from each pile, {} in all. The one from {} goes down first, its {} up; the "
-      "next lies on it, the same way round, and so on; the one from {} is on top. Take care that "
-      "no "
-      "two cling together, and knock them square at the head.",
-      of->sheets, sheets_from(*of, true), of->folded.front_up ? "front" : "back",
-      sheets_from(*of, false)));
+      "Take one sheet from {}. The one from {} goes down first, its {} up; {} is on top. See that "
+      "no two cling together, and knock them square at the head.",
+      piles_taken(writer, *of), sheets_from(*of, true), of->folded.front_up ? "front" : "back",
+      of->sheets == 2
+          ? fmt::format("the one from {} lies on it, the same way round, and",
+                        sheets_from(*of, false))
+          : fmt::format("the next lies on it, the same way round, and so on; the one from {}",
+                        sheets_from(*of, false))));
   show_heap(writer, *of, false, of->part.imposition.sheets.front().size);
   tell_other_piles(writer);
   return true;
@@ -250,6 +271,10 @@ void tell_folding(GuideWriter &writer, const CopyPart &part) {
     writer.care(std::string(blade_caution));
   if (!part.piece && !gathered_before(writer) && !tell_gathering(writer))
     tell_other_piles(writer);
+  if (lies_blank(writer, *of))
+    writer.say("What lies up is blank: lay the sheet as its front is drawn at the piles, head away "
+               "from you, and turn it like a leaf of a book. When it is folded, page 1 is on top, "
+               "the right way up.");
   writer.leaflet.add(stages_of(*of, !part.piece && writer.slit));
   if (of->folding.tab && of->sheets > 1)
     writer.leaflet.add(Passage{

@@ -61,7 +61,7 @@ std::string heading_of(const Element &element) {
   case HandKind::sticker:
     return "Stick: " + text;
   case HandKind::signature:
-    return "Sign: " + text;
+    return "Signature: " + text;
   case HandKind::number:
     return "Number: " + text;
   case HandKind::spray:
@@ -103,12 +103,14 @@ std::string way_of(const Element &element) {
     return "";
   switch (hand->kind) {
   case HandKind::stamp:
-    return "A stamp prints its picture the other way round: whoever cuts one cuts it so. Try it on "
+    return "A stamp prints its picture the other way round: who cuts one cuts it so. Try it on "
            "waste paper first.";
   case HandKind::sticker:
     return hand->text.find("gummed") != std::string::npos
-               ? "Wet its gummed back with a damp sponge or cloth, not dripping, lay it down, and "
-                 "press it flat under waste paper."
+               ? "Wet its gummed back with a damp sponge or cloth, not dripping, lay it down, "
+                 "press "
+                 "it flat under waste paper, and leave a slip of that in till the gum is dry, "
+                 "about 5 min."
                : "Lay down one edge first, and rub it on from there.";
   default:
     return "";
@@ -166,23 +168,39 @@ void show_places(GuideWriter &writer, const MakingTask &task, const CutBefore &c
     writer.remark(fmt::format("On {} more pages likewise; proof.pdf shows them.", all - most));
 }
 
-// One card measured once, instead of every copy.
+// One card measured once, instead of every copy. A stamp's block is larger than what it prints.
 std::string mask_words(GuideWriter &writer, const Element &element) {
   const auto *hand = std::get_if<Hand>(&element.what);
-  const bool aimed =
-      hand != nullptr && (hand->kind == HandKind::stamp || hand->kind == HandKind::sticker ||
-                          hand->kind == HandKind::tip_in);
-  if (!aimed)
+  if (hand == nullptr)
     return "";
+  if (hand->kind == HandKind::stamp)
+    return "The measures are of what is printed, not of the stamp's block. Two strips of card, as "
+           "wide as the two distances and laid along those edges, save measuring each copy.";
+  if (hand->kind != HandKind::sticker && hand->kind != HandKind::tip_in)
+    return "";
+  writer.care(std::string(blade_caution));
   return std::exchange(writer.masked, true)
              ? "A mask saves measuring here too."
-             : "A mask saves measuring: a card as large as the page, with a window cut where the "
-               "place is. Where something printed shows the place, go by that.";
+             : "A mask saves measuring: a card as large as the page, with a window of that size at "
+               "that place, laid on edge to edge.";
 }
 
 std::string numbers_words(const Edition &edition, const Hand &hand) {
   return fmt::format("{} to {}", hand.counts ? (*hand.counts)->first : 1,
                      hand.counts ? (*hand.counts)->last : edition.run->copies);
+}
+
+// All places of a picture, from another corner.
+void seen_from(Measured &picture, Spot corner) {
+  const auto move = [&](Spot &spot) { spot = {spot.x - corner.x, spot.y - corner.y}; };
+  for (Stroke &stroke : picture.strokes) {
+    move(stroke.start);
+    move(stroke.end);
+  }
+  for (Dimension &dimension : picture.dimensions) {
+    move(dimension.start);
+    move(dimension.end);
+  }
 }
 
 // Pages that bear no number are found by their side: ", a right-hand page,".
@@ -207,8 +225,9 @@ Shown place_shown(const GuideWriter &writer, const HandPlace &hand, const CutBef
   const PageEdges edges = edges_of(place, writer.making.imposition.size_of(hand.page), cut);
   const FromEdge x = across(place, edges, box), y = down(edges, box);
   Measured picture;
-  picture.ground = PageGround{hand.page};
-  picture.size = writer.making.imposition.size_of(hand.page);
+  picture.ground = PageGround{
+      hand.page, Box{edges.left, edges.top, edges.right - edges.left, edges.foot - edges.top}};
+  picture.size = {edges.right - edges.left, edges.foot - edges.top};
   picture.strokes.push_back(
       {StrokeKind::outline, {edges.left, edges.top}, {edges.right, edges.foot}, {}});
   picture.strokes.push_back(
@@ -221,6 +240,7 @@ Shown place_shown(const GuideWriter &writer, const HandPlace &hand, const CutBef
                                 {x.from_end ? box.right() : box.x, y.from_end ? box.foot() : box.y},
                                 writer.ruled(y.distance),
                                 x.from_end ? Beside::right : Beside::left});
+  seen_from(picture, {edges.left, edges.top});
   return {
       picture,
       fmt::format("On {}{}: its {} edge {} from the {}, its {} edge {} from the {}; {} wide, {} "
@@ -240,9 +260,10 @@ void tell_hand(GuideWriter &writer, const MakingTask &task) {
     writer.care(harmless(**element.work.caution));
   if (const auto *hand = std::get_if<Hand>(&element.what))
     writer.care(std::string(usual_caution(hand->kind)));
+  const std::string mask = mask_words(writer, element);
   const CutBefore cut = cut_before(writer.making, writer.tasks, task);
   show_places(writer, task, cut, fmt::format("Done {}.", when_words(when)));
-  for (const std::string &more : {mask_words(writer, element), way_of(element)})
+  for (const std::string &more : {mask, way_of(element)})
     if (!more.empty())
       writer.say(more);
   if (const auto *hand = std::get_if<Hand>(&element.what); hand && hand->kind == HandKind::tip_in)

@@ -109,7 +109,13 @@ void tell_own_steps(GuideWriter &writer, const CopyPart &part) {
   }
 }
 
-// "7 sheets: 24 for the copies, 4 over"
+// What lies loose is laid in by a step of finish, when the copies are checked.
+bool laid_in_later(const Edition &edition) {
+  return std::any_of(edition.finish.begin(), edition.finish.end(),
+                     [](const FinishStep &step) { return step.kind == StepKind::add; });
+}
+
+// "7 sheets of 4: 24 for the copies, 4 over"
 std::string count_of_piece(const GuideWriter &writer, const CopyPart &part) {
   const Sheet &sheet =
       writer.making.imposition.sheets[static_cast<std::size_t>(part.sheets_before)];
@@ -117,8 +123,9 @@ std::string count_of_piece(const GuideWriter &writer, const CopyPart &part) {
   const CopiesCounted copies = copies_of(writer.edition(), sheet.only);
   const std::int64_t in_copies = copies.good * part.in_a_copy();
   const std::int64_t over = sheets * std::max(sheet.up, 1) - in_copies;
-  return fmt::format("{}{}: {} for the copies{}", counted(sheets, "sheet", "sheets"),
-                     part.imposition.sheets.size() > 1 ? " of each pile" : "", in_copies,
+  return fmt::format("{}{}{}: {} for the copies{}", counted(sheets, "sheet", "sheets"),
+                     part.imposition.sheets.size() > 1 ? " of each pile" : "",
+                     sheet.up > 1 ? fmt::format(" of {}", sheet.up) : "", in_copies,
                      over == 0 ? "" : fmt::format(", {} over", over));
 }
 
@@ -173,10 +180,11 @@ void tell_piece(GuideWriter &writer, const CopyPart &part, const CutBefore &cut)
     writer.say("It is printed on the back of the book's own sheet: there is nothing to add.");
     return;
   }
-  writer.say(fmt::format("From pile {}. {} {}.{}", piles_of(part),
-                         piece.is_boards() ? "They" : "It", goes_in_words(piece),
-                         part.in_a_copy() > 1 ? fmt::format(" Each copy gets {}.", part.in_a_copy())
-                                              : std::string()));
+  const bool later = *piece.goes == Goes::loose && laid_in_later(writer.edition());
+  writer.say(fmt::format(
+      "From pile {}. {} {}.{}", piles_of(part), piece.is_boards() ? "They" : "It",
+      later ? "is laid into the copy later, at a step of its own" : goes_in_words(piece),
+      part.in_a_copy() > 1 ? fmt::format(" Each copy gets {}.", part.in_a_copy()) : std::string()));
   if (piece.only)
     writer.say(fmt::format("Only {} {} it.", copies_words(writer.edition(), **piece.only),
                            copies_of(writer.edition(), **piece.only).good == 1 ? "has" : "have"));
@@ -203,7 +211,9 @@ void tell_pieces(GuideWriter &writer, bool bound, const CutBefore &cut) {
       these.push_back(&part);
   if (these.empty())
     return;
-  writer.step(bound ? "Add what is bound with it" : "Add the pieces");
+  writer.step(bound                             ? "Add what is bound with it"
+              : laid_in_later(writer.edition()) ? "Make the pieces"
+                                                : "Add the pieces");
   for (const CopyPart *part : these)
     tell_piece(writer, *part, cut);
 }

@@ -189,9 +189,11 @@ std::string lying_words(const Making &making) {
 void tell_spares(GuideWriter &writer) {
   const Run &run = *writer.edition().run;
   if (run.spare > 0)
-    writer.say(fmt::format("Make {}, no more. The spare sheets stay loose in their piles until the "
-                           "end: from them comes a new sheet for whatever is spoilt on the way.",
-                           runs_words(writer.edition())));
+    writer.say(fmt::format(
+        "Make {}, no more. The spare sheets stay loose in their piles until the "
+        "end: from them comes a new sheet for whatever is spoilt on the way. Where your "
+        "first copy is made already, each pile has one sheet less.",
+        runs_words(writer.edition())));
 }
 
 // " Of the numbers, plain has 1 to 40 and de-luxe 41 to 50: make the copies in this order."
@@ -249,9 +251,10 @@ bool all_of_one_sheet(const std::vector<Pass> &passes) {
 std::string files_words(const Making &making) {
   if (all_of_one_sheet(making.passes))
     return "";
-  return " A file for several piles has a sheet for each of them. With sorting switched off "
-         "(uncollated) all sheets of the first come out together, then those of the next: part "
-         "them into their piles where the sheet changes, and count each.";
+  return " A file for several piles has a sheet for each of them. Switch sorting off (uncollated): "
+         "then "
+         "all sheets of the first come out together, then those of the next. Part them into their "
+         "piles where the sheet changes, and count each.";
 }
 
 bool any_two_sided(const Making &making) {
@@ -266,8 +269,8 @@ std::string settings_words(const Making &making) {
          (any_two_sided(making)
               ? "; both sides, turned over the edge that the table names (printers call it "
                 "flipping "
-                "on the short or on the long edge). Choose nothing else: the backs lie in the "
-                "files as that edge needs them."
+                "on the short or on the long edge). Turn nothing else: the backs lie in the files "
+                "as that edge needs them."
               : "; one side.");
 }
 
@@ -285,7 +288,7 @@ std::string first_print_words() {
   return "First print each file once, and hold the sheets against the pictures of the next step: "
          "the right page behind the right page, heads as they are drawn, nothing cut off. Make "
          "your first whole copy of them, through all steps, and only then print the others. A shop "
-         "prints by ticket.pdf: have it print one of each first, too.";
+         "prints by ticket.pdf.";
 }
 
 } // namespace
@@ -299,8 +302,9 @@ void tell_printing(GuideWriter &writer) {
   writer.say(settings_words(making) + files_words(making));
   writer.leaflet.add(passes_table(making));
   if (any_card(making))
-    writer.remark("Card goes through a printer one sheet at a time, by the straightest way that it "
-                  "has, if it takes card at all: look into its book, or have a shop print it.");
+    writer.remark(
+        "Card goes through a printer sheet by sheet, by its straightest way, if it takes card "
+        "at all: see its book, or have a shop print it.");
   for (const Pass &pass : making.passes)
     if (pass.numbered)
       writer.say(numbered_words(making, pass));
@@ -331,13 +335,14 @@ void tell_piles(GuideWriter &writer) {
   const std::vector<Pile> all = piles(writer.making);
   writer.step(all.size() == 1 ? "Look at the pile" : "Lay the piles",
               piles_count(writer.making, all));
-  writer.say(all.size() == 1
-                 ? "All sheets are alike. Turn a sheet like a leaf of a book to see its back as it "
-                   "is drawn."
-                 : fmt::format("Lay a pile of each sheet, from left to right, or in two rows, {}. "
-                               "Turn a sheet like a leaf of a book to see its back as it is "
-                               "drawn.",
-                               lying_words(writer.making)));
+  writer.say(
+      all.size() == 1
+          ? "All sheets are alike. Lay one as its front is drawn, and turn it like a leaf of a "
+            "book: its back lies up as it is drawn."
+          : fmt::format("Lay a pile of each sheet, row by row from left to right, {}. A sheet that "
+                        "is laid as its front is drawn, and then turned like a leaf of a "
+                        "book, has its back up as it is drawn.",
+                        lying_words(writer.making)));
   tell_spares(writer);
   tell_order_of_numbers(writer);
   if (any_numbers_drawn(all, writer.making.imposition))

@@ -54,7 +54,8 @@ inline constexpr std::string_view blade_caution =
 // What is bound is not cut a few sheets at a time.
 inline constexpr std::string_view trim_caution =
     "Cut with a sharp blade along a steel edge, on a mat, fingers behind the edge and off the "
-    "line; many light cuts, never one hard one; the blade is covered when it is laid down.";
+    "line; many light cuts, never one hard one; the blade is covered when it is laid down. At a "
+    "guillotine one person alone works, shown how, with guard and clamp in their place.";
 
 void tell_copy(GuideWriter &writer);      // what it will be, what is needed
 void tell_originals(GuideWriter &writer); // where something is glued on them

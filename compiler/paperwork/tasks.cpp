@@ -162,8 +162,6 @@ std::string_view verb_of(HandKind kind) {
   switch (kind) {
   case HandKind::sticker:
     return "stick";
-  case HandKind::signature:
-    return "sign";
   case HandKind::tip_in:
     return "tip in";
   case HandKind::other:

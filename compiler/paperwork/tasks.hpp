@@ -38,7 +38,7 @@ bool is_on_flat_sheets(const Edition &edition, const MakingTask &task);
 // Numbers and signatures are not put on spares.
 bool on_good_copies_only(const Element &element);
 
-// "stamp", "stick", "sign": what is done, as a verb; empty where only the maker's words say it.
+// "stamp", "stick", "tip in": what is done, as a verb; empty where only the maker's words say it.
 std::string_view verb_of(HandKind kind);
 // "stamp lino moon", "staple"
 std::string task_name(const Making &making, const MakingTask &task);

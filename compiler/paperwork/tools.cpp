@@ -51,11 +51,17 @@ std::int64_t good_copies(const Edition &edition, const std::optional<Known<std::
 }
 
 std::string stapler(const Edition &edition, const FinishStep &step) {
-  return fmt::format("a long-arm stapler that reaches {} or more, {} staples with {} legs, and a "
-                     "few more",
-                     written(edition.size->width, edition.ruler),
-                     good_copies(edition, step.work.only) * step.staples,
-                     written(step.leg, edition.ruler));
+  return fmt::format(
+      "a long-arm stapler (reach {} or more), {} staples with {} legs, and a few more",
+      written(edition.size->width, edition.ruler),
+      good_copies(edition, step.work.only) * step.staples, written(step.leg, edition.ruler));
+}
+
+// A piece is printed, and brought by nobody.
+bool adds_a_piece(const Edition &edition, const FinishStep &step) {
+  return std::any_of(edition.pieces.begin(), edition.pieces.end(), [&](const auto &piece) {
+    return step.text.find(piece->name) != std::string::npos;
+  });
 }
 
 // Common practice, no source: what these steps are done with at a table. What several steps need is
@@ -79,10 +85,14 @@ std::string tool_of(const Edition &edition, const FinishStep &step) {
   case StepKind::press:
     return "two clean boards and a weight";
   case StepKind::add:
-    return step.text.empty() ? "what is laid in" : "to lay in: " + harmless(step.text);
+    return adds_a_piece(edition, step) ? ""
+           : step.text.empty()         ? "what is laid in"
+                                       : "to lay in: " + harmless(step.text);
   case StepKind::pack:
-    return step.text.empty() ? "something to pack the copies in"
-                             : "for packing: " + harmless(step.text);
+    return step.text.empty()
+               ? "something to pack the copies in"
+               : fmt::format("for packing, {} times: {}", good_copies(edition, step.work.only),
+                             harmless(step.text));
   default:
     return "";
   }
@@ -90,15 +100,15 @@ std::string tool_of(const Edition &edition, const FinishStep &step) {
 
 std::string stickers(const Edition &edition, const Element &element) {
   const auto &hand = std::get<Hand>(element.what);
-  return fmt::format("{} stickers ({}), and a few more", good_copies(edition, element.work.only),
-                     harmless(hand.text));
+  return fmt::format("stickers ({}): {}, and a few more", harmless(hand.text),
+                     good_copies(edition, element.work.only));
 }
 
 std::string tool_of(const Edition &edition, const Element &element, const Hand &hand) {
   const std::string text = harmless(hand.text);
   switch (hand.kind) {
   case HandKind::stamp:
-    return fmt::format("the stamp ({}), ready made, and an ink pad", text);
+    return fmt::format("the stamp ({}) and an ink pad", text.substr(0, text.find(',')));
   case HandKind::sticker:
     return stickers(edition, element);
   case HandKind::signature:
@@ -133,11 +143,11 @@ void add_for_folds(const Edition &edition, std::vector<std::string> &tools) {
                                : crease       ? "to crease"
                                               : "to fold"));
   if (crease)
-    add_new(tools, "something that gives, to crease on: a cutting mat, or some sheets of paper");
+    add_new(tools, "something soft to crease on: a mat, or some paper");
 }
 
 std::string ruler_words(const Edition &edition, bool cuts) {
-  return fmt::format("a {}rule marked in {}, and a soft pencil", cuts ? "steel " : "",
+  return fmt::format("a {}rule marked in {}, a soft pencil and an eraser", cuts ? "steel " : "",
                      edition.ruler == Ruler::inches ? "thirty-seconds of an inch" : "millimetres");
 }
 
@@ -153,7 +163,9 @@ void add_for_cuts(const Edition &edition, std::vector<std::string> &tools) {
   const bool slit = !edition.folding->slits.empty();
   if (whole || slit)
     add_new(tools, fmt::format("a sharp knife and a cutting mat{}",
-                               slit ? ", for the slit" : ", or a guillotine"));
+                               slit                 ? ", for the slit"
+                               : has_masks(edition) ? "; a guillotine, if there is one"
+                                                    : ", or a guillotine"));
   add_new(tools, ruler_words(edition, whole || slit || has_step(edition, StepKind::crease)));
   if (trim || has_masks(edition))
     add_new(tools, fmt::format("stiff card for {}, and a set square",
@@ -181,14 +193,16 @@ std::vector<std::string> tools_words(const Edition &edition) {
   for (const FinishStep &step : edition.finish)
     add_new(tools, tool_of(edition, step));
   if (has_step(edition, StepKind::staple))
-    add_new(tools, "two clips or pegs, to hold sheets while they are stapled");
+    for (const std::string_view tool :
+         {"without it: a stapler that opens flat, and a soft board", "two clips or pegs"})
+      add_new(tools, std::string(tool));
   if (is_glued(edition))
     add_new(tools, "glue for paper (PVA or a glue stick) and a narrow brush");
   for (const Element &element : edition.elements)
     if (const auto *hand = std::get_if<Hand>(&element.what))
       add_new(tools, tool_of(edition, element, *hand));
   if (std::any_of(edition.elements.begin(), edition.elements.end(), is_gummed))
-    add_new(tools, "a damp sponge or cloth, to wet what is gummed");
+    add_new(tools, "a damp sponge or cloth, for what is gummed");
   if (has_waste(edition))
     add_new(tools, "waste paper, to lay under and between");
   return tools;

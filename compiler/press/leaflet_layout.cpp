@@ -22,9 +22,10 @@ public:
   std::vector<LeafletPage> lay() {
     std::size_t whole_to = 0; // past what is kept together
     for (std::size_t i = 0; i < leaflet_.blocks.size(); ++i) {
-      if (const auto *head = std::get_if<Headline>(&leaflet_.blocks[i]); head && head->whole)
-        whole_to = end_of_step(i);
       const std::size_t end = end_of_part(i);
+      if (const auto *head = std::get_if<Headline>(&leaflet_.blocks[i]);
+          head && (head->whole || is_short(i, end)))
+        whole_to = end;
       if (auto whole = step_beside(std::span(leaflet_.blocks).subspan(i, end - i), band(),
                                    room_left(), type_);
           whole && whole->height <= bottom() - edge) {
@@ -72,21 +73,6 @@ private:
     return left;
   }
 
-  // Past the last block of what a headline stands over.
-  std::size_t end_of_step(std::size_t begin) const {
-    const auto *over = std::get_if<Headline>(&leaflet_.blocks[begin]);
-    if (over == nullptr)
-      return begin + 1;
-    const auto ends = [&](const LeafletBlock &block) {
-      const auto *head = std::get_if<Headline>(&block);
-      return std::holds_alternative<NewPage>(block) ||
-             (head != nullptr && head->level <= over->level);
-    };
-    const auto from = leaflet_.blocks.begin() + static_cast<std::ptrdiff_t>(begin);
-    return static_cast<std::size_t>(std::find_if(from + 1, leaflet_.blocks.end(), ends) -
-                                    leaflet_.blocks.begin());
-  }
-
   // Up to the next headline, of whatever level.
   std::size_t end_of_part(std::size_t begin) const {
     if (!std::holds_alternative<Headline>(leaflet_.blocks[begin]))
@@ -97,6 +83,27 @@ private:
            !std::holds_alternative<NewPage>(leaflet_.blocks[end]))
       ++end;
     return end;
+  }
+
+  // A few words under a headline, which nobody wants to turn a page in.
+  bool is_short(std::size_t begin, std::size_t end) const {
+    constexpr std::size_t most = 6;
+    const auto from = leaflet_.blocks.begin() + static_cast<std::ptrdiff_t>(begin + 1);
+    const auto to = leaflet_.blocks.begin() + static_cast<std::ptrdiff_t>(end);
+    return end - begin <= most && std::all_of(from, to, [](const LeafletBlock &block) {
+             return std::holds_alternative<Passage>(block) || std::holds_alternative<Care>(block);
+           });
+  }
+
+  // In a part that says what to take care of, from which none of it is parted.
+  bool is_careful(std::size_t block) const {
+    std::size_t begin = block;
+    while (begin > 0 && !std::holds_alternative<Headline>(leaflet_.blocks[begin]))
+      --begin;
+    const auto from = leaflet_.blocks.begin() + static_cast<std::ptrdiff_t>(begin);
+    const auto to = leaflet_.blocks.begin() + static_cast<std::ptrdiff_t>(end_of_part(begin));
+    return std::any_of(from, to,
+                       [](const LeafletBlock &of) { return std::holds_alternative<Care>(of); });
   }
 
   // Words before more words, a table or a picture that they speak of; anything before a remark; and
@@ -110,8 +117,9 @@ private:
     if (std::holds_alternative<Care>(leaflet_.blocks[block]))
       return !std::holds_alternative<Headline>(next) && !std::holds_alternative<NewPage>(next);
     return std::holds_alternative<Passage>(leaflet_.blocks[block]) &&
-           (std::holds_alternative<Passage>(next) || std::holds_alternative<Table>(next) ||
-            std::holds_alternative<Pictures>(next) || std::holds_alternative<Checklist>(next));
+           ((std::holds_alternative<Passage>(next) && is_careful(block)) ||
+            std::holds_alternative<Table>(next) || std::holds_alternative<Pictures>(next) ||
+            std::holds_alternative<Checklist>(next));
   }
 
   Band band() const {
