@@ -40,7 +40,7 @@ void tell_plan(GuideWriter &writer) {
   tell_evening(writer.making, PlanReader::at_the_table, plan);
   if (plan.blocks.empty())
     return;
-  writer.leaflet.add(Headline{"The evening, planned", 1, {}});
+  writer.leaflet.add(Headline{"The evening, planned", 1, {}, true});
   for (LeafletBlock &block : plan.blocks)
     writer.leaflet.blocks.push_back(std::move(block));
 }

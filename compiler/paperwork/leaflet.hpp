@@ -91,7 +91,7 @@ struct Headline {
   std::string text;
   int level = 1;       // 1 to 3
   std::string number;  // of a step, set beside it
-  bool whole = false;  // what stands below it keeps to one page, where one holds it
+  bool whole = false;  // what stands below it, up to the next, keeps to one page that holds it
   std::string count{}; // how many of what this is done to: "53 sheets: 50 copies and 3 spare"
 };
 struct Passage {

@@ -90,8 +90,11 @@ private:
     constexpr std::size_t most = 6;
     const auto from = leaflet_.blocks.begin() + static_cast<std::ptrdiff_t>(begin + 1);
     const auto to = leaflet_.blocks.begin() + static_cast<std::ptrdiff_t>(end);
-    return end - begin <= most && std::all_of(from, to, [](const LeafletBlock &block) {
-             return std::holds_alternative<Passage>(block) || std::holds_alternative<Care>(block);
+    return end - begin > 1 && end - begin <= most &&
+           std::all_of(from, to, [](const LeafletBlock &block) {
+             const auto *pictures = std::get_if<Pictures>(&block);
+             return std::holds_alternative<Passage>(block) || std::holds_alternative<Care>(block) ||
+                    (pictures != nullptr && pictures->wide);
            });
   }
 
