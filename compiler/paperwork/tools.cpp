@@ -194,7 +194,7 @@ std::vector<std::string> tools_words(const Edition &edition) {
     add_new(tools, tool_of(edition, step));
   if (has_step(edition, StepKind::staple))
     for (const std::string_view tool :
-         {"without it: a stapler that opens flat, and a soft board", "two clips or pegs"})
+         {"without a long arm: a stapler that opens flat, a soft board", "two clips or pegs"})
       add_new(tools, std::string(tool));
   if (is_glued(edition))
     add_new(tools, "glue for paper (PVA or a glue stick) and a narrow brush");
