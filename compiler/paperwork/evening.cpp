@@ -3,6 +3,7 @@
 #include "edition/copy_numbers.hpp"
 
 #include <algorithm>
+#include <numeric>
 #include <optional>
 
 namespace bodkin::paperwork {
@@ -13,6 +14,31 @@ constexpr std::int64_t most_batches = 4;
 
 std::int64_t batch_size(std::int64_t copies) {
   return std::max<std::int64_t>(1, (copies + most_batches - 1) / most_batches);
+}
+
+std::int64_t copies_of_run(const WorkOfTask &work, std::size_t run) {
+  if (work.of_run.empty())
+    return run == 0 ? work.copies : 0;
+  return run < work.of_run.size() ? work.of_run[run] : 0;
+}
+
+// No batch has copies of two runs, so that what is done for one alone is done to whole batches.
+std::vector<PlanBatch> batches_of(const std::vector<WorkOfTask> &works) {
+  std::vector<std::int64_t> runs(1);
+  for (const WorkOfTask &work : works) {
+    runs.resize(std::max(runs.size(), work.of_run.size()));
+    for (std::size_t run = 0; run < runs.size(); ++run)
+      runs[run] = std::max(runs[run], copies_of_run(work, run));
+  }
+  const std::int64_t most = batch_size(std::accumulate(runs.begin(), runs.end(), std::int64_t{0}));
+  std::vector<PlanBatch> batches;
+  for (std::size_t run = 0; run < runs.size(); ++run) {
+    const std::int64_t number = (runs[run] + most - 1) / most;
+    const std::int64_t size = number == 0 ? 1 : (runs[run] + number - 1) / number;
+    for (std::int64_t first = 0; first < runs[run]; first += size)
+      batches.push_back({run, first, std::min(size, runs[run] - first)});
+  }
+  return batches;
 }
 
 // Work of one task on one batch, or its making ready.
@@ -29,9 +55,8 @@ public:
       : works_(works), free_at_(static_cast<std::size_t>(hands), 0), tool_free_(works.size(), 0),
         ready_(works.size(), 0) {
     evening_.hands = hands;
-    for (const WorkOfTask &work : works)
-      copies_ = std::max(copies_, work.copies);
-    batches_ = copies_ == 0 ? 0 : (copies_ + batch_size(copies_) - 1) / batch_size(copies_);
+    evening_.batches = batches_of(works);
+    batches_ = static_cast<std::int64_t>(evening_.batches.size());
     done_.assign(works.size(), std::vector<std::int64_t>(static_cast<std::size_t>(batches_), 0));
     next_.assign(works.size(), 0);
     made_ready_.assign(works.size(), false);
@@ -53,21 +78,29 @@ public:
 
 private:
   std::int64_t copies_in(std::size_t task, std::int64_t batch) const {
-    const std::int64_t size = batch_size(copies_);
-    return std::clamp<std::int64_t>(works_[task].copies - batch * size, 0, size);
+    return paperwork::copies_in(works_[task], evening_.batches[static_cast<std::size_t>(batch)]);
+  }
+
+  // The step before has done with this batch, as far as it is planned; or with all of them.
+  bool is_reached(std::size_t task, std::int64_t batch) const {
+    return task == 0 || next_[task - 1] > (works_[task].after_all ? batches_ - 1 : batch);
+  }
+
+  std::int64_t reached_at(std::size_t task, std::int64_t batch) const {
+    const std::vector<std::int64_t> &before = done_[task - 1];
+    return works_[task].after_all ? *std::max_element(before.begin(), before.end())
+                                  : before[static_cast<std::size_t>(batch)];
   }
 
   std::optional<Job> next_of(std::size_t task) const {
     if (!made_ready_[task])
       return Job{task, -1, 0, works_[task].once, 0};
     const std::int64_t batch = next_[task];
-    if (batch >= batches_)
-      return std::nullopt;
-    // The step before has done with this batch, as far as it is planned.
-    if (task > 0 && next_[task - 1] <= batch)
+    if (batch >= batches_ || !is_reached(task, batch))
       return std::nullopt;
     const std::int64_t copies = copies_in(task, batch);
-    return Job{task, batch, copies, works_[task].each * copies, works_[task].waits};
+    return Job{task, batch, copies, works_[task].each * copies,
+               copies > 0 ? works_[task].waits : 0};
   }
 
   std::int64_t can_begin(const Job &job) const {
@@ -75,7 +108,7 @@ private:
     if (job.batch >= 0) {
       at = std::max(ready_[job.task], tool_free_[job.task]);
       if (job.task > 0)
-        at = std::max(at, done_[job.task - 1][static_cast<std::size_t>(job.batch)]);
+        at = std::max(at, reached_at(job.task, job.batch));
     }
     if (job.takes == 0)
       return at;
@@ -112,7 +145,8 @@ private:
     if (job.takes > 0) {
       const int hand = hand_for(job, begin);
       free_at_[static_cast<std::size_t>(hand)] = end;
-      add({hand, job.task, begin, end, job.copies});
+      const auto batch = static_cast<std::size_t>(std::max<std::int64_t>(job.batch, 0));
+      add({hand, job.task, begin, end, job.copies, batch, batch});
     }
     if (job.batch < 0) {
       made_ready_[job.task] = true;
@@ -150,6 +184,7 @@ private:
           (earlier->copies > 0) == (stretch.copies > 0)) {
         earlier->end = stretch.end;
         earlier->copies += stretch.copies;
+        earlier->to_batch = stretch.to_batch;
         return;
       }
       break;
@@ -158,7 +193,7 @@ private:
   }
 
   const std::vector<WorkOfTask> &works_;
-  std::int64_t copies_ = 0, batches_ = 0;
+  std::int64_t batches_ = 0;
   std::vector<std::int64_t> free_at_, tool_free_, ready_;
   std::vector<std::vector<std::int64_t>> done_; // by task and batch
   std::vector<std::int64_t> next_;              // batch, by task
@@ -182,6 +217,36 @@ bool good_copies_only(const Making &making, const MakingTask &task) {
   return !task.step && on_good_copies_only(making.edition[task.element]);
 }
 
+std::int64_t copies_done(const Making &making, const MakingTask &task,
+                         std::optional<std::uint32_t> run) {
+  const CopiesCounted copies = copies_of(making.edition, run);
+  return is_on_flat_sheets(making.edition, task) ? copies.all() : copies.good;
+}
+
+void count_copies(const Making &making, const MakingTask &task, WorkOfTask &work) {
+  work.copies = copies_done(making, task, task.only);
+  for (std::uint32_t run = 0; run < making.edition.runs.size(); ++run)
+    work.of_run.push_back(!task.only || *task.only == run ? copies_done(making, task, run) : 0);
+}
+
+// Of each run that the work is done on, one copy.
+void take_first_copies(WorkOfTask &work) {
+  for (std::int64_t &copies : work.of_run)
+    if (copies > 0) {
+      --copies;
+      --work.copies;
+    }
+  if (work.of_run.empty() && work.copies > 0)
+    --work.copies;
+  work.once = 0;
+}
+
+std::int64_t total(const std::vector<WorkOfTask> &works) {
+  return std::accumulate(
+      works.begin(), works.end(), std::int64_t{0},
+      [](std::int64_t sum, const WorkOfTask &work) { return sum + work.total(); });
+}
+
 } // namespace
 
 std::vector<WorkOfTask> works(const Making &making) {
@@ -192,8 +257,9 @@ std::vector<WorkOfTask> works(const Making &making) {
     work.drying = drying_after(making, tasks, task);
     work.waits = work.drying == Drying::ink ? ink_dries.milliseconds : 0;
     work.name = task_name(making, task);
-    const CopiesCounted copies = copies_of(making.edition, task.only);
-    work.copies = good_copies_only(making, task) ? copies.good : copies.all();
+    count_copies(making, task, work);
+    work.on_sheets = is_on_flat_sheets(making.edition, task);
+    work.after_all = good_copies_only(making, task) && !is_on_flat_sheets(making.edition, task);
     if (task.step)
       work.waits = making.edition.finish[*task.step].waits.milliseconds;
     if (const Takes *takes = takes_of(work_of(making, task))) {
@@ -212,6 +278,35 @@ std::vector<WorkOfTask> works(const Making &making) {
 
 Evening plan_evening(const std::vector<WorkOfTask> &works, int hands) {
   return Scheduler(works, hands).plan();
+}
+
+std::int64_t copies_in(const WorkOfTask &work, const PlanBatch &batch) {
+  return std::clamp<std::int64_t>(copies_of_run(work, batch.run) - batch.first, 0, batch.copies);
+}
+
+std::vector<WorkOfTask> without_first_copies(std::vector<WorkOfTask> works) {
+  constexpr std::int64_t few = 3; // of so few, each is as much the first as the others
+  if (std::any_of(works.begin(), works.end(),
+                  [](const WorkOfTask &work) { return work.copies > few; }))
+    std::for_each(works.begin(), works.end(), take_first_copies);
+  return works;
+}
+
+Evening plan_from_first_copy(const std::vector<WorkOfTask> &works, int hands) {
+  const std::vector<WorkOfTask> others = without_first_copies(works);
+  Evening evening = plan_evening(others, hands);
+  const std::int64_t first = evening.first_copy = total(works) - total(others);
+  for (Stretch &stretch : evening.stretches) {
+    stretch.begin += first;
+    stretch.end += first;
+  }
+  for (Waiting &waiting : evening.waits) {
+    waiting.begin += first;
+    waiting.end += first;
+  }
+  evening.hands_free += first;
+  evening.ends += first;
+  return evening;
 }
 
 } // namespace bodkin::paperwork

@@ -1,6 +1,8 @@
 // The plan of an evening in words and tables.
 #include "paperwork/evening.hpp"
 
+#include "problems/characters.hpp"
+
 #include <algorithm>
 #include <fmt/format.h>
 
@@ -8,6 +10,7 @@ namespace bodkin::paperwork {
 namespace {
 
 constexpr int most_hands = 3;
+constexpr std::int64_t told_from = 30'000; // a shorter time is none on a clock of minutes
 
 std::string spoken_time(std::int64_t milliseconds) { return written(Duration{milliseconds}); }
 
@@ -30,27 +33,12 @@ Table work_table(const std::vector<WorkOfTask> &all) {
     table.rows.push_back({work.name, only_waits(work) ? "" : std::to_string(work.copies),
                           work.each > 0 ? spoken_time(work.each) : "",
                           work.once > 0 ? spoken_time(work.once) : "",
-                          work.timed         ? spoken_time(work.total())
+                          work.timed         ? about_so_long(work.total())
                           : only_waits(work) ? ""
                                              : "not said",
                           work.drying == Drying::label ? "till dry"
                           : work.waits > 0             ? spoken_time(work.waits)
                                                        : ""});
-  return table;
-}
-
-// Columns with nothing in them say nothing.
-Table without_empty_columns(Table table) {
-  for (std::size_t column = table.heads.size(); column-- > 0;) {
-    if (!std::all_of(table.rows.begin(), table.rows.end(),
-                     [&](const auto &row) { return row[column].empty(); }))
-      continue;
-    const auto at = static_cast<std::ptrdiff_t>(column);
-    table.heads.erase(table.heads.begin() + at);
-    table.figures.erase(table.figures.begin() + at);
-    for (auto &row : table.rows)
-      row.erase(row.begin() + at);
-  }
   return table;
 }
 
@@ -64,6 +52,11 @@ bool goes_straight(const Evening &evening, const std::vector<WorkOfTask> &all) {
              [](const Stretch &one, const Stretch &other) { return one.task < other.task; });
 }
 
+std::string first_copy_words(const Evening &evening) {
+  const bool several = !evening.batches.empty() && evening.batches.back().run > 0;
+  return several ? "One whole copy of each kind, all steps" : "One whole copy, all steps";
+}
+
 // The plan of one pair of hands then needs no table of its own.
 void add_hours(Table &table, const Evening &evening) {
   table.heads.insert(table.heads.end(), {"alone, from", "to"});
@@ -75,6 +68,13 @@ void add_hours(Table &table, const Evening &evening) {
     row[row.size() - 2] = clock(stretch.begin);
     row[row.size() - 1] = clock(stretch.end);
   }
+  if (evening.first_copy < told_from)
+    return;
+  std::vector<std::string> row(table.heads.size());
+  row.front() = first_copy_words(evening);
+  row[row.size() - 2] = clock(0);
+  row[row.size() - 1] = clock(evening.first_copy);
+  table.rows.insert(table.rows.begin(), std::move(row));
 }
 
 std::string hands_words(int hands) {
@@ -103,17 +103,64 @@ std::string short_name(const std::vector<WorkOfTask> &all, std::size_t task) {
   return alike == 1 ? begins + alone : name;
 }
 
-std::string turn_words(const Turn &turn, const std::vector<WorkOfTask> &all) {
+std::string letter_of(std::size_t batch) {
+  return batch < 26 ? std::string(1, static_cast<char>('A' + batch)) : std::to_string(batch + 1);
+}
+
+bool takes_all(const Turn &turn, const Evening &evening) {
+  return turn.from_batch == 0 && turn.to_batch + 1 == evening.batches.size();
+}
+
+// "A", "A and B", "A to D".
+std::string batches_words(const Turn &turn) {
+  const std::size_t more = turn.to_batch - turn.from_batch;
+  return letter_of(turn.from_batch) + (more == 0   ? ""
+                                       : more == 1 ? " and " + letter_of(turn.to_batch)
+                                                   : " to " + letter_of(turn.to_batch));
+}
+
+std::string turn_words(const Turn &turn, const Evening &evening,
+                       const std::vector<WorkOfTask> &all) {
   if (turn.copies == 0)
     return fmt::format("Make ready: {}, to {}", short_name(all, turn.tasks.front()),
                        clock(turn.end));
   std::string text;
   for (const std::size_t task : turn.tasks)
     text += (text.empty() ? "" : ", then ") + short_name(all, task);
-  text += ": " + counted(turn.copies, "copy", "copies");
+  text += ": " + (takes_all(turn, evening) ? all[turn.tasks.front()].on_sheets
+                                                 ? counted(turn.copies, "sheet", "sheets")
+                                                 : counted(turn.copies, "copy", "copies")
+                                           : batches_words(turn));
   if (turn.at_once > 0)
-    text += fmt::format(", {} at a time", turn.at_once);
+    text += ", one after the other";
+  if (all[turn.tasks.front()].after_all)
+    text += ", checked before";
   return with_capital(fmt::format("{}, to {}", text, clock(turn.end)));
+}
+
+// Plans name batches by letters where somebody takes less than all.
+bool names_batches(const Evening &evening) {
+  for (int hand = 0; hand < evening.hands; ++hand)
+    for (const Turn &turn : turns_of(evening, hand))
+      if (turn.copies > 0 && !takes_all(turn, evening))
+        return true;
+  return false;
+}
+
+// "A: 14 plain, B: 10 de-luxe"; sheets of spares are in no batch of copies.
+std::string batches_told(const Edition &edition, const Evening &evening,
+                         const std::vector<WorkOfTask> &all) {
+  std::string text;
+  for (std::size_t i = 0; i < evening.batches.size(); ++i) {
+    const PlanBatch &batch = evening.batches[i];
+    std::int64_t copies = batch.copies;
+    for (const WorkOfTask &work : all)
+      if (const std::int64_t in = copies_in(work, batch); in > 0)
+        copies = std::min(copies, in);
+    text += fmt::format("{}{}: {}{}", text.empty() ? "" : ", ", letter_of(i), copies,
+                        edition.runs.empty() ? "" : " " + harmless(edition.runs[batch.run].name));
+  }
+  return text;
 }
 
 struct PlanCell {
@@ -126,17 +173,21 @@ struct PlanCell {
 Table plan_table(const Evening &evening, const std::vector<WorkOfTask> &all) {
   Table table{{"at"}, {}, {true}};
   std::vector<PlanCell> cells;
+  if (evening.first_copy >= told_from)
+    cells.push_back(
+        {0, 1, fmt::format("{}, to {}", first_copy_words(evening), clock(evening.first_copy))});
   for (int hand = 0; hand < evening.hands; ++hand) {
     table.heads.push_back(head_of_hand(evening, hand));
     for (const Turn &turn : turns_of(evening, hand))
-      cells.push_back({turn.begin, table.heads.size() - 1, turn_words(turn, all)});
+      cells.push_back({turn.begin, table.heads.size() - 1, turn_words(turn, evening, all)});
   }
   if (!evening.waits.empty())
-    table.heads.emplace_back("dries or lies");
+    table.heads.emplace_back("meanwhile waits");
   for (const Waiting &waiting : evening.waits)
     cells.push_back({waiting.begin, table.heads.size() - 1,
-                     with_capital(fmt::format("{}, to {}", short_name(all, waiting.task),
-                                              clock(waiting.end)))});
+                     with_capital(fmt::format(
+                         "{}: {} each batch, the last to {}", short_name(all, waiting.task),
+                         spoken_time(all[waiting.task].waits), clock(waiting.end)))});
   std::stable_sort(cells.begin(), cells.end(),
                    [](const PlanCell &one, const PlanCell &other) { return one.at < other.at; });
   for (PlanCell &cell : cells) {
@@ -148,38 +199,66 @@ Table plan_table(const Evening &evening, const std::vector<WorkOfTask> &all) {
   return table;
 }
 
+std::int64_t untimed(const std::vector<WorkOfTask> &all) {
+  return std::count_if(all.begin(), all.end(),
+                       [](const WorkOfTask &work) { return !work.timed && !only_waits(work); });
+}
+
+// Hours of half the work would be taken for those of the evening.
+bool can_be_planned(const std::vector<WorkOfTask> &all) {
+  return 2 * untimed(all) < static_cast<std::int64_t>(all.size());
+}
+
 void tell_ends(Leaflet &leaflet, const std::vector<WorkOfTask> &all) {
   std::int64_t sum = 0;
   for (const WorkOfTask &work : all)
     sum += work.total();
-  std::string text = fmt::format("{} of work in all.", spoken_time(sum));
-  for (int hands = 1; hands <= most_hands; ++hands) {
-    const Evening evening = plan_evening(all, hands);
+  std::string text = fmt::format("{} of work in all", about_so_long(sum));
+  text += untimed(all) > 0 ? ", without that whose time is not said." : ".";
+  for (int hands = 1; can_be_planned(all) && hands <= most_hands; ++hands) {
+    const Evening evening = plan_from_first_copy(all, hands);
     text += fmt::format(" {} {} done after {}", hands_words(hands), hands == 1 ? "is" : "are",
-                        spoken_time(evening.hands_free));
+                        about_so_long(evening.hands_free));
     text += evening.ends > evening.hands_free
-                ? fmt::format(", all ready after {}.", spoken_time(evening.ends))
+                ? fmt::format(", all ready after {}.", about_so_long(evening.ends))
                 : ".";
   }
+  text += " Printing, making ready, checking, rests and clearing up come on top, and a first copy "
+          "takes longer than these times say.";
   leaflet.add(Passage{{}, text, false});
+}
+
+// For one copy that is made again, of sheets that have been worked on while they were flat.
+std::int64_t made_again(const Making &making, const std::vector<WorkOfTask> &all) {
+  const std::vector<MakingTask> tasks = tasks_in_order(making);
+  std::int64_t sum = 0;
+  for (std::size_t i = 0; i < tasks.size(); ++i)
+    if (!is_on_flat_sheets(making.edition, tasks[i]) && !all[i].after_all)
+      sum += all[i].each;
+  return sum;
 }
 
 // What these figures take for granted, in one small passage.
 class TakenForGranted {
 public:
-  TakenForGranted(const Edition &edition, const std::vector<WorkOfTask> &all) {
+  TakenForGranted(const Making &making, const std::vector<WorkOfTask> &all, PlanReader reader) {
+    const bool maker = reader == PlanReader::maker;
     const auto any = [&](auto is) { return std::any_of(all.begin(), all.end(), is); };
-    if (any([](const WorkOfTask &work) { return !work.timed && !only_waits(work); }))
+    if (maker && untimed(all) > 0)
       say("Work whose time the edition does not say is left out of these sums; `takes` says it.");
     if (any([](const WorkOfTask &work) { return work.drying == Drying::ink; }))
-      say(fmt::format("A stamp's ink is given {} to dry, as uncoated paper takes it; a line `dry` "
-                      "under `finish` in the manuscript sets another time.",
-                      spoken_time(ink_dries.milliseconds)));
+      say(fmt::format("A stamp's ink is given {} to dry, as bare uncoated paper takes it{}",
+                      spoken_time(ink_dries.milliseconds),
+                      maker ? "; a line `dry` under `finish` in the manuscript sets another time."
+                            : "; where it lies on print it takes longer."));
     if (any([](const WorkOfTask &work) { return work.drying == Drying::label; }))
-      say("Glue, spray and colours dry as long as their labels say; `dry 20 min` in `finish` puts "
-          "it into this plan.");
-    if (edition.run->spare > 0)
-      say("Times allow for every spare to be needed.");
+      say(maker ? "Glue, spray and colours dry as long as their labels say; `dry 20 min` in "
+                  "`finish` puts it into this plan."
+                : "Glue, spray and colours dry as long as their labels say: that time is not in "
+                  "this plan.");
+    if (const std::int64_t again = made_again(making, all);
+        making.edition.run->spare > 0 && again > 0)
+      say(fmt::format("Each spoilt copy that is made again takes {} more.", about_so_long(again)));
   }
   void say(std::string_view sentence) { text_.append(text_.empty() ? "" : " ").append(sentence); }
   void tell(Leaflet &leaflet) const {
@@ -191,39 +270,59 @@ private:
   std::string text_;
 };
 
+void tell_hands(const Making &making, int hands, const std::vector<WorkOfTask> &all,
+                Leaflet &leaflet) {
+  const Evening evening = plan_from_first_copy(all, hands);
+  leaflet.add(Headline{hands_words(hands), 3, {}, true});
+  if (names_batches(evening))
+    leaflet.add(
+        Passage{{},
+                fmt::format("{} go from step to step in batches, each a heap of its own: {}.",
+                            evening.first_copy > 0 ? "The other copies" : "Copies",
+                            batches_told(making.edition, evening, without_first_copies(all))),
+                false});
+  leaflet.add(plan_table(evening, all));
+}
+
 } // namespace
 
-void tell_evening(const Making &making, Leaflet &leaflet) {
+std::string about_so_long(std::int64_t milliseconds) {
+  constexpr std::int64_t minute = 60'000;
+  const std::int64_t rounded =
+      milliseconds < minute ? milliseconds : (milliseconds + minute / 2) / minute * minute;
+  return spoken_time(rounded);
+}
+
+void tell_evening(const Making &making, PlanReader reader, Leaflet &leaflet) {
   const std::vector<WorkOfTask> all = works(making);
   const auto timed =
       std::count_if(all.begin(), all.end(), [](const WorkOfTask &work) { return work.timed; });
   if (timed == 0)
     return;
-  const Evening alone = plan_evening(all, 1);
-  const bool straight = timed > 1 && goes_straight(alone, all);
+  const Evening alone = plan_from_first_copy(all, 1);
+  const bool planned = timed > 1 && can_be_planned(all);
+  const bool straight = planned && goes_straight(alone, all);
   Table table = work_table(all);
   if (straight)
     add_hours(table, alone);
   leaflet.add(without_empty_columns(std::move(table)));
   tell_ends(leaflet, all);
-  TakenForGranted granted(making.edition, all);
-  if (timed < 2)
+  TakenForGranted granted(making, all, reader);
+  if (!planned)
     return granted.tell(leaflet);
-  for (const int hands : {1, 2}) {
-    if (hands == 1 && straight)
-      continue;
-    leaflet.add(Headline{hands_words(hands), 3, {}});
-    leaflet.add(plan_table(plan_evening(all, hands), all));
-  }
-  granted.say("Hours and minutes are from the start. Copies go from step to step in batches; there "
-              "is one of each tool.");
+  granted.say("Hours and minutes are from the start. There is one of each tool.");
+  if (alone.first_copy > 0 && !alone.waits.empty())
+    granted.say("Where the first copy has to dry or to lie, the others are begun meanwhile.");
   granted.tell(leaflet);
+  for (const int hands : {1, 2})
+    if (hands > 1 || !straight)
+      tell_hands(making, hands, all, leaflet);
 }
 
 std::string evening_as_text(const Making &making, int columns) {
   Leaflet leaflet;
   leaflet.add(Headline{"The evening's work", 1, {}});
-  tell_evening(making, leaflet);
+  tell_evening(making, PlanReader::maker, leaflet);
   return leaflet.blocks.size() == 1 ? "" : blocks_as_text(leaflet, columns);
 }
 

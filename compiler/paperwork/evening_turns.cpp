@@ -9,6 +9,13 @@ namespace {
 
 using Stretches = std::span<const Stretch>;
 
+// Whoever follows the plan stands still nowhere within a turn.
+bool without_waiting(Stretches of) {
+  return std::adjacent_find(of.begin(), of.end(), [](const Stretch &one, const Stretch &next) {
+           return next.begin != one.end;
+         }) == of.end();
+}
+
 // Steps on one batch, each after the one before.
 bool is_round(Stretches of) {
   return std::all_of(of.begin(), of.end(),
@@ -28,14 +35,21 @@ std::size_t rounds_of(Stretches of, std::size_t steps) {
   std::size_t rounds = 0;
   for (; (rounds + 1) * steps <= of.size(); ++rounds) {
     const Stretches round = of.subspan(rounds * steps, steps);
-    if (!is_round(round) || !same_steps(round, of.first(steps)))
+    if (!is_round(round) || !same_steps(round, of.first(steps)) ||
+        !without_waiting(of.first((rounds + 1) * steps)))
       break;
   }
   return rounds;
 }
 
 Turn turn_of(Stretches of, std::size_t steps) {
-  Turn turn{{}, of.front().begin, of.back().end, 0, of.front().copies};
+  Turn turn{{},
+            of.front().begin,
+            of.back().end,
+            0,
+            of.front().copies,
+            of.front().from_batch,
+            of.back().to_batch};
   for (std::size_t i = 0; i < steps; ++i)
     turn.tasks.push_back(of[i].task);
   for (std::size_t i = 0; i < of.size(); i += steps)

@@ -82,7 +82,7 @@ struct Drawer {
         {{{}, last}, {{}, picture.size.height}, says(picture.size.height - last), Beside::left});
     picture.dimensions.push_back({{fold, picture.size.height},
                                   {picture.size.width, picture.size.height},
-                                  says(fold) + ", the stop",
+                                  says(fold),
                                   Beside::below});
     return {{picture, "The open copy from outside: staples in the fold, and the distance that the "
                       "stop is set to."}};
@@ -135,10 +135,11 @@ struct Drawer {
     const Length top = was.head + step().head, foot = h - was.foot - step().foot;
     const auto line = [&](Spot a, Spot b) {
       picture.strokes.push_back({StrokeKind::cut, a, b, {}});
+      picture.badges.push_back(
+          {{(a.x + b.x) / 2, (a.y + b.y) / 2}, std::to_string(picture.badges.size() + 1)});
     };
     if (step().fore_edge > Length{}) {
       line({right, {}}, {right, h});
-      picture.dimensions.push_back({{right, h}, {w, h}, says(step().fore_edge), Beside::below});
     }
     if (step().head > Length{}) {
       line({{}, top}, {w, top});
@@ -146,7 +147,6 @@ struct Drawer {
     }
     if (step().foot > Length{}) {
       line({{}, foot}, {w, foot});
-      picture.dimensions.push_back({{w, foot}, {w, h}, says(step().foot), Beside::right});
     }
     picture.dimensions.push_back({{{}, top}, {right, top}, says(right), Beside::above});
     picture.dimensions.push_back({{{}, top}, {{}, foot}, says(foot - top), Beside::left});

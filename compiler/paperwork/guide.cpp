@@ -2,9 +2,11 @@
 
 #include "paperwork/guide_writer.hpp"
 #include "problems/characters.hpp"
+#include "sheet/numbered.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <utility>
 
 namespace bodkin::paperwork {
 namespace {
@@ -13,7 +15,8 @@ std::string run_words(const Making &making) {
   const Run &run = *making.edition.run;
   std::string text = runs_words(making.edition);
   if (run.spare > 0)
-    text += fmt::format(", and sheets for {} spare", run.spare);
+    text +=
+        fmt::format(", with {} spare {} of each", run.spare, run.spare == 1 ? "sheet" : "sheets");
   return text;
 }
 
@@ -37,13 +40,49 @@ std::string measures_words(const GuideWriter &writer) {
 
 } // namespace
 
-void GuideWriter::step(std::string text) {
-  leaflet.add(Headline{std::move(text), 1, std::to_string(++steps)});
+void GuideWriter::step(std::string text, std::string count) {
+  leaflet.add(Headline{std::move(text), 1, std::to_string(++steps), false, std::move(count)});
 }
 
-void GuideWriter::care(std::string text) {
-  if (!text.empty() && cautioned.insert(text).second)
-    leaflet.add(Care{std::move(text)});
+void GuideWriter::care(const std::string &text) {
+  if (text.empty())
+    return;
+  const auto [said, first] = cautioned.emplace(text, steps);
+  if (first) {
+    leaflet.add(Care{text});
+  } else if (said->second != steps) {
+    const std::string begins = text.substr(0, text.find(';'));
+    leaflet.add(Care{fmt::format("{}{} All of it is said at step {}.", begins,
+                                 begins.ends_with('.') ? "" : ".", said->second)});
+    said->second = steps;
+  }
+}
+
+void GuideWriter::say_thin_film() {
+  if (!std::exchange(film_told, true))
+    say("Use PVA or a glue stick, unless other words here name another glue: a thin film, for wet "
+        "paper cockles.");
+}
+
+std::string count_of(const Making &making, const MakingTask &task) {
+  const CopiesCounted copies = copies_of(making.edition, task.only);
+  const std::string run =
+      task.only ? " " + harmless(making.edition.runs[*task.only].name) : std::string();
+  if (!task.step && on_good_copies_only(making.edition[task.element]))
+    return counted(copies.good, "good copy", "good copies") + run;
+  if (!is_on_flat_sheets(making.edition, task))
+    return counted(copies.good, "copy", "copies") + run;
+  const bool all =
+      task.step && making.edition.finish[*task.step].all && making.imposition.sheets.size() > 1;
+  const std::int64_t sheets =
+      all ? sheets_needed(making.edition, making.imposition.sheets.front()).all : copies.all();
+  std::string text = counted(sheets, "sheet", "sheets");
+  if (all)
+    text += " of each pile";
+  if (sheets == copies.all() && copies.spare == 0)
+    return text;
+  return fmt::format("{}: {}{}{}", text, counted(copies.good, "copy", "copies"), run,
+                     copies.spare == 0 ? "" : fmt::format(" and {} spare", copies.spare));
 }
 
 Leaflet assembly_guide(const Making &making) {
@@ -64,6 +103,12 @@ Leaflet assembly_guide(const Making &making) {
   tell_rest(writer);
   tell_plan(writer);
   tell_numbers(writer);
+  tell_words(writer);
+  if (!writer.cautioned.empty())
+    writer.leaflet.blocks.insert(
+        writer.leaflet.blocks.begin() + static_cast<std::ptrdiff_t>(writer.first_caution),
+        Care{"What stands after these two words is read before its step is begun. Rules of the "
+             "place where you work, and what labels say, come before this guide."});
   return std::move(writer.leaflet);
 }
 

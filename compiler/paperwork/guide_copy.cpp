@@ -44,6 +44,24 @@ Shown first_page(const GuideWriter &writer) {
   return {picture, "The front of a finished copy.", true};
 }
 
+// The same page with the names that steps call its edges by.
+Shown edges_named(const GuideWriter &writer) {
+  const int front = outside_of(writer.making).front;
+  Measured picture = trimmed_page(writer.making, front);
+  picture.ground = EmptyGround{};
+  const Size copy = picture.size;
+  const Length by = copy.width / 7;
+  const Length x = copy.width / 2, y = copy.height / 2;
+  picture.letterings = {{{x, by}, "head"}, {{x, copy.height - by}, "foot"}};
+  const SpineAt spine = writer.making.imposition.place_of(front).spine;
+  if (spine != SpineAt::none) {
+    const bool left = spine == SpineAt::left;
+    picture.letterings.push_back({{by, y}, left ? "fold, spine" : "fore-edge", 270});
+    picture.letterings.push_back({{copy.width - by, y}, left ? "fore-edge" : "fold, spine", 90});
+  }
+  return {picture, "What its edges are called.", true};
+}
+
 Shown last_page(const GuideWriter &writer) {
   return {trimmed_page(writer.making, outside_of(writer.making).back), "Its back.", true};
 }
@@ -70,18 +88,38 @@ std::vector<PaperNeed> papers(const Making &making) {
   return needs;
 }
 
+// As its merchants call it, and in grams where that says pounds.
 std::string weight_words(const Edition &edition, StockId stock) {
-  return stock == StockId::none || !edition[stock].weight ? "" : written(**edition[stock].weight);
+  if (stock == StockId::none || !edition[stock].weight)
+    return "";
+  const Weight &weight = **edition[stock].weight;
+  return weight.pounds ? fmt::format("{}, {:.0f} gsm", written(weight), weight.grammage.gsm())
+                       : written(weight);
+}
+
+std::string_view grain_words(const Edition &edition, StockId stock) {
+  switch (stock == StockId::none ? Grain::unsaid : *edition[stock].grain) {
+  case Grain::along_long_edge:
+    return "long";
+  case Grain::along_short_edge:
+    return "short";
+  case Grain::unsaid:
+    break;
+  }
+  return "";
 }
 
 Table papers_table(const GuideWriter &writer) {
   const Edition &edition = writer.edition();
-  Table table{{"paper", "weight", "sheet", "sheets", "for pile"}, {}, {false, false, false, true}};
+  Table table{{"paper", "weight", "grain", "sheet", "sheets", "for pile"},
+              {},
+              {false, false, false, false, true}};
   for (const PaperNeed &need : papers(writer.making))
     table.rows.push_back({paper_words(edition, need.stock), weight_words(edition, need.stock),
+                          std::string(grain_words(edition, need.stock)),
                           spoken::named_and_measured(need.size, edition.ruler),
                           std::to_string(need.sheets), spoken::listed(need.piles)});
-  return table;
+  return without_empty_columns(std::move(table));
 }
 
 const PasteUp *paste_up(const Edition &edition, const HandPlace &place) {
@@ -91,19 +129,26 @@ const PasteUp *paste_up(const Edition &edition, const HandPlace &place) {
 } // namespace
 
 void tell_copy(GuideWriter &writer) {
-  Pictures pictures{{first_page(writer)}, Length::inches(2)};
+  Pictures pictures{{first_page(writer)}, Length::inches(13, 10)};
   if (*writer.edition().page_count > 1)
     pictures.shown.push_back(last_page(writer));
+  pictures.shown.push_back(edges_named(writer));
   writer.leaflet.add(std::move(pictures));
   writer.say(
-      "Work through the steps in order. Make one whole copy first, to learn each step on, and "
-      "only then the rest, one step at a time for all of them.");
+      "Make one whole copy first, through all steps in order; then the others, one step at "
+      "a time for all of them. Each heading says for how many; of the first copy, it is one.");
+  writer.first_caution = writer.leaflet.blocks.size();
   writer.head("What you need");
   writer.leaflet.add(papers_table(writer));
-  if (auto tools = tools_words(writer.edition()); !tools.empty()) {
-    writer.say("On the table:");
+  const std::string more =
+      "Have a few sheets more of each paper, for what goes wrong at the machine";
+  if (auto tools = tools_words(writer.edition()); tools.empty()) {
+    writer.say(more + ".");
+  } else {
+    writer.say(more + "; and on the table, before you begin:");
     writer.leaflet.add(Checklist{std::move(tools)});
   }
+  writer.words_at = writer.leaflet.blocks.size();
 }
 
 void tell_originals(GuideWriter &writer) {

@@ -2,6 +2,7 @@
 #include "paperwork/guide_writer.hpp"
 
 #include "paperwork/evening.hpp"
+#include "paperwork/own_words.hpp"
 #include "problems/characters.hpp"
 #include "sheet/numbered.hpp"
 
@@ -36,7 +37,7 @@ Counts counts_of(const Edition &edition, const Hand *hand) {
 
 void tell_plan(GuideWriter &writer) {
   Leaflet plan;
-  tell_evening(writer.making, plan);
+  tell_evening(writer.making, PlanReader::at_the_table, plan);
   if (plan.blocks.empty())
     return;
   writer.leaflet.add(Headline{"The evening, planned", 1, {}, true});
@@ -54,10 +55,11 @@ void tell_numbers(GuideWriter &writer) {
   const auto [first, last] = counts_of(writer.edition(), hand);
   writer.leaflet.add(NewPage{});
   writer.leaflet.add(Headline{"Numbers, to sign off", 1, {}});
-  std::string text = fmt::format("{}: {} to {}, one on each good copy. Tick a number when its copy "
-                                 "is {}, and write on its line who has it.",
-                                 hand != nullptr ? harmless(hand->text) : "Printed", first, last,
-                                 hand != nullptr ? "numbered" : "made");
+  std::string text =
+      fmt::format("The numbers {} to {}, {}, one on each good copy. Tick a number when its copy is "
+                  "{}, and write on its line who has it.",
+                  first, last, hand != nullptr ? harmless(hand->text) : "as they are printed",
+                  hand != nullptr ? "numbered" : "made");
   if (printed && !writer.edition().runs.empty())
     text += fmt::format(" The copies {}.", runs_of_numbers(writer.edition()));
   writer.say(std::move(text));
@@ -69,30 +71,94 @@ void tell_numbers(GuideWriter &writer) {
     writer.remark(fmt::format("{} to {} go on in a list of your own.", first + most_boxes, last));
 }
 
-void tell_counts(GuideWriter &writer) {
+namespace {
+
+// The book's pages as a reader meets them, small, to leaf through a copy by.
+void show_pages_in_order(GuideWriter &writer) {
+  constexpr int most = 48, to_a_row = 12;
+  const int pages = *writer.edition().page_count;
+  if (pages > most || pages < 4)
+    return;
+  for (int first = 1; first <= pages; first += to_a_row) {
+    Pictures row{{}, Length::inches(1), to_a_row, true};
+    for (int page = first; page < first + to_a_row && page <= pages; ++page) {
+      Measured picture;
+      picture.ground = PageGround{page};
+      picture.size = writer.making.imposition.size_of(page);
+      picture.strokes.push_back(
+          {StrokeKind::outline, {}, {picture.size.width, picture.size.height}, {}});
+      row.shown.push_back({picture, std::to_string(page), true});
+    }
+    writer.leaflet.add(std::move(row));
+  }
+}
+
+// What the step before it has left wet.
+std::string waiting_words(const GuideWriter &writer, const MakingTask *before) {
+  switch (before == nullptr ? Drying::nothing
+                            : drying_after(writer.making, writer.tasks, *before)) {
+  case Drying::ink:
+    return fmt::format("First wait till the ink of the last copy is dry: {} on bare paper, "
+                       "longer where it lies on print. ",
+                       written(ink_dries));
+  case Drying::label:
+    return "First wait till the last copy is dry, as long as the label says. ";
+  case Drying::nothing:
+    break;
+  }
+  return "";
+}
+
+// What was done by hand before, and what is bound with the book: ", with the stamp on page 1".
+std::string made_words(const GuideWriter &writer, const MakingTask *before) {
+  std::vector<std::string> made;
+  for (const CopyPart &part : writer.making.parts)
+    if (part.piece && (part.piece->is_wrap() || *part.piece->goes == Goes::centre))
+      made.push_back("the " + part.piece->name);
+  for (const MakingTask &task : writer.tasks) {
+    const auto *hand = task.step || before == nullptr
+                           ? nullptr
+                           : std::get_if<Hand>(&writer.edition()[task.element].what);
+    if (hand != nullptr && hand->kind != HandKind::other && !task.pages.empty() &&
+        !on_good_copies_only(writer.edition()[task.element]))
+      made.push_back(fmt::format("the {} on {}", name_of(hand->kind),
+                                 page_words(writer.making, task.pages.front())));
+    if (&task == before)
+      break;
+  }
+  return made.empty() ? "" : fmt::format(" Look for {} too.", in_a_row(made));
+}
+
+} // namespace
+
+void tell_counts(GuideWriter &writer, const MakingTask *before) {
   if (writer.chosen)
     return;
   writer.chosen = true;
   const Run &run = *writer.edition().run;
-  writer.step("Check and count");
+  const std::string good = counted(run.copies, "good copy", "good copies");
+  writer.step("Check and count", good);
   writer.say(fmt::format(
-      "Leaf through each copy: every page there, in order, the right way up, nothing smudged{}.{} "
-      "Count {}{}.",
+      "{}Leaf through each copy: every page there, none twice, in order, the right way up, nothing "
+      "smudged{}.{} Count {}{}.",
+      waiting_words(writer, before),
       prints_numbers(writer.making) ? ", its number the same wherever it stands" : "",
-      run.spare == 0 ? "" : " Make spoilt ones again from loose sheets, by every step till here.",
-      counted(run.copies, "good copy", "good copies"),
+      made_words(writer, before), good,
       writer.edition().runs.empty() ? "" : ": " + runs_words(writer.edition())));
+  writer.say(run.spare == 0
+                 ? "Of a spoilt copy, print the sheets that are spoilt once more."
+                 : std::string("Make spoilt copies again from the loose sheets, by every step till "
+                               "here. Where more are spoilt than there are spares, print the "
+                               "sheets that are missing once more."));
+  show_pages_in_order(writer);
 }
 
 void tell_rest(GuideWriter &writer) {
-  const bool spares = writer.edition().run->spare > 0;
-  if (spares || !writer.cautioned.empty())
-    writer.leaflet.add(Headline{"In the end", 1, {}});
-  if (spares)
-    writer.say("Keep the loose sheets that are left for whoever asks for a missing page.");
-  if (!writer.cautioned.empty())
-    writer.remark(
-        "Rules of the place where you work, and what labels say, come before this paper.");
+  if (writer.edition().run->spare == 0)
+    return;
+  writer.leaflet.add(Headline{"In the end", 1, {}});
+  writer.say("Loose sheets that were not needed make no copies: keep them for whoever asks for a "
+             "missing page.");
 }
 
 } // namespace bodkin::paperwork

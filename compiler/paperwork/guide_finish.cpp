@@ -16,7 +16,7 @@ namespace {
 std::string heading_of(const FinishStep &step) {
   switch (step.kind) {
   case StepKind::collate:
-    return "Gather";
+    return "Collate";
   case StepKind::crease:
     return step.all ? "Crease" : "Crease the cover";
   case StepKind::fold:
@@ -78,20 +78,20 @@ constexpr std::string_view sewing_at_side =
 std::string way_of(const FinishStep &step) {
   switch (step.kind) {
   case StepKind::crease:
-    return "Press the groove with a bone folder along a steel rule, on the side that will be "
-           "outside; the ridge then lies inside the fold, and the card does not crack.";
+    return "Lay it on something that gives. Mark the line at both ends, close to the edges, lay "
+           "the rule along the "
+           "marks, and press a groove with the bone folder, twice, firmly, without cutting. The "
+           "groove is on the outside: fold away from it, and the card does not crack.";
   case StepKind::fold:
-    return "Bring the edges together first, hold them, and then press the fold sharp from its "
-           "middle "
-           "outwards.";
+    return "Bring the edges together first, hold them, and then press the fold sharp with the bone "
+           "folder, from its middle outwards.";
   case StepKind::staple:
-    return "Open the copy, its outside up, and lay the fold under the stapler's head. The legs "
-           "close "
-           "inside, in the middle of the copy.";
+    return "Open the copy, knock its sheets square at the head, see that their folds lie in one "
+           "another, and clip them. Lay it outside up under the stapler, each staple along the "
+           "fold; its legs close inside, in the middle of the copy.";
   case StepKind::trim:
-    return "Close the copy and tap it square against the fold. Cut one copy at a time: a pile of "
-           "folded copies is thicker at the fold and slips. With a knife, press the rule down and "
-           "make many light passes; on a guillotine, the fold lies against the stop.";
+    return "Close the copy and knock it square against the fold. Cut one at a time, all its leaves "
+           "together: a pile of copies slips.";
   case StepKind::sew:
     return "Prick the holes from the inside of the fold. Go in at the middle one, out at the next, "
            "and end where you began; knot over the long stitch.";
@@ -103,7 +103,8 @@ std::string way_of(const FinishStep &step) {
     return "Lay the copies between clean boards, spines turned this way and that, under a heavy "
            "book or two, and leave them there.";
   case StepKind::add:
-    return "Lay it loosely into each copy, where it does not slip out.";
+    return "Lay it into the middle of each copy, against the fold, where it does not slip out; of "
+           "several, the smaller lies in the larger.";
   case StepKind::pack:
     return "Look each good copy over once more.";
   case StepKind::glue:
@@ -120,8 +121,8 @@ std::string what_of(const FinishStep &step, const FinishTold &told, Ruler ruler)
   const std::size_t colon = told.says.find(": ");
   std::string rest = colon == std::string::npos ? "" : told.says.substr(colon + 2);
   if (step.kind == StepKind::staple)
-    rest = fmt::format("{}, legs {}{}", counted(step.staples, "staple", "staples"),
-                       written(step.leg, ruler),
+    rest = fmt::format("{} in each, legs {}{}, to the middle of the staple",
+                       counted(step.staples, "staple", "staples"), written(step.leg, ruler),
                        rest.substr(std::min(rest.find(", at"), rest.size())));
   if (!rest.empty() && rest[0] >= 'a' && rest[0] <= 'z')
     rest[0] = static_cast<char>(rest[0] - 'a' + 'A');
@@ -151,7 +152,7 @@ std::string wraps_too(const Making &making) {
     if (part.piece && part.piece->is_wrap())
       piles.push_back(part.sheets_before + 1);
   return piles.empty() ? ""
-                       : fmt::format(" Groove the sheets of pile {} likewise, front up.",
+                       : fmt::format(" Crease the sheets of pile {} likewise, front up.",
                                      spoken::listed(piles));
 }
 
@@ -165,39 +166,20 @@ std::string creasing_words(const GuideWriter &writer, std::size_t step) {
   const bool wrapped = !edition.finish[step].all && !cover.piece.empty();
   const bool out = gathered_before(edition, step) && !wrapped;
   if (edition.finish[step].all)
-    return (out ? "Take the sheets of a copy apart, groove one after the other, and gather them "
+    return (out ? "Take the sheets of a copy apart, crease one after the other, and gather them "
                   "again as they lay."
-                : fmt::format("Take one sheet at a time from its pile, groove it, and lay it back, "
-                              "{} up.",
+                : fmt::format("Take one sheet at a time from its pile, crease it front up, and lay "
+                              "it, {} up, on a new pile beside, which you go on from.",
                               lies)) +
            wraps_too(writer.making);
   if (out)
-    return fmt::format("Take the cover out of the gathered sheets, lay it front up, groove it, and "
+    return fmt::format("Take the cover out of the gathered sheets, lay it front up, crease it, and "
                        "put it back where it was, {} up.",
                        lies);
-  return fmt::format("Take the sheets of {} one at a time, front up; groove each, and lay it back, "
-                     "{} up.",
-                     piles_like(writer.making.imposition, cover), lies);
-}
-
-// In the order of the cuts: the first is measured from the fold, the last from the new head.
-std::string cuts_in_order(const Edition &edition, std::size_t step, const CutBefore &was) {
-  const FinishStep &of = edition.finish[step];
-  const Ruler ruler = edition.ruler;
-  std::vector<std::string> cuts;
-  if (of.fore_edge > Length{})
-    cuts.push_back(fmt::format("the fore-edge, {} from the fold",
-                               written(edition.size->width - was.fore_edge - of.fore_edge, ruler)));
-  if (of.head > Length{})
-    cuts.push_back(fmt::format("the head, {} off", written(of.head, ruler)));
-  if (of.foot > Length{})
-    cuts.push_back(fmt::format(
-        "the foot, {} from the head",
-        written(edition.size->height - was.head - was.foot - of.head - of.foot, ruler)));
-  std::string text = "Cut, in this order: ";
-  for (std::size_t i = 0; i < cuts.size(); ++i)
-    text += fmt::format("{}{} {}", i == 0 ? "" : "; ", i + 1, cuts[i]);
-  return text + ".";
+  return fmt::format(
+      "Take the sheets of {} one at a time, front up; crease each, and lay it, {} up, on a new "
+      "pile beside, which you go on from.",
+      piles_like(writer.making.imposition, cover), lies);
 }
 
 // Places that no ruler shows are told as near as one does.
@@ -213,7 +195,8 @@ std::string as_measured(std::string text, const std::vector<Length> &places, Rul
 
 // What a ruler finds; creep and margins are the compiler's care, not the hand's.
 bool for_hands(const std::string &fact) {
-  return fact.find("Creep") == std::string::npos && fact.find("margin") == std::string::npos;
+  return fact.find("Creep") == std::string::npos && fact.find("margin") == std::string::npos &&
+         fact.find("bend over") == std::string::npos;
 }
 
 void tell_places(GuideWriter &writer, std::size_t step, const FinishTold &told) {
@@ -233,6 +216,46 @@ void tell_places(GuideWriter &writer, std::size_t step, const FinishTold &told) 
     writer.say(std::move(text));
 }
 
+// Below the step's picture, where there is room beside its words.
+std::string told_below(const GuideWriter &writer, std::size_t step) {
+  switch (writer.edition().finish[step].kind) {
+  case StepKind::staple:
+    return " Without such a stapler: lay the open copy, outside up, on a soft board, press each "
+           "staple through the fold with the stapler opened flat, and bend the legs over inside "
+           "with a spoon.";
+  case StepKind::trim:
+    return rim_words(writer, step);
+  default:
+    return "";
+  }
+}
+
+// Where a step is more than its own way: what it is held to, and what is looked at afterwards.
+void tell_more(GuideWriter &writer, std::size_t step) {
+  const FinishStep &of = writer.edition().finish[step];
+  if (of.kind == StepKind::staple)
+    writer.say("Look inside: the staples lie in the fold, their legs flat; lift out one that "
+               "missed with something blunt, and set it anew.");
+  if (of.kind == StepKind::glue && of.on != StepOn::spine && of.on != StepOn::cover)
+    writer.say_thin_film();
+  if (of.kind == StepKind::trim) {
+    const CutBefore was = cut_before(writer.making, writer.tasks, {step, ElementId::none, {}});
+    writer.say(trimming_by_knife(writer.edition(), step, was));
+    writer.say(trimming_by_stop(writer.edition(), step, was));
+  }
+}
+
+// Before the work, since whoever reads on has begun; the usual first, then the maker's own.
+void tell_cautions(GuideWriter &writer, const FinishStep &step, const FinishTold &told) {
+  if (step.kind == StepKind::trim)
+    writer.care(std::string(trim_caution));
+  if (step.kind == StepKind::staple)
+    writer.care("Keep fingers from under the stapler's head, and off open legs: they are sharp.");
+  for (auto caution = told.cautions.rbegin(); caution != told.cautions.rend(); ++caution)
+    if (step.kind != StepKind::trim || *caution != blade_caution)
+      writer.care(*caution);
+}
+
 } // namespace
 
 void tell_step(GuideWriter &writer, const MakingTask &task) {
@@ -241,7 +264,12 @@ void tell_step(GuideWriter &writer, const MakingTask &task) {
   const FinishStep &of = edition.finish[step];
   const FinishTold told = finish_told(edition, writer.making.imposition)[step];
   const bool apart = cuts_sheets(of) && writer.making.imposition.sheets.front().up > 1;
-  writer.step(apart ? "Cut the sheets apart" : heading_of(of));
+  const bool wrap = of.kind == StepKind::crease && !of.all && !wraps_of(edition).empty();
+  writer.step(apart  ? "Cut the sheets apart"
+              : wrap ? "Crease the wrap"
+                     : heading_of(of),
+              count_of(writer.making, task));
+  tell_cautions(writer, of, told);
   if (task.only)
     writer.say(fmt::format("This is done on {} alone.", copies_words(edition, task.only)));
   if (apart)
@@ -256,15 +284,20 @@ void tell_step(GuideWriter &writer, const MakingTask &task) {
     tell_slits(writer);
   if (of.kind == StepKind::glue && of.on == StepOn::tabs)
     tell_strip(writer);
+  const bool what_first = of.kind == StepKind::add || of.kind == StepKind::pack;
+  if (what_first)
+    tell_places(writer, step, told);
   if (of.kind == StepKind::sew && edition.folding->holes)
     writer.say(std::string(sewing_at_side));
   else if (const std::string way = way_of(of); !way.empty())
     writer.say(way);
-  tell_places(writer, step, told);
-  if (auto picture = picture_of_step(writer.making, writer.tasks, step))
+  if (!what_first)
+    tell_places(writer, step, told);
+  tell_more(writer, step);
+  if (auto picture = picture_of_step(writer.making, writer.tasks, step)) {
+    picture->front().caption += told_below(writer, step);
     writer.leaflet.add(Pictures{std::move(*picture), Length::inches(9, 5)});
-  for (const std::string &caution : told.cautions)
-    writer.care(caution);
+  }
 }
 
 } // namespace bodkin::paperwork

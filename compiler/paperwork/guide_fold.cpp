@@ -116,6 +116,15 @@ std::string sheets_from(const PartFolding &of, bool first) {
   return fmt::format("pile {}", number);
 }
 
+// Flat sheets laid on each other are folded by one fold.
+std::string together_words(const PartFolding &of) {
+  return fmt::format("Lay the gathered sheets before you as they are drawn, {} up, and fold {}, {} "
+                     "at once: page 1 is then on top.",
+                     of.folded.front_up ? "fronts" : "backs",
+                     step_in_words(of.folded.steps.front()),
+                     of.sheets == 2 ? "both" : fmt::format("all {}", of.sheets));
+}
+
 bool gathered_before(const GuideWriter &writer) {
   const auto &finish = writer.edition().finish;
   return std::any_of(finish.begin(), finish.end(),
@@ -138,7 +147,25 @@ std::string instead_of(const GuideWriter &writer, const Sheet &book) {
 std::string name_in_heap(const PartFolding &of, int sheet) {
   const Sheet &paper = of.part.imposition.sheets[static_cast<std::size_t>(sheet)];
   const int side = of.folding.steps.empty() || of.folded.front_up ? 0 : 1;
-  return fmt::format("pile {}: {}", paper.number + of.part.sheets_before, pages_on(paper, side));
+  return fmt::format("pile {}: {}", paper.number + of.part.sheets_before,
+                     pages_of_one(paper, side));
+}
+
+// "each pile, 6 in all", or "each of the piles 1 and 2; the other piles wait".
+std::string piles_taken(const GuideWriter &writer, const PartFolding &of) {
+  if (writer.edition().pieces.empty())
+    return fmt::format("each pile, {} in all", of.sheets);
+  return fmt::format("each of the piles {} {} {}; the other piles wait", of.part.sheets_before + 1,
+                     of.sheets == 2 ? "and" : "to", of.part.sheets_before + of.sheets);
+}
+
+std::string heads_words(const PartFolding &of) {
+  const auto &sheets = of.part.imposition.sheets;
+  const bool all_up = std::all_of(sheets.begin(), sheets.end(), [](const Sheet &sheet) {
+    return std::all_of(sheet.sides[0].places.begin(), sheet.sides[0].places.end(),
+                       [](const Place &place) { return place.page == 0 || place.turn == 0; });
+  });
+  return all_up ? "heads up" : "all the same way round";
 }
 
 void show_heap(GuideWriter &writer, const PartFolding &of, bool first_on_top, const Size &size) {
@@ -149,8 +176,22 @@ void show_heap(GuideWriter &writer, const PartFolding &of, bool first_on_top, co
   for (int i = 0; i < of.sheets; ++i)
     heap.names.push_back(name_in_heap(of, first_on_top ? of.sheets - 1 - i : i));
   writer.leaflet.add(
-      Pictures{{{heap, "Fanned out here, so that each is seen; they lie edge on edge.", true}},
-               Length::inches(11, 10)});
+      Pictures{{{heap,
+                 fmt::format("Fanned out here, so that each is seen, {}: they lie edge on edge.",
+                             heads_words(of)),
+                 true}},
+               size.height > size.width ? Length::inches(3, 2) : Length::inches(11, 10)});
+}
+
+} // namespace
+
+namespace {
+
+// Nothing is printed on the side that lies up when the folding begins.
+bool lies_blank(const GuideWriter &writer, const PartFolding &of) {
+  const auto index = static_cast<std::size_t>(of.part.sheets_before);
+  return of.sheets == 1 && !of.folded.front_up && index < writer.making.modes.size() &&
+         !writer.making.modes[index][1];
 }
 
 } // namespace
@@ -180,10 +221,14 @@ bool tell_gathering(GuideWriter &writer) {
   if (!of || !of->together())
     return false;
   writer.say(fmt::format(
-      "Take one sheet from each pile, {} in all. The one from {} goes down first, its {} up; the "
-      "next lies on it, the same way round, and so on; the one from {} is on top.",
-      of->sheets, sheets_from(*of, true), of->folded.front_up ? "front" : "back",
-      sheets_from(*of, false)));
+      "Take one sheet from {}. The one from {} goes down first, its {} up; {} is on top. See that "
+      "no two cling together, and knock them square at the head.",
+      piles_taken(writer, *of), sheets_from(*of, true), of->folded.front_up ? "front" : "back",
+      of->sheets == 2
+          ? fmt::format("the one from {} lies on it, the same way round, and",
+                        sheets_from(*of, false))
+          : fmt::format("the next lies on it, the same way round, and so on; the one from {}",
+                        sheets_from(*of, false))));
   show_heap(writer, *of, false, of->part.imposition.sheets.front().size);
   tell_other_piles(writer);
   return true;
@@ -194,6 +239,7 @@ void tell_slits(GuideWriter &writer) {
   if (!of || of->folding.slits.empty())
     return;
   writer.slit = true;
+  writer.care(std::string(blade_caution));
   writer.say(fmt::format("Lay the sheet {} up, as it is drawn here, and cut along the thick lines, "
                          "no further: {}.",
                          of->folded.front_up ? "front" : "back", slits_in_words(of->folded)));
@@ -203,7 +249,6 @@ void tell_slits(GuideWriter &writer) {
   pictures.shown.front().caption = fmt::format("{} up: dashed lines are folds, thick ones are cut.",
                                                of->folded.front_up ? "Front" : "Back");
   writer.leaflet.add(std::move(pictures));
-  writer.care(std::string(blade_caution));
 }
 
 void tell_strip(GuideWriter &writer) {
@@ -221,8 +266,15 @@ void tell_folding(GuideWriter &writer, const CopyPart &part) {
   const auto of = folding_of(part);
   if (!of || of->folding.steps.empty())
     return;
+  const bool slits_told = !part.piece && writer.slit;
+  if (!of->folded.slits.empty() && !slits_told)
+    writer.care(std::string(blade_caution));
   if (!part.piece && !gathered_before(writer) && !tell_gathering(writer))
     tell_other_piles(writer);
+  if (lies_blank(writer, *of))
+    writer.say("What lies up is blank: lay the sheet as its front is drawn at the piles, head away "
+               "from you, and turn it like a leaf of a book. When it is folded, page 1 is on top, "
+               "the right way up.");
   writer.leaflet.add(stages_of(*of, !part.piece && writer.slit));
   if (of->folding.tab && of->sheets > 1)
     writer.leaflet.add(Passage{
@@ -230,15 +282,13 @@ void tell_folding(GuideWriter &writer, const CopyPart &part) {
   const FoldingTold told{!part.piece && writer.slit, !part.piece && writer.strip};
   std::string text = folding_in_words(*part.edition, of->folded, part.imposition, told);
   if (of->together())
-    text.clear(); // told above, pile by pile
+    text = together_words(*of);
   for (std::size_t begin = 0; begin < text.size();) {
     const std::size_t end = std::min(text.find('\n', begin), text.size());
     if (end > begin)
       writer.say(text.substr(begin, end - begin));
     begin = end + 1;
   }
-  if (!of->folded.slits.empty() && !told.slits)
-    writer.care(std::string(blade_caution));
 }
 
 } // namespace bodkin::paperwork

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <utility>
 
 namespace bodkin::paperwork {
 namespace {
@@ -60,7 +61,7 @@ std::string heading_of(const Element &element) {
   case HandKind::sticker:
     return "Stick: " + text;
   case HandKind::signature:
-    return "Sign: " + text;
+    return "Signature: " + text;
   case HandKind::number:
     return "Number: " + text;
   case HandKind::spray:
@@ -95,8 +96,28 @@ std::string_view when_words(When when) {
   return "on the finished copy";
 }
 
-// Ink and glue are wet for a while; common practice, no source.
-std::string_view drying(const Element &element) {
+// How it is done, and what is wet for a while; common practice, no source.
+std::string way_of(const Element &element) {
+  const auto *hand = std::get_if<Hand>(&element.what);
+  if (hand == nullptr)
+    return "";
+  switch (hand->kind) {
+  case HandKind::stamp:
+    return "A stamp prints its picture the other way round: who cuts one cuts it so. Try it on "
+           "waste paper first.";
+  case HandKind::sticker:
+    return hand->text.find("gummed") != std::string::npos
+               ? "Wet its gummed back with a damp sponge or cloth, not dripping, lay it down, "
+                 "press "
+                 "it flat under waste paper, and leave a slip of that in till the gum is dry, "
+                 "about 5 min."
+               : "Lay down one edge first, and rub it on from there.";
+  default:
+    return "";
+  }
+}
+
+std::string drying_of(const Element &element) {
   const auto *hand = std::get_if<Hand>(&element.what);
   if (hand == nullptr || !has_to_dry(element))
     return "";
@@ -104,8 +125,9 @@ std::string_view drying(const Element &element) {
   case HandKind::stamp:
   case HandKind::signature:
   case HandKind::number:
-    return "Let the ink dry before anything lies on it: spread the copies out, or lay waste paper "
-           "between.";
+    return fmt::format("Let the ink dry before anything lies on it, about {}: spread the copies "
+                       "out, or lay waste paper between.",
+                       written(ink_dries));
   case HandKind::spray:
   case HandKind::colour:
     return "Let it dry, spread out, before anything lies on it.";
@@ -116,44 +138,83 @@ std::string_view drying(const Element &element) {
   }
 }
 
-// Spare sheets are still loose when a copy is folded; on flat sheets they are worked on with the
-// others.
-std::string count_words(const GuideWriter &writer, const MakingTask &task, const Element &element,
-                        When when) {
-  const CopiesCounted run = copies_of(writer.edition(), task.only);
-  const std::string copies = copies_words(writer.edition(), task.only);
-  if (on_good_copies_only(element))
-    return task.only ? "on " + copies + ", good ones"
-                     : fmt::format("on the {}", counted(run.good, "good copy", "good copies"));
-  if (when == When::flat && run.spare > 0)
-    return task.only ? fmt::format("on {} and {} spare", copies, run.spare)
-                     : fmt::format("on all {}, spares too", run.all());
-  return "on " + copies;
-}
-
 // Work that one line of the manuscript puts on several pages stands on each of them.
 bool same_line(const Edition &edition, ElementId one, ElementId other) {
   const Range &a = edition[one].range, &b = edition[other].range;
   return one == other || (a.somewhere() && a.file == b.file && a.begin == b.begin);
 }
 
-void show_places(GuideWriter &writer, const MakingTask &task, const CutBefore &cut) {
+// A place alone is told in the step's own words, several below their pictures.
+void show_places(GuideWriter &writer, const MakingTask &task, const CutBefore &cut,
+                 std::string done) {
   constexpr std::size_t most = 12;
-  Pictures pictures{{}, Length::inches(3, 2)};
+  Pictures pictures{{}, Length::inches(2)};
   std::size_t all = 0;
   for (const HandPlace &hand : writer.making.hands) {
     if (!same_line(writer.edition(), hand.element, task.element) || ++all > most)
       continue;
     pictures.shown.push_back(place_shown(writer, hand, cut));
   }
+  if (all == 1) {
+    Shown &shown = pictures.shown.front();
+    done += " " + std::exchange(shown.caption, "The heavy frame is the place.");
+    shown.only_seen = true;
+  } else {
+    pictures.most_height = Length::inches(3, 2);
+  }
+  writer.say(std::move(done));
   writer.leaflet.add(std::move(pictures));
   if (all > most)
     writer.remark(fmt::format("On {} more pages likewise; proof.pdf shows them.", all - most));
 }
 
+// One card measured once, instead of every copy. A stamp's block is larger than what it prints.
+std::string mask_words(GuideWriter &writer, const Element &element) {
+  const auto *hand = std::get_if<Hand>(&element.what);
+  if (hand == nullptr)
+    return "";
+  if (hand->kind == HandKind::stamp)
+    return "The measures are of what is printed, not of the stamp's block. Two strips of card, as "
+           "wide as the two distances and laid along those edges, save measuring each copy.";
+  if (hand->kind != HandKind::sticker && hand->kind != HandKind::tip_in)
+    return "";
+  writer.care(std::string(blade_caution));
+  return std::exchange(writer.masked, true)
+             ? "A mask saves measuring here too."
+             : "A mask saves measuring: a card as large as the page, with a window of that size at "
+               "that place, laid on edge to edge.";
+}
+
 std::string numbers_words(const Edition &edition, const Hand &hand) {
   return fmt::format("{} to {}", hand.counts ? (*hand.counts)->first : 1,
                      hand.counts ? (*hand.counts)->last : edition.run->copies);
+}
+
+// All places of a picture, from another corner.
+void seen_from(Measured &picture, Spot corner) {
+  const auto move = [&](Spot &spot) { spot = {spot.x - corner.x, spot.y - corner.y}; };
+  for (Stroke &stroke : picture.strokes) {
+    move(stroke.start);
+    move(stroke.end);
+  }
+  for (Dimension &dimension : picture.dimensions) {
+    move(dimension.start);
+    move(dimension.end);
+  }
+}
+
+// Pages that bear no number are found by their side: ", a right-hand page,".
+std::string facing_words(const GuideWriter &writer, int page) {
+  const SpineAt spine = writer.making.imposition.place_of(page).spine;
+  if (spine == SpineAt::none || !writer.making.imposition.leaves_turn)
+    return "";
+  const CopyPart &part = part_of_page(writer.making.parts, page);
+  const bool right = spine == SpineAt::left;
+  const int facing = page - part.pages_before + (right ? -1 : 1);
+  return fmt::format(", a {}-hand page{}", right ? "right" : "left",
+                     facing < 1 || facing > part.imposition.page_count
+                         ? ""
+                         : fmt::format(" facing page {}", facing));
 }
 
 } // namespace
@@ -164,8 +225,9 @@ Shown place_shown(const GuideWriter &writer, const HandPlace &hand, const CutBef
   const PageEdges edges = edges_of(place, writer.making.imposition.size_of(hand.page), cut);
   const FromEdge x = across(place, edges, box), y = down(edges, box);
   Measured picture;
-  picture.ground = PageGround{hand.page};
-  picture.size = writer.making.imposition.size_of(hand.page);
+  picture.ground = PageGround{
+      hand.page, Box{edges.left, edges.top, edges.right - edges.left, edges.foot - edges.top}};
+  picture.size = {edges.right - edges.left, edges.foot - edges.top};
   picture.strokes.push_back(
       {StrokeKind::outline, {edges.left, edges.top}, {edges.right, edges.foot}, {}});
   picture.strokes.push_back(
@@ -178,34 +240,40 @@ Shown place_shown(const GuideWriter &writer, const HandPlace &hand, const CutBef
                                 {x.from_end ? box.right() : box.x, y.from_end ? box.foot() : box.y},
                                 writer.ruled(y.distance),
                                 x.from_end ? Beside::right : Beside::left});
-  return {picture,
-          fmt::format("On {}: its {} edge {} from the {}, its {} edge {} from the {}; {} wide, {} "
-                      "high{}.",
-                      page_words(writer.making, hand.page), x.from_end ? "right" : "left",
-                      writer.ruled(x.distance), x.name, y.from_end ? "lower" : "upper",
-                      writer.ruled(y.distance), y.name, writer.ruled(box.width),
-                      writer.ruled(box.height),
-                      hand.turn == Angle{} ? "" : "; then turned about its middle")};
+  seen_from(picture, {edges.left, edges.top});
+  return {
+      picture,
+      fmt::format("On {}{}: its {} edge {} from the {}, its {} edge {} from the {}; {} wide, {} "
+                  "high{}.",
+                  page_words(writer.making, hand.page), facing_words(writer, hand.page),
+                  x.from_end ? "right" : "left", writer.ruled(x.distance), x.name,
+                  y.from_end ? "lower" : "upper", writer.ruled(y.distance), y.name,
+                  writer.ruled(box.width), writer.ruled(box.height),
+                  hand.turn == Angle{} ? "" : "; then turned about its middle")};
 }
 
 void tell_hand(GuideWriter &writer, const MakingTask &task) {
   const Element &element = writer.edition()[task.element];
   const When when = element.work.when ? **element.work.when : When::unsaid;
-  writer.step(heading_of(element));
-  writer.say(
-      fmt::format("Done {}, {}.", when_words(when), count_words(writer, task, element, when)));
-  if (const auto *hand = std::get_if<Hand>(&element.what); hand && hand->kind == HandKind::number)
-    writer.say(fmt::format("Each copy gets one of the numbers {}, and no two the same; the list in "
-                           "the last page is there to tick them off.",
-                           numbers_words(writer.edition(), *hand)));
-  const CutBefore cut = cut_before(writer.making, writer.tasks, task);
-  show_places(writer, task, cut);
-  if (const std::string_view dry = drying(element); !dry.empty())
-    writer.say(std::string(dry));
+  writer.step(heading_of(element), count_of(writer.making, task));
   if (element.work.caution)
     writer.care(harmless(**element.work.caution));
   if (const auto *hand = std::get_if<Hand>(&element.what))
     writer.care(std::string(usual_caution(hand->kind)));
+  const std::string mask = mask_words(writer, element);
+  const CutBefore cut = cut_before(writer.making, writer.tasks, task);
+  show_places(writer, task, cut, fmt::format("Done {}.", when_words(when)));
+  for (const std::string &more : {mask, way_of(element)})
+    if (!more.empty())
+      writer.say(more);
+  if (const auto *hand = std::get_if<Hand>(&element.what); hand && hand->kind == HandKind::tip_in)
+    writer.say_thin_film();
+  if (const auto *hand = std::get_if<Hand>(&element.what); hand && hand->kind == HandKind::number)
+    writer.say(fmt::format("Each copy gets one of the numbers {}, and no two the same; tick them "
+                           "off on the list at the end of this guide.",
+                           numbers_words(writer.edition(), *hand)));
+  if (const std::string dry = drying_of(element); !dry.empty())
+    writer.say(dry);
 }
 
 } // namespace bodkin::paperwork

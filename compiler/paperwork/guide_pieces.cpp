@@ -29,81 +29,6 @@ std::string piles_of(const CopyPart &part) {
   return spoken::listed(numbers);
 }
 
-// Where a sheet is cut, from its left edge and from its head; its own edges are no cuts.
-struct CutLines {
-  std::set<Length> across, down;
-};
-
-CutLines cut_lines(const Sheet &sheet) {
-  constexpr Length nothing = Length::inches(1, 64);
-  CutLines lines;
-  const auto add = [&](std::set<Length> &at, Length line, Length end) {
-    if (line > nothing && end - line > nothing)
-      at.insert(line);
-  };
-  for (const Sheet::FoldLine &cut : sheet.cuts)
-    if (cut.start.x == cut.end.x)
-      add(lines.across, cut.start.x, sheet.size.width);
-    else
-      add(lines.down, cut.start.y, sheet.size.height);
-  return lines;
-}
-
-// "2in and 4in from its left edge; 3in from its head"
-std::string in_words(const GuideWriter &writer, const CutLines &lines) {
-  std::string text;
-  const auto add = [&](const std::set<Length> &at, std::string_view from) {
-    std::vector<std::string> measures;
-    measures.reserve(at.size());
-    for (const Length length : at)
-      measures.push_back(writer.ruled(length));
-    if (!measures.empty())
-      text += fmt::format("{}{} from its {}", text.empty() ? "" : "; ", in_a_row(measures), from);
-  };
-  add(lines.across, "left edge");
-  add(lines.down, "head");
-  return text;
-}
-
-// From one line to the next, where there is room to say how far that is; the caption says all.
-void chain(const GuideWriter &writer, const std::set<Length> &at, Length whole, bool across,
-           Measured &picture) {
-  const int room = across ? 150 : 100; // points, about, of the whole in the picture
-  Length last;
-  std::vector<Length> ends(at.begin(), at.end());
-  ends.push_back(whole);
-  for (const Length end : ends) {
-    const Spot from = across ? Spot{last, {}} : Spot{{}, last};
-    const Spot to = across ? Spot{end, {}} : Spot{{}, end};
-    const std::string says = writer.ruled(end - last);
-    if ((end - last) * room >= whole * (5 * static_cast<std::int64_t>(says.size()) + 4))
-      picture.dimensions.push_back({from, to, says, across ? Beside::above : Beside::left});
-    last = end;
-  }
-}
-
-// How many are cut from a sheet, and where.
-std::optional<Shown> cut_apart(const GuideWriter &writer, const CopyPart &part) {
-  const auto index = static_cast<std::size_t>(part.sheets_before);
-  const Sheet &sheet = writer.making.imposition.sheets[index];
-  if (sheet.up <= 1)
-    return std::nullopt;
-  Measured picture;
-  picture.ground = SideGround{static_cast<int>(index), 0};
-  picture.size = sheet.size;
-  picture.strokes.push_back({StrokeKind::outline, {}, {sheet.size.width, sheet.size.height}, {}});
-  for (const Sheet::FoldLine &cut : sheet.cuts)
-    picture.strokes.push_back({StrokeKind::cut, cut.start, cut.end, {}});
-  const CutLines lines = cut_lines(sheet);
-  chain(writer, lines.across, sheet.size.width, true, picture);
-  chain(writer, lines.down, sheet.size.height, false, picture);
-  const std::string at = in_words(writer, lines);
-  return Shown{picture,
-               fmt::format("Cut {} out of each sheet of {} {}, its front up, along these lines{}.",
-                           sheet.up, part.imposition.sheets.size() == 1 ? "pile" : "piles",
-                           piles_of(part), at.empty() ? "" : ": " + at)};
-}
-
 // Goes through the binding, or is a side of the book itself.
 bool is_bound(const Piece &piece) {
   return piece.is_wrap() || piece.is_reverse() || *piece.goes == Goes::centre ||
@@ -128,7 +53,7 @@ void tell_band(GuideWriter &writer, const CopyPart &part) {
     folds.push_back(writer.ruled(left));
     at.insert(left);
   }
-  chain(writer, at, size.width, true, picture);
+  tell_chain(writer, at, size.width, picture);
   std::vector<std::string> names;
   names.reserve(panels.size());
   for (const BandPart &panel : panels)
@@ -138,6 +63,7 @@ void tell_band(GuideWriter &writer, const CopyPart &part) {
                          "thin line of glue along the print side of its right end and tuck that "
                          "under the left one, at the back; no glue touches the copy.",
                          in_a_row(folds)));
+  writer.say_thin_film();
   writer.leaflet.add(Pictures{
       {{picture, fmt::format("The band flat, print up, {} long. Its parts, from the left: {}.",
                              writer.ruled(size.width), fmt::join(names, ", "))}},
@@ -158,6 +84,7 @@ void tell_glued(GuideWriter &writer, const CopyPart &part, const CutBefore &cut)
   } else {
     return;
   }
+  writer.say_thin_film();
   Pictures pictures{{}, Length::inches(8, 5)};
   for (const GluedOn &glued : glued_on(writer.making.parts))
     if (glued.piece == &part) {
@@ -176,38 +103,99 @@ void tell_own_steps(GuideWriter &writer, const CopyPart &part) {
     std::string says = told.says;
     if (!says.empty() && says[0] >= 'a' && says[0] <= 'z')
       says[0] = static_cast<char>(says[0] - 'a' + 'A');
-    writer.say(says + ".");
     for (const std::string &caution : told.cautions)
       writer.care(caution);
+    writer.say(says + ".");
   }
 }
 
-// What the knife makes of sheets with numbers.
-void tell_stacks(GuideWriter &writer, const CopyPart &part) {
+// What lies loose is laid in by a step of finish, when the copies are checked.
+bool laid_in_later(const Edition &edition) {
+  return std::any_of(edition.finish.begin(), edition.finish.end(),
+                     [](const FinishStep &step) { return step.kind == StepKind::add; });
+}
+
+// "7 sheets of 4: 24 for the copies, 4 over"
+std::string count_of_piece(const GuideWriter &writer, const CopyPart &part) {
   const Sheet &sheet =
       writer.making.imposition.sheets[static_cast<std::size_t>(part.sheets_before)];
-  if (is_numbered(sheet))
-    writer.say("The numbers run down each of the piles that the knife makes. Do not mix them: lay "
-               "them on one another in the order of the picture, row by row from the upper left, "
-               "the first on top, and the numbers run through from first to last.");
+  const std::int64_t sheets = sheets_needed(writer.edition(), sheet).all;
+  const CopiesCounted copies = copies_of(writer.edition(), sheet.only);
+  const std::int64_t in_copies = copies.good * part.in_a_copy();
+  const std::int64_t over = sheets * std::max(sheet.up, 1) - in_copies;
+  return fmt::format("{}{}{}: {} for the copies{}", counted(sheets, "sheet", "sheets"),
+                     part.imposition.sheets.size() > 1 ? " of each pile" : "",
+                     sheet.up > 1 ? fmt::format(" of {}", sheet.up) : "", in_copies,
+                     over == 0 ? "" : fmt::format(", {} over", over));
+}
+
+// A card that is higher or wider than the page: which way it lies, or how far it stands out.
+std::string size_words(const GuideWriter &writer, const Piece &piece) {
+  const bool lies_free = *piece.goes == Goes::loose || *piece.goes == Goes::after_page;
+  const Size card = *piece.edition.size, copy = trimmed_size(writer.edition());
+  if (!lies_free || (card.width <= copy.width && card.height <= copy.height))
+    return "";
+  const std::string measures =
+      fmt::format("{} x {}", writer.exact(card.width), writer.exact(card.height));
+  if (card.height <= copy.width && card.width <= copy.height)
+    return fmt::format("It is {}, wider than the page: lay it in turned on its side, its head "
+                       "towards the fold.",
+                       measures);
+  std::vector<std::string> out;
+  if (card.width > copy.width)
+    out.push_back(writer.ruled(card.width - copy.width) + " at the fore-edge");
+  if (card.height > copy.height)
+    out.push_back(writer.ruled(card.height - copy.height) + " at the head");
+  return fmt::format("It is {}, larger than a copy: push it to the fold and to the foot; it then "
+                     "stands out {}, and nothing of it is cut off.",
+                     measures, in_a_row(out));
+}
+
+std::string_view binding_words(const Piece &piece) {
+  switch (*piece.goes) {
+  case Goes::round_the_book:
+    return "Lay the folded book into it, heads together, fold in fold.";
+  case Goes::centre:
+    return "Lay it into the middle of the copy, heads together, fold in fold.";
+  default:
+    return "";
+  }
+}
+
+// What is done to a piece that has been cut out, as a heading; empty where nothing is.
+std::string_view after_cutting(const CopyPart &part) {
+  const Piece &piece = *part.piece;
+  return piece.is_band()                         ? "Lay it round the copy"
+         : piece.is_pocket()                     ? "Glue it on"
+         : piece.is_tipped_in()                  ? "Glue it in"
+         : !part.edition->folding->steps.empty() ? "Fold it"
+         : piece.own_steps > 0                   ? "Then"
+                                                 : "";
 }
 
 void tell_piece(GuideWriter &writer, const CopyPart &part, const CutBefore &cut) {
   const Piece &piece = *part.piece;
-  writer.head(name_words(piece));
+  writer.head(name_words(piece), piece.is_reverse() ? "" : count_of_piece(writer, part));
   if (piece.is_reverse()) {
     writer.say("It is printed on the back of the book's own sheet: there is nothing to add.");
     return;
   }
-  writer.say(fmt::format("From pile {}. {} {}.{}", piles_of(part),
-                         piece.is_boards() ? "They" : "It", goes_in_words(piece),
-                         part.in_a_copy() > 1 ? fmt::format(" Each copy gets {}.", part.in_a_copy())
-                                              : std::string()));
+  const bool later = *piece.goes == Goes::loose && laid_in_later(writer.edition());
+  writer.say(fmt::format(
+      "From pile {}. {} {}.{}", piles_of(part), piece.is_boards() ? "They" : "It",
+      later ? "is laid into the copy later, at a step of its own" : goes_in_words(piece),
+      part.in_a_copy() > 1 ? fmt::format(" Each copy gets {}.", part.in_a_copy()) : std::string()));
   if (piece.only)
     writer.say(fmt::format("Only {} {} it.", copies_words(writer.edition(), **piece.only),
                            copies_of(writer.edition(), **piece.only).good == 1 ? "has" : "have"));
-  tell_cutting_apart(writer, part);
+  if (const std::string size = size_words(writer, piece); !size.empty())
+    writer.say(size);
+  if (tell_cutting_apart(writer, part))
+    if (const std::string_view next = after_cutting(part); !next.empty())
+      writer.leaflet.add(Headline{std::string(next), 3, {}});
   tell_folding(writer, part);
+  if (const std::string_view way = binding_words(piece); !way.empty())
+    writer.say(std::string(way));
   if (piece.is_band())
     tell_band(writer, part);
   tell_own_steps(writer, part);
@@ -216,16 +204,6 @@ void tell_piece(GuideWriter &writer, const CopyPart &part, const CutBefore &cut)
 
 } // namespace
 
-bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part) {
-  auto cut = cut_apart(writer, part);
-  if (!cut)
-    return false;
-  writer.leaflet.add(Pictures{{std::move(*cut)}, Length::inches(8, 5)});
-  tell_stacks(writer, part);
-  writer.care(std::string(blade_caution));
-  return true;
-}
-
 void tell_pieces(GuideWriter &writer, bool bound, const CutBefore &cut) {
   std::vector<const CopyPart *> these;
   for (const CopyPart &part : writer.making.parts)
@@ -233,7 +211,9 @@ void tell_pieces(GuideWriter &writer, bool bound, const CutBefore &cut) {
       these.push_back(&part);
   if (these.empty())
     return;
-  writer.step(bound ? "Add what is bound with it" : "Add the pieces");
+  writer.step(bound                             ? "Add what is bound with it"
+              : laid_in_later(writer.edition()) ? "Make the pieces"
+                                                : "Add the pieces");
   for (const CopyPart *part : these)
     tell_piece(writer, *part, cut);
 }

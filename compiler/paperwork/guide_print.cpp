@@ -42,16 +42,24 @@ std::int64_t times(const std::vector<Pile> &all, const Pass &pass) {
   return pass.sheets.empty() ? 0 : all[static_cast<std::size_t>(pass.sheets.front())].sheets;
 }
 
+// One of each before the others: a back that is upside down is seen on one sheet, not on all.
+std::string times_words(const std::vector<Pile> &all, const Pass &pass) {
+  const std::int64_t sheets = times(all, pass);
+  return pass.numbered ? "once"
+         : sheets < 2  ? std::to_string(sheets)
+                       : fmt::format("1 + {}", sheets - 1);
+}
+
 Table passes_table(const Making &making) {
   Table table{
       {"file", "times", "paper", "for pile", "ink", "sides", "turned over"}, {}, {false, true}};
   const std::vector<Pile> all = piles(making);
   for (const Pass &pass : making.passes)
-    table.rows.push_back({pass.file, pass.numbered ? "once" : std::to_string(times(all, pass)),
+    table.rows.push_back({pass.file, times_words(all, pass),
                           paper_words(making.edition, pass.stock), numbers_of(making, pass),
                           std::string(spoken::mode_name(pass.mode)), std::string(sides_words(pass)),
                           std::string(turned_over(making, pass))});
-  return table;
+  return without_empty_columns(std::move(table));
 }
 
 // Whole passes once, whatever is fed back in.
@@ -77,16 +85,44 @@ Spot near_foot(const Place &place) {
   }
 }
 
+Spot middle_of(const Place &place) {
+  return {place.box.x + place.box.width / 2, place.box.y + place.box.height / 2};
+}
+
+// Two pages side by side are told below the picture, which is seen whole.
+bool told_by_caption(const std::vector<Place> &places) {
+  return places.size() <= 2 && std::all_of(places.begin(), places.end(), [&](const Place &place) {
+           return place.turn == 0 && place.box.y == places.front().box.y;
+         });
+}
+
+// Of what is laid several up, the first: the others are alike.
+std::vector<Place> one_of_several(const std::vector<Place> &places, const Sheet &sheet) {
+  std::vector<Place> some;
+  for (std::size_t i = 0; i < places.size() / static_cast<std::size_t>(std::max(sheet.up, 1)); ++i)
+    if (places[i].page > 0)
+      some.push_back(places[i]);
+  return some;
+}
+
+bool any_numbers_drawn(const std::vector<Pile> &all, const Imposition &imposition) {
+  return std::any_of(all.begin(), all.end(), [&](const Pile &pile) {
+    const auto &sides = imposition.sheets[static_cast<std::size_t>(pile.sheet)].sides;
+    return !told_by_caption(sides[0].places) || !told_by_caption(sides[1].places);
+  });
+}
+
 Shown side_shown(const Making &making, const Pile &pile, int side) {
   const Sheet &sheet = making.imposition.sheets[static_cast<std::size_t>(pile.sheet)];
   Measured picture;
   picture.ground = SideGround{pile.sheet, side};
   picture.size = sheet.size;
   picture.strokes.push_back({StrokeKind::outline, {}, {sheet.size.width, sheet.size.height}, {}});
-  for (const Place &place : sheet.sides[static_cast<std::size_t>(side)].places)
-    if (place.page > 0)
+  const auto &places = sheet.sides[static_cast<std::size_t>(side)].places;
+  if (!told_by_caption(places))
+    for (const Place &place : one_of_several(places, sheet))
       picture.letterings.push_back(
-          {near_foot(place),
+          {sheet.up > 1 ? middle_of(place) : near_foot(place),
            place.page == sheet.reverse ? "poster" : std::to_string(place.page - sheet.pages_before),
            place.turn});
   return {picture,
@@ -153,9 +189,11 @@ std::string lying_words(const Making &making) {
 void tell_spares(GuideWriter &writer) {
   const Run &run = *writer.edition().run;
   if (run.spare > 0)
-    writer.say(fmt::format("Make {}. What is over in each pile stays loose until the end: from it "
-                           "comes a new sheet for whatever is spoilt on the way.",
-                           runs_words(writer.edition())));
+    writer.say(fmt::format(
+        "Make {}, no more. The spare sheets stay loose in their piles until the "
+        "end: from them comes a new sheet for whatever is spoilt on the way. Where your "
+        "first copy is made already, each pile has one sheet less.",
+        runs_words(writer.edition())));
 }
 
 // " Of the numbers, plain has 1 to 40 and de-luxe 41 to 50: make the copies in this order."
@@ -209,16 +247,48 @@ bool all_of_one_sheet(const std::vector<Pass> &passes) {
                      [](const Pass &pass) { return pass.sheets.size() == 1; });
 }
 
-// What is in a file, and how its backs lie there.
+// What is in a file, and what comes out first.
 std::string files_words(const Making &making) {
-  std::string text;
-  if (!all_of_one_sheet(making.passes))
-    text += " Where a file is for several piles, it holds a sheet for each.";
-  if (std::any_of(making.passes.begin(), making.passes.end(),
-                  [](const Pass &pass) { return pass.pages.size() == 2 * pass.sheets.size(); }))
-    text += " Backs are turned in the files as the edge that the table names needs them: turn "
-            "nothing at the machine.";
-  return text;
+  if (all_of_one_sheet(making.passes))
+    return "";
+  return " A file for several piles has a sheet for each of them. Switch sorting off (uncollated): "
+         "then "
+         "all sheets of the first come out together, then those of the next. Part them into their "
+         "piles where the sheet changes, and count each.";
+}
+
+bool any_two_sided(const Making &making) {
+  return std::any_of(making.passes.begin(), making.passes.end(),
+                     [](const Pass &pass) { return pass.sides == PassSides::both; });
+}
+
+// What is chosen where a printer is told how to print.
+std::string settings_words(const Making &making) {
+  return std::string("The files lie in the folder passes. Choose for each: actual size (100 %), "
+                     "never fitted to the page") +
+         (any_two_sided(making)
+              ? "; both sides, turned over the edge that the table names (printers call it "
+                "flipping "
+                "on the short or on the long edge). Turn nothing else: the backs lie in the files "
+                "as that edge needs them."
+              : "; one side.");
+}
+
+// Heavier than printers at home take from their trays; common practice, no source.
+bool any_card(const Making &making) {
+  constexpr double card = 160; // g/m²
+  return std::any_of(making.passes.begin(), making.passes.end(), [&](const Pass &pass) {
+    return pass.stock != StockId::none && making.edition[pass.stock].weight &&
+           (*making.edition[pass.stock].weight)->grammage.gsm() > card;
+  });
+}
+
+// From one of each a copy is made before the others are printed.
+std::string first_print_words() {
+  return "First print each file once, and hold the sheets against the pictures of the next step: "
+         "the right page behind the right page, heads as they are drawn, nothing cut off. Make "
+         "your first whole copy of them, through all steps, and only then print the others. A shop "
+         "prints by ticket.pdf.";
 }
 
 } // namespace
@@ -228,15 +298,13 @@ void tell_printing(GuideWriter &writer) {
   if (making.passes.empty())
     return;
   writer.step("Print");
-  writer.say(
-      std::string("Print each file as many times as the table says, at 100 %, never fitted to "
-                  "the page.") +
-      (all_of_one_sheet(making.passes)
-           ? ""
-           : " Switch sorting off (uncollated), so that the copies of each sheet come out "
-             "together.") +
-      files_words(making));
+  writer.say(first_print_words());
+  writer.say(settings_words(making) + files_words(making));
   writer.leaflet.add(passes_table(making));
+  if (any_card(making))
+    writer.remark(
+        "Card goes through a printer sheet by sheet, by its straightest way, if it takes card "
+        "at all: see its book, or have a shop print it.");
   for (const Pass &pass : making.passes)
     if (pass.numbered)
       writer.say(numbered_words(making, pass));
@@ -244,28 +312,45 @@ void tell_printing(GuideWriter &writer) {
     if (fed_back(pass))
       for (const std::string &line : pass.feeding)
         writer.remark(fmt::format("{}: {}", pass.file, line));
-  writer.say(
-      "Print one of each first, and hold it against the pictures of the next step: the right "
-      "page behind the right page, heads as they are drawn, nothing cut off. These test prints "
-      "count "
-      "among the sheets of the table; bring a few sheets more of each paper for those that go "
-      "wrong.");
 }
+
+namespace {
+
+// "53 sheets in each: 50 copies and 3 spare", where all piles are alike.
+std::string piles_count(const Making &making, const std::vector<Pile> &all) {
+  const bool alike = std::all_of(all.begin(), all.end(), [&](const Pile &pile) {
+    return pile.sheets == all.front().sheets && pile.spare == all.front().spare;
+  });
+  const Run &run = *making.edition.run;
+  if (!alike || all.front().sheets != making.printed() || run.spare == 0)
+    return "";
+  return fmt::format("{}{}: {} and {} spare", counted(all.front().sheets, "sheet", "sheets"),
+                     all.size() == 1 ? "" : " in each", counted(run.copies, "copy", "copies"),
+                     run.spare);
+}
+
+} // namespace
 
 void tell_piles(GuideWriter &writer) {
   const std::vector<Pile> all = piles(writer.making);
-  writer.step(all.size() == 1 ? "Look at the pile" : "Lay the piles");
+  writer.step(all.size() == 1 ? "Look at the pile" : "Lay the piles",
+              piles_count(writer.making, all));
   writer.say(
       all.size() == 1
-          ? "All sheets are alike. Front and back are as you see them when you turn the sheet "
-            "like a leaf of a book."
-          : fmt::format("Lay a pile of each sheet, from left to right, {}. Backs are shown as you "
-                        "see them when you turn the sheet like a leaf of a book.",
+          ? "All sheets are alike. Lay one as its front is drawn, and turn it like a leaf of a "
+            "book: its back lies up as it is drawn."
+          : fmt::format("Lay a pile of each sheet, row by row from left to right, {}. A sheet that "
+                        "is laid as its front is drawn, and then turned like a leaf of a "
+                        "book, has its back up as it is drawn.",
                         lying_words(writer.making)));
   tell_spares(writer);
   tell_order_of_numbers(writer);
-  writer.leaflet.add(Passage{
-      {}, "The large numbers in the pictures name pages; they are not printed.", true, true});
+  if (any_numbers_drawn(all, writer.making.imposition))
+    writer.leaflet.add(Passage{
+        {}, "The large numbers in the pictures name pages; they are not printed.", true, true});
+  else
+    writer.leaflet.add(
+        Passage{{}, "Below the pictures, pages are named from left to right.", true, true});
   writer.leaflet.add(piles_table(writer, all));
   show_sheets(writer, all);
   if (all.size() > most_sheets_shown)

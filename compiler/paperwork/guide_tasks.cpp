@@ -12,14 +12,12 @@ namespace {
 void tell_time(GuideWriter &writer, const WorkOfTask &work) {
   if (!work.timed)
     return;
-  std::string text = fmt::format("Time: {} in all", written(Duration{work.total()}));
+  std::string text = fmt::format("Time: {} in all", about_so_long(work.total()));
   if (work.each > 0)
     text += fmt::format(", {} a copy", written(Duration{work.each}));
   if (work.once > 0)
     text += fmt::format(", {} of it to make ready", written(Duration{work.once}));
-  writer.remark(
-      text + "." +
-      (work.drying == Drying::ink ? fmt::format(" Then {} to dry.", written(ink_dries)) : ""));
+  writer.remark(text + ".");
 }
 
 bool binds(StepKind kind) {
@@ -76,7 +74,7 @@ void tell_tasks(GuideWriter &writer) {
     }
     if (chooses_before(writer.edition(), task) ||
         (task.step && comes_last(finish[*task.step].kind)))
-      tell_counts(writer);
+      tell_counts(writer, i == 0 ? nullptr : &writer.tasks[i - 1]);
     if (task.step)
       tell_step(writer, task);
     else

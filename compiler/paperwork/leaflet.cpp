@@ -26,6 +26,8 @@ struct Telling {
   void operator()(const Headline &head) {
     out += '\n';
     line(head.number.empty() ? head.text : fmt::format("{}. {}", head.number, head.text));
+    if (!head.count.empty())
+      indented("For " + head.count + ".", 2);
   }
   void operator()(const Passage &passage) {
     if (passage.only_seen)
@@ -80,6 +82,21 @@ std::string blocks_as_text(const Leaflet &leaflet, int columns) {
   for (const LeafletBlock &block : leaflet.blocks)
     std::visit([&](const auto &what) { telling(what); }, block);
   return std::move(telling.out);
+}
+
+Table without_empty_columns(Table table) {
+  table.figures.resize(table.heads.size());
+  for (std::size_t column = table.heads.size(); column-- > 0;) {
+    if (!std::all_of(table.rows.begin(), table.rows.end(),
+                     [&](const auto &row) { return row[column].empty(); }))
+      continue;
+    const auto at = static_cast<std::ptrdiff_t>(column);
+    table.heads.erase(table.heads.begin() + at);
+    table.figures.erase(table.figures.begin() + at);
+    for (auto &row : table.rows)
+      row.erase(row.begin() + at);
+  }
+  return table;
 }
 
 Size home_paper(Ruler ruler) {

@@ -49,6 +49,14 @@ struct Lettering {
   int turn = 0; // degrees clockwise, of a head that points elsewhere
 };
 
+// A number in a ring at a spot of the picture's edge or beyond it: which cut comes when.
+struct Badge {
+  Spot at;
+  std::string says;
+  Beside beside = Beside::nothing;
+  bool further = false; // in a second row, since another is near
+};
+
 // In real measures, from its top left; drawn as large as there is room for.
 struct Measured {
   std::variant<EmptyGround, PageGround, SideGround> ground;
@@ -56,6 +64,7 @@ struct Measured {
   std::vector<Stroke> strokes;
   std::vector<Dimension> dimensions;
   std::vector<Lettering> letterings;
+  std::vector<Badge> badges{};
 };
 
 // A stage of a folding, and which part of the paper moves next.
@@ -80,9 +89,10 @@ struct Shown {
 
 struct Headline {
   std::string text;
-  int level = 1;      // 1 to 3
-  std::string number; // of a step, set beside it
-  bool whole = false; // what stands below it keeps to one page, where one holds it
+  int level = 1;       // 1 to 3
+  std::string number;  // of a step, set beside it
+  bool whole = false;  // what stands below it, up to the next, keeps to one page that holds it
+  std::string count{}; // how many of what this is done to: "53 sheets: 50 copies and 3 spare"
 };
 struct Passage {
   std::string lead; // strong, before the rest
@@ -98,12 +108,14 @@ struct Table {
   std::vector<std::vector<std::string>> rows;
   std::vector<bool> figures; // columns that are set to the right
   bool summed = false;       // the last row is what the others come to
+  bool plain = false;        // close rows with no lines between: a list of words
 };
 // Side by side, in one scale, as many rows of them as they need.
 struct Pictures {
   std::vector<Shown> shown;
   Length most_height;     // of one
   std::size_t across = 0; // so many in each row; 0: as many as find room
+  bool wide = false;      // across the page, never beside words
 };
 struct Ticks { // boxes to tick, each with a line to write on
   std::vector<std::string> labels;
@@ -135,6 +147,9 @@ struct Leaflet {
 // cells into lines.
 std::string as_text(const Leaflet &leaflet, int columns);
 std::string blocks_as_text(const Leaflet &leaflet, int columns); // without its title
+
+// Of a table with heads: columns with nothing in them say nothing.
+Table without_empty_columns(Table table);
 
 // Letter where the edition's papers are measured in inches, else A4.
 Size home_paper(Ruler ruler);

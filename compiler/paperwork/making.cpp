@@ -8,7 +8,6 @@
 #include <algorithm>
 #include <fmt/format.h>
 #include <numeric>
-#include <set>
 
 namespace bodkin::paperwork {
 namespace {
@@ -51,21 +50,34 @@ std::string paper_words(const Edition &edition, StockId stock) {
   return harmless(edition[stock].title.empty() ? edition[stock].name : edition[stock].title);
 }
 
-std::string pages_on(const Sheet &sheet, int side) {
-  std::vector<int> pages;
-  for (const Place &place : sheet.sides[static_cast<std::size_t>(side)].places) {
-    if (place.page > 0 && place.page == sheet.reverse)
-      return "the poster";
-    if (place.page > 0)
-      pages.push_back(place.page - sheet.pages_before);
-  }
-  // Several up, one page stands many times.
-  if (std::set<int>(pages.begin(), pages.end()).size() == 1 && pages.size() > 1)
-    return fmt::format("{}, {} times", pages.front(), pages.size());
+namespace {
+
+std::string listed_pages(const std::vector<int> &pages) {
   std::string text;
   for (std::size_t i = 0; i < pages.size(); ++i)
     text += fmt::format("{}{}", i == 0 ? "" : i + 1 == pages.size() ? " and " : ", ", pages[i]);
-  return text.empty() ? "blank" : text;
+  return text;
+}
+
+} // namespace
+
+std::string pages_of_one(const Sheet &sheet, int side) {
+  std::vector<int> pages;
+  const auto &places = sheet.sides[static_cast<std::size_t>(side)].places;
+  const auto up = static_cast<std::size_t>(std::max(sheet.up, 1));
+  for (std::size_t i = 0; i < places.size() / up; ++i) {
+    if (places[i].page > 0 && places[i].page == sheet.reverse)
+      return "the poster";
+    if (places[i].page > 0)
+      pages.push_back(places[i].page - sheet.pages_before);
+  }
+  return pages.empty() ? "blank" : listed_pages(pages);
+}
+
+// Several up, each page stands as many times.
+std::string pages_on(const Sheet &sheet, int side) {
+  std::string pages = pages_of_one(sheet, side);
+  return sheet.up > 1 && pages != "blank" ? fmt::format("{}, {} times", pages, sheet.up) : pages;
 }
 
 std::string page_words(const Making &making, int page) {

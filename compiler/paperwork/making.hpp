@@ -48,7 +48,8 @@ int outer_sheet(const Making &making);
 
 // "White card", as the stock is called; "paper" where there is none.
 std::string paper_words(const Edition &edition, StockId stock);
-std::string pages_on(const Sheet &sheet, int side);     // "24 and 1", "blank"
+std::string pages_on(const Sheet &sheet, int side);     // "24 and 1", "blank", "2, 4 times"
+std::string pages_of_one(const Sheet &sheet, int side); // of what is laid several up
 std::string page_words(const Making &making, int page); // "page 3", "page 1 of the street"
 // "all 50 copies", or "the 10 copies de-luxe" where some runs alone are spoken of.
 std::string copies_words(const Edition &edition, const RunSet &only);

@@ -144,6 +144,33 @@ Drying drying_after(const Making &making, const std::vector<MakingTask> &tasks,
   return coat ? Drying::label : hand->kind == HandKind::stamp ? Drying::ink : Drying::nothing;
 }
 
+bool is_on_flat_sheets(const Edition &edition, const MakingTask &task) {
+  if (!task.step)
+    return when_of(edition[task.element]) == When::flat &&
+           !on_good_copies_only(edition[task.element]);
+  const auto step = edition.finish.begin() + static_cast<std::ptrdiff_t>(*task.step);
+  const bool wrap_alone =
+      step->kind == StepKind::crease && !step->all && !wraps_of(edition).empty();
+  return wrap_alone || (works_on_flat_sheets(*step) &&
+                        std::none_of(edition.finish.begin(), step, [](const FinishStep &earlier) {
+                          return earlier.kind == StepKind::collate ||
+                                 earlier.kind == StepKind::fold;
+                        }));
+}
+
+std::string_view verb_of(HandKind kind) {
+  switch (kind) {
+  case HandKind::sticker:
+    return "stick";
+  case HandKind::tip_in:
+    return "tip in";
+  case HandKind::other:
+    return "";
+  default:
+    return name_of(kind);
+  }
+}
+
 bool on_good_copies_only(const Element &element) {
   const auto *hand = std::get_if<Hand>(&element.what);
   return hand != nullptr && (hand->kind == HandKind::signature || hand->kind == HandKind::number);
@@ -176,7 +203,8 @@ std::string task_name(const Making &making, const MakingTask &task) {
     return name_of(making.edition.finish[*task.step]) + alone;
   const Element &element = making.edition[task.element];
   if (const auto *hand = std::get_if<Hand>(&element.what))
-    return harmless(fmt::format("{} {}{}", name_of(hand->kind), hand->text, alone));
+    return harmless(fmt::format("{}{}{}{}", verb_of(hand->kind),
+                                verb_of(hand->kind).empty() ? "" : " ", hand->text, alone));
   return fmt::format("work on the {}{}", name_of(element), alone);
 }
 

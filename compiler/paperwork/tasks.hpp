@@ -33,9 +33,13 @@ Drying drying_after(const Making &making, const std::vector<MakingTask> &tasks,
 // A stamp pad's ink on uncoated paper; common practice, no source.
 inline constexpr Duration ink_dries{600'000};
 
+// Done before anything is gathered or folded: on the sheets of spares too.
+bool is_on_flat_sheets(const Edition &edition, const MakingTask &task);
 // Numbers and signatures are not put on spares.
 bool on_good_copies_only(const Element &element);
 
+// "stamp", "stick", "tip in": what is done, as a verb; empty where only the maker's words say it.
+std::string_view verb_of(HandKind kind);
 // "stamp lino moon", "staple"
 std::string task_name(const Making &making, const MakingTask &task);
 const Work &work_of(const Making &making, const MakingTask &task);

@@ -207,12 +207,17 @@ struct TicketWriter {
 
   void checks() {
     leaflet.add(Headline{"Before the whole run: one of each", 2, {}});
-    leaflet.add(Passage{"",
-                        "Printed at 100 %, not fitted: not shrunk, not centred. Sorting off "
-                        "(uncollated): the copies of each sheet come out "
-                        "together. A black side is counted as black.",
-                        false});
-    Table table{{"file", "its pages", "front", "back", "right when held to the light"}, {}, {}};
+    leaflet.add(
+        Passage{"",
+                "Print one of each; whoever ordered looks at it, and then the rest are printed. "
+                "That one counts among the times above. At 100 %, not fitted or shrunk; "
+                "sorting off (uncollated), so that the copies of each sheet come out "
+                "together. A side named black is charged as black.",
+                false});
+    Table table{{"file", "its pages", "front", "back",
+                 "right when held to the light, by pages of the copy"},
+                {},
+                {}};
     for (const Pass &pass : making.passes)
       check_rows(pass, table);
     leaflet.add(std::move(table));

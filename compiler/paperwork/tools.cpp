@@ -1,17 +1,28 @@
 #include "paperwork/tools.hpp"
 
+#include "edition/copy_numbers.hpp"
 #include "edition/piece.hpp"
 #include "paperwork/tasks.hpp"
 #include "problems/characters.hpp"
 
 #include <algorithm>
+#include <array>
 #include <fmt/format.h>
 
 namespace bodkin::paperwork {
 namespace {
 
-constexpr std::string_view for_cuts =
-    "a sharp knife, a steel rule and a cutting mat, or a guillotine";
+bool has_step(const Edition &edition, StepKind kind) {
+  return std::any_of(edition.finish.begin(), edition.finish.end(),
+                     [&](const FinishStep &step) { return step.kind == kind; });
+}
+
+bool has_hand(const Edition &edition, HandKind kind) {
+  return std::any_of(edition.elements.begin(), edition.elements.end(), [&](const Element &element) {
+    const auto *hand = std::get_if<Hand>(&element.what);
+    return hand != nullptr && hand->kind == kind;
+  });
+}
 
 // Several on a sheet, of the book or of what goes with it.
 bool is_cut_apart(const Edition &edition) {
@@ -19,25 +30,52 @@ bool is_cut_apart(const Edition &edition) {
                                         [](const auto &piece) { return piece->is_cut_out(); });
 }
 
-// Common practice, no source: what these steps are done with at a table.
-std::string tool_of(const FinishStep &step, Ruler ruler) {
+bool is_glued(const Edition &edition) {
+  return has_step(edition, StepKind::glue) || has_hand(edition, HandKind::tip_in) ||
+         std::any_of(edition.pieces.begin(), edition.pieces.end(), [](const auto &piece) {
+           return piece->is_band() || piece->is_boards() || piece->is_pocket() ||
+                  piece->is_tipped_in();
+         });
+}
+
+// Where a maker's words name what is glued with, nobody is told another.
+bool names_a_glue(const std::string &text) {
+  constexpr std::array<std::string_view, 8> glues{"paste", "PVA",    "glue stick", "tape",
+                                                  "hot",   "starch", "cement",     "corners"};
+  return std::any_of(glues.begin(), glues.end(),
+                     [&](std::string_view glue) { return text.find(glue) != std::string::npos; });
+}
+
+std::int64_t good_copies(const Edition &edition, const std::optional<Known<std::uint32_t>> &only) {
+  return copies_of(edition, only ? std::optional(**only) : std::nullopt).good;
+}
+
+std::string stapler(const Edition &edition, const FinishStep &step) {
+  return fmt::format(
+      "a long-arm stapler (reach {} or more), {} staples with {} legs, and a few more",
+      written(edition.size->width, edition.ruler),
+      good_copies(edition, step.work.only) * step.staples, written(step.leg, edition.ruler));
+}
+
+// A piece is printed, and brought by nobody.
+bool adds_a_piece(const Edition &edition, const FinishStep &step) {
+  return std::any_of(edition.pieces.begin(), edition.pieces.end(), [&](const auto &piece) {
+    return step.text.find(piece->name) != std::string::npos;
+  });
+}
+
+// Common practice, no source: what these steps are done with at a table. What several steps need is
+// told once, by tools_words.
+std::string tool_of(const Edition &edition, const FinishStep &step) {
   switch (step.kind) {
-  case StepKind::crease:
-    return "a bone folder or a spent ballpoint, and a steel rule, for creasing";
-  case StepKind::fold:
-    return "a bone folder or the back of a spoon, for sharp folds";
   case StepKind::staple:
-    return fmt::format("a stapler that reaches the fold, with staples whose legs are {}",
-                       written(step.leg, ruler));
-  case StepKind::trim:
-  case StepKind::cut:
-    return std::string(for_cuts);
+    return stapler(edition, step);
   case StepKind::sew:
     return "a needle, thread, an awl and a board to prick into";
   case StepKind::punch:
     return "a punch";
   case StepKind::glue:
-    return "glue, a brush and waste paper to lay under";
+    return names_a_glue(step.text) ? "what is glued with: " + harmless(step.text) : "";
   case StepKind::round:
     return "a corner cutter";
   case StepKind::tie:
@@ -47,26 +85,35 @@ std::string tool_of(const FinishStep &step, Ruler ruler) {
   case StepKind::press:
     return "two clean boards and a weight";
   case StepKind::add:
-    return step.text.empty() ? "what is laid in" : "to lay in: " + harmless(step.text);
+    return adds_a_piece(edition, step) ? ""
+           : step.text.empty()         ? "what is laid in"
+                                       : "to lay in: " + harmless(step.text);
   case StepKind::pack:
-    return step.text.empty() ? "something to pack the copies in"
-                             : "for packing: " + harmless(step.text);
-  case StepKind::collate:
-    break;
+    return step.text.empty()
+               ? "something to pack the copies in"
+               : fmt::format("for packing, {} times: {}", good_copies(edition, step.work.only),
+                             harmless(step.text));
+  default:
+    return "";
   }
-  return "";
 }
 
-std::string tool_of(const Hand &hand) {
+std::string stickers(const Edition &edition, const Element &element) {
+  const auto &hand = std::get<Hand>(element.what);
+  return fmt::format("stickers ({}): {}, and a few more", harmless(hand.text),
+                     good_copies(edition, element.work.only));
+}
+
+std::string tool_of(const Edition &edition, const Element &element, const Hand &hand) {
   const std::string text = harmless(hand.text);
   switch (hand.kind) {
   case HandKind::stamp:
-    return fmt::format("the stamp ({}) and an ink pad", text);
+    return fmt::format("the stamp ({}) and an ink pad", text.substr(0, text.find(',')));
   case HandKind::sticker:
-    return fmt::format("stickers ({})", text);
+    return stickers(edition, element);
   case HandKind::signature:
   case HandKind::number:
-    return in_pencil(hand) ? "a soft pencil" : "a pen whose ink does not fade";
+    return in_pencil(hand) ? "" : "a pen whose ink does not fade"; // a pencil lies by the rule
   case HandKind::spray:
     return fmt::format("spray and a mask for it ({}), gloves, and a place with moving air", text);
   case HandKind::colour:
@@ -74,7 +121,7 @@ std::string tool_of(const Hand &hand) {
   case HandKind::punch:
     return "a punch";
   case HandKind::tip_in:
-    return fmt::format("what is tipped in ({}), and glue", text);
+    return fmt::format("what is tipped in ({})", text);
   case HandKind::tear:
   case HandKind::other:
     break;
@@ -87,22 +134,77 @@ void add_new(std::vector<std::string> &tools, std::string tool) {
     tools.push_back(std::move(tool));
 }
 
+void add_for_folds(const Edition &edition, std::vector<std::string> &tools) {
+  const bool crease = has_step(edition, StepKind::crease);
+  const bool fold = !edition.folding->steps.empty() || has_step(edition, StepKind::fold);
+  if (crease || fold)
+    add_new(tools, fmt::format("a bone folder, or the back of a spoon, {}",
+                               crease && fold ? "to crease and to fold"
+                               : crease       ? "to crease"
+                                              : "to fold"));
+  if (crease)
+    add_new(tools, "something soft to crease on: a mat, or some paper");
+}
+
+std::string ruler_words(const Edition &edition, bool cuts) {
+  return fmt::format("a {}rule marked in {}, a soft pencil and an eraser", cuts ? "steel " : "",
+                     edition.ruler == Ruler::inches ? "thirty-seconds of an inch" : "millimetres");
+}
+
+bool has_masks(const Edition &edition) {
+  return has_hand(edition, HandKind::stamp) || has_hand(edition, HandKind::sticker) ||
+         has_hand(edition, HandKind::tip_in);
+}
+
+// What is cut: along a rule, by hand, or with a machine where the cut goes from edge to edge.
+void add_for_cuts(const Edition &edition, std::vector<std::string> &tools) {
+  const bool trim = has_step(edition, StepKind::trim);
+  const bool whole = trim || has_step(edition, StepKind::cut) || is_cut_apart(edition);
+  const bool slit = !edition.folding->slits.empty();
+  if (whole || slit)
+    add_new(tools, fmt::format("a sharp knife and a cutting mat{}",
+                               slit                 ? ", for the slit"
+                               : has_masks(edition) ? "; a guillotine, if there is one"
+                                                    : ", or a guillotine"));
+  add_new(tools, ruler_words(edition, whole || slit || has_step(edition, StepKind::crease)));
+  if (trim || has_masks(edition))
+    add_new(tools, fmt::format("stiff card for {}, and a set square",
+                               trim && has_masks(edition) ? "a template and for masks"
+                               : trim                     ? "a template"
+                                                          : "masks"));
+}
+
+bool has_waste(const Edition &edition) {
+  return is_glued(edition) || has_hand(edition, HandKind::stamp) ||
+         has_hand(edition, HandKind::spray) || has_hand(edition, HandKind::colour);
+}
+
+bool is_gummed(const Element &element) {
+  const auto *hand = std::get_if<Hand>(&element.what);
+  return hand != nullptr && hand->text.find("gummed") != std::string::npos;
+}
+
 } // namespace
 
 std::vector<std::string> tools_words(const Edition &edition) {
   std::vector<std::string> tools;
-  if (!edition.folding->slits.empty()) // a guillotine cuts from edge to edge
-    add_new(tools, "a sharp knife, a steel rule and a cutting mat, for the slit");
-  if (is_cut_apart(edition))
-    add_new(tools, std::string(for_cuts));
+  add_for_folds(edition, tools);
+  add_for_cuts(edition, tools);
   for (const FinishStep &step : edition.finish)
-    add_new(tools, tool_of(step, edition.ruler));
-  if (std::any_of(edition.pieces.begin(), edition.pieces.end(),
-                  [](const auto &piece) { return piece->is_band(); }))
-    add_new(tools, "glue for paper and a narrow brush, for the band");
+    add_new(tools, tool_of(edition, step));
+  if (has_step(edition, StepKind::staple))
+    for (const std::string_view tool :
+         {"without a long arm: a stapler that opens flat, a soft board", "two clips or pegs"})
+      add_new(tools, std::string(tool));
+  if (is_glued(edition))
+    add_new(tools, "glue for paper (PVA or a glue stick) and a narrow brush");
   for (const Element &element : edition.elements)
     if (const auto *hand = std::get_if<Hand>(&element.what))
-      add_new(tools, tool_of(*hand));
+      add_new(tools, tool_of(edition, element, *hand));
+  if (std::any_of(edition.elements.begin(), edition.elements.end(), is_gummed))
+    add_new(tools, "a damp sponge or cloth, for what is gummed");
+  if (has_waste(edition))
+    add_new(tools, "waste paper, to lay under and between");
   return tools;
 }
 

@@ -28,7 +28,9 @@ void draw_rules(cairo_t *cairo, const LeafletPage &page) {
 // What can be said to be lacking a glyph, so that other faces are tried.
 struct Collecting {
   std::vector<std::string> words{};
-  void operator()(const paperwork::Headline &head) { words.push_back(head.text); }
+  void operator()(const paperwork::Headline &head) {
+    words.insert(words.end(), {head.text, head.count});
+  }
   void operator()(const paperwork::Passage &passage) {
     words.insert(words.end(), {passage.lead, passage.text});
   }

@@ -14,7 +14,8 @@ namespace {
 using namespace paperwork;
 
 constexpr double beside_room = 20;                  // for a line with its measure
-constexpr double letter = 4.6;                      // about as wide as a letter of a measure
+constexpr double badge_off = 9, badge_row = 16;     // of a badge beside its line's end
+constexpr double letter = 5;                        // about as wide as a letter of a measure
 constexpr double layer_step = 2.2, most_layers = 6; // of a stage's edges
 
 double points(Length length) { return length.in_points(); }
@@ -31,6 +32,8 @@ public:
       pen_.lettering(at(lettering.at), lettering.says, lettering.turn);
     for (const Dimension &dimension : measured_.dimensions)
       draw(dimension);
+    for (const Badge &badge : measured_.badges)
+      draw(badge);
   }
 
 private:
@@ -86,6 +89,14 @@ private:
     pen_.thread(from, a);
     pen_.thread(to, b);
     pen_.measure_beside(a, b, dimension.says, dimension.beside);
+  }
+
+  void draw(const Badge &badge) {
+    Point middle = at(badge.at);
+    const double off = badge_off + (badge.further ? badge_row : 0);
+    middle.x += badge.beside == Beside::right ? off : badge.beside == Beside::left ? -off : 0;
+    middle.y += badge.beside == Beside::below ? off : badge.beside == Beside::above ? -off : 0;
+    pen_.badge(middle, badge.says);
   }
 
   LeafletPen pen_;
@@ -162,7 +173,7 @@ private:
 
 // So much of each sheet of a heap is seen beyond the one on it.
 double heap_step(const Heap &heap) {
-  constexpr double for_a_name = 12.5, narrow = 5;
+  constexpr double for_a_name = 13, narrow = 5;
   constexpr std::size_t most_names = 9;
   return heap.names.size() > most_names ? narrow : for_a_name;
 }
@@ -188,15 +199,33 @@ double room_beside(const Dimension &dimension, double scale) {
   return upright && length < along ? along + beside_room : beside_room;
 }
 
+// A level line too short for its measure has it past its end.
+double past_the_end(const Measured &measured, const Dimension &dimension, double scale) {
+  const bool level = dimension.beside == Beside::above || dimension.beside == Beside::below;
+  const double along = letter * static_cast<double>(dimension.says.size());
+  const double length = std::abs(points(dimension.end.x - dimension.start.x)) * scale;
+  if (!level || length >= along)
+    return 0;
+  const Length end = std::max(dimension.start.x, dimension.end.x);
+  return points(end - measured.size.width) * scale + along + 6;
+}
+
+double *side_of(PictureRoom &room, Beside beside) {
+  return beside == Beside::above   ? &room.above
+         : beside == Beside::below ? &room.below
+         : beside == Beside::left  ? &room.left
+         : beside == Beside::right ? &room.right
+                                   : nullptr;
+}
+
 PictureRoom room_of(const Measured &measured, double scale) {
   PictureRoom room{points(measured.size.width) * scale, points(measured.size.height) * scale};
+  for (const Badge &badge : measured.badges)
+    if (double *side = side_of(room, badge.beside))
+      *side = std::max(*side, 2 * badge_off + (badge.further ? badge_row : 0));
   for (const Dimension &dimension : measured.dimensions) {
-    double *side = dimension.beside == Beside::above   ? &room.above
-                   : dimension.beside == Beside::below ? &room.below
-                   : dimension.beside == Beside::left  ? &room.left
-                   : dimension.beside == Beside::right ? &room.right
-                                                       : nullptr;
-    if (side != nullptr)
+    room.right = std::max(room.right, past_the_end(measured, dimension, scale));
+    if (double *side = side_of(room, dimension.beside))
       *side = std::max(*side, room_beside(dimension, scale));
   }
   return room;

@@ -22,10 +22,12 @@ public:
   std::vector<LeafletPage> lay() {
     std::size_t whole_to = 0; // past what is kept together
     for (std::size_t i = 0; i < leaflet_.blocks.size(); ++i) {
-      if (const auto *head = std::get_if<Headline>(&leaflet_.blocks[i]); head && head->whole)
-        whole_to = end_of_step(i);
-      const std::size_t end = end_of_step(i);
-      if (auto whole = step_beside(std::span(leaflet_.blocks).subspan(i, end - i), band(), type_);
+      const std::size_t end = end_of_part(i);
+      if (const auto *head = std::get_if<Headline>(&leaflet_.blocks[i]);
+          head && (head->whole || is_short(i, end)))
+        whole_to = end;
+      if (auto whole = step_beside(std::span(leaflet_.blocks).subspan(i, end - i), band(),
+                                   room_left(), type_);
           whole && whole->height <= bottom() - edge) {
         add({*std::move(whole)});
         i = end - 1;
@@ -61,31 +63,66 @@ public:
   }
 
 private:
-  // Past the last block of what a headline stands over.
-  std::size_t end_of_step(std::size_t begin) const {
-    const auto *over = std::get_if<Headline>(&leaflet_.blocks[begin]);
-    if (over == nullptr)
-      return begin + 1;
-    const auto ends = [&](const LeafletBlock &block) {
-      const auto *head = std::get_if<Headline>(&block);
-      return std::holds_alternative<NewPage>(block) ||
-             (head != nullptr && head->level <= over->level);
-    };
-    const auto from = leaflet_.blocks.begin() + static_cast<std::ptrdiff_t>(begin);
-    return static_cast<std::size_t>(std::find_if(from + 1, leaflet_.blocks.end(), ends) -
-                                    leaflet_.blocks.begin());
+  // Below what stands on the page, and what waits to be put there.
+  double room_left() const {
+    if (pages_.empty() || fresh_)
+      return bottom() - edge;
+    double left = bottom() - y_;
+    for (const Slice &slice : kept_)
+      left -= slice.before + slice.height;
+    return left;
   }
 
-  // Words before more words, a table or a picture that they speak of; anything before a remark.
+  // Up to the next headline, of whatever level.
+  std::size_t end_of_part(std::size_t begin) const {
+    if (!std::holds_alternative<Headline>(leaflet_.blocks[begin]))
+      return begin + 1;
+    std::size_t end = begin + 1;
+    while (end < leaflet_.blocks.size() &&
+           !std::holds_alternative<Headline>(leaflet_.blocks[end]) &&
+           !std::holds_alternative<NewPage>(leaflet_.blocks[end]))
+      ++end;
+    return end;
+  }
+
+  // A few words under a headline, which nobody wants to turn a page in.
+  bool is_short(std::size_t begin, std::size_t end) const {
+    constexpr std::size_t most = 6;
+    const auto from = leaflet_.blocks.begin() + static_cast<std::ptrdiff_t>(begin + 1);
+    const auto to = leaflet_.blocks.begin() + static_cast<std::ptrdiff_t>(end);
+    return end - begin > 1 && end - begin <= most &&
+           std::all_of(from, to, [](const LeafletBlock &block) {
+             const auto *pictures = std::get_if<Pictures>(&block);
+             return std::holds_alternative<Passage>(block) || std::holds_alternative<Care>(block) ||
+                    (pictures != nullptr && pictures->wide);
+           });
+  }
+
+  // In a part that says what to take care of, from which none of it is parted.
+  bool is_careful(std::size_t block) const {
+    std::size_t begin = block;
+    while (begin > 0 && !std::holds_alternative<Headline>(leaflet_.blocks[begin]))
+      --begin;
+    const auto from = leaflet_.blocks.begin() + static_cast<std::ptrdiff_t>(begin);
+    const auto to = leaflet_.blocks.begin() + static_cast<std::ptrdiff_t>(end_of_part(begin));
+    return std::any_of(from, to,
+                       [](const LeafletBlock &of) { return std::holds_alternative<Care>(of); });
+  }
+
+  // Words before more words, a table or a picture that they speak of; anything before a remark; and
+  // what to take care of before what it is taken care in.
   bool introduces(std::size_t block) const {
     if (block + 1 == leaflet_.blocks.size())
       return false;
     const LeafletBlock &next = leaflet_.blocks[block + 1];
     if (const auto *passage = std::get_if<Passage>(&next); passage && passage->small)
       return true;
+    if (std::holds_alternative<Care>(leaflet_.blocks[block]))
+      return !std::holds_alternative<Headline>(next) && !std::holds_alternative<NewPage>(next);
     return std::holds_alternative<Passage>(leaflet_.blocks[block]) &&
-           (std::holds_alternative<Passage>(next) || std::holds_alternative<Table>(next) ||
-            std::holds_alternative<Pictures>(next) || std::holds_alternative<Checklist>(next));
+           ((std::holds_alternative<Passage>(next) && is_careful(block)) ||
+            std::holds_alternative<Table>(next) || std::holds_alternative<Pictures>(next) ||
+            std::holds_alternative<Checklist>(next));
   }
 
   Band band() const {
@@ -108,6 +145,10 @@ private:
         pages_.emplace_back();
         y_ = edge;
         anew = fresh_ = false;
+        if (slice.heads != nullptr) {
+          slice.heads->put(pages_.back(), y_);
+          y_ += slice.heads->height;
+        }
       } else {
         y_ += slice.before;
       }

@@ -10,7 +10,8 @@ namespace bodkin::press {
 namespace {
 
 constexpr double radians = 3.14159265358979323846 / 180;
-constexpr double halo = 2.2; // of white, on either side of a line over a picture
+constexpr double halo = 2.2;       // of white, on either side of a line over a picture
+constexpr double close_halo = 1.2; // where what stands beside the line has to be seen
 
 void grey(cairo_t *cairo, double value) { cairo_set_source_rgb(cairo, value, value, value); }
 
@@ -26,7 +27,7 @@ void LeafletPen::line(Point a, Point b, double width) const {
 
 void LeafletPen::thread(Point a, Point b) const {
   grey(cairo_, 1);
-  cairo_set_line_width(cairo_, 0.4 + halo);
+  cairo_set_line_width(cairo_, 0.4 + close_halo);
   cairo_move_to(cairo_, a.x, a.y);
   cairo_line_to(cairo_, b.x, b.y);
   cairo_stroke(cairo_);
@@ -60,7 +61,7 @@ void LeafletPen::turned_box(Point a, Point b, Angle turn) const {
   cairo_rotate(cairo_, turn.degrees() * radians);
   const double w = b.x - a.x, h = b.y - a.y;
   grey(cairo_, 1);
-  cairo_set_line_width(cairo_, 1.6 + 2 * halo);
+  cairo_set_line_width(cairo_, 1.6 + close_halo);
   cairo_rectangle(cairo_, -w / 2, -h / 2, w, h);
   cairo_stroke(cairo_);
   cairo_restore(cairo_);
@@ -181,6 +182,18 @@ void LeafletPen::lettering(Point middle, std::string_view says, int turn) const 
 
 void LeafletPen::page_number(Point middle, std::string_view says, int turn, bool foot_line) const {
   centred(says, LeafletRole::page, middle, turn, false, foot_line);
+}
+
+void LeafletPen::badge(Point middle, std::string_view says) const {
+  const double radius =
+      std::max(7.0, type_.width(says, LeafletRole::measure) / 2 + 2.5); // so that two figures fit
+  cairo_arc(cairo_, middle.x, middle.y, radius, 0, 360 * radians);
+  grey(cairo_, 1);
+  cairo_fill_preserve(cairo_);
+  grey(cairo_, 0);
+  cairo_set_line_width(cairo_, 0.8);
+  cairo_stroke(cairo_);
+  centred(says, LeafletRole::measure, middle, 0, false, false);
 }
 
 void LeafletPen::note(Point left, std::string_view says) const {

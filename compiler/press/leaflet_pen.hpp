@@ -32,6 +32,8 @@ public:
   // Centred on a white ground; turned clockwise.
   void lettering(Point middle, std::string_view says, int turn) const;
   void page_number(Point middle, std::string_view says, int turn, bool foot_line) const;
+  // A number in a ring.
+  void badge(Point middle, std::string_view says) const;
   void note(Point left, std::string_view says) const;
 
 private:

@@ -72,6 +72,14 @@ struct RowsSet {
       most = std::min({most, share_of_height * pictures.most_height.in_points() / real.height,
                        (wide - real.left - real.right) / real.width});
     }
+    // Small, a line may have its measure beside it, which takes more room.
+    constexpr double step = 0.97, least = 0.05;
+    while (most > least &&
+           std::any_of(pictures.shown.begin(), pictures.shown.end(), [&](const Shown &shown) {
+             const PictureRoom need = room_of(shown, most);
+             return need.left + need.width + need.right > wide + 0.01;
+           }))
+      most *= step;
     return most;
   }
 

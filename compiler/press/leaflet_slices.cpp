@@ -8,6 +8,8 @@ namespace {
 
 using namespace paperwork;
 
+constexpr double head_below = 3; // a step's headline
+
 // Wider lines are hard to find back from.
 constexpr double widest_measure = 420;
 
@@ -28,17 +30,37 @@ struct Cutter {
     const LeafletRole role = head.level == 1   ? LeafletRole::head
                              : head.level == 2 ? LeafletRole::subhead
                                                : LeafletRole::minor;
-    const double before = head.level == 1 ? 22 : head.level == 2 ? 16 : 10;
+    const double before = head.level == 1 ? 18 : head.level == 2 ? 14 : 10;
     std::vector<Line> lines = type.broken({}, head.text, role, band.right - left());
-    if (head.level > 1)
-      return {words(std::move(lines), left(), before, true)};
-    return {step_head(std::move(lines), head.number, before)};
+    Slice slice =
+        head.level > 1 ? words(lines, left(), before, true) : step_head(lines, head.number, before);
+    if (!head.count.empty())
+      add_count(head, lines, slice);
+    return {slice};
+  }
+
+  // How many, at the right end of the headline, or below it where there is no room.
+  void add_count(const Headline &head, const std::vector<Line> &lines, Slice &slice) const {
+    constexpr double gap = 18, up = 3;
+    const LeafletRole role = LeafletRole::column;
+    const double wide = type.width(head.count, role);
+    const double last = lines.empty() ? 0 : lines.back().right.in_points();
+    const double inset = head.level > 1 ? 0 : head_below;
+    const bool beside = left() + last + gap + wide <= band.right;
+    if (!beside)
+      slice.height += type.leading(role);
+    const double at = slice.height - inset - up - type.leading(role) + (beside ? 0 : up);
+    slice.put = [put = std::move(slice.put), line = type.line(head.count, role), at,
+                 x = beside ? band.right - wide : left()](LeafletPage &page, double y) {
+      put(page, y);
+      page.words.push_back(words_at({line}, x, y + at));
+    };
   }
 
   // A line across the page, the step's number hanging at its left.
   Slice step_head(std::vector<Line> lines, const std::string &number, double before) const {
-    constexpr double above = 9, below = 3;
-    const double height = above + foot_of(lines) + below;
+    constexpr double above = 9;
+    const double height = above + foot_of(lines) + head_below;
     std::vector<Line> figure;
     if (!number.empty())
       figure.push_back(type.line(number, LeafletRole::number));
@@ -128,6 +150,9 @@ struct Cutter {
              }
            }});
     }
+    // A long list may be parted, but for its ends.
+    for (std::size_t i = 1; i + 2 < slices.size(); ++i)
+      slices[i].keep = false;
     if (!slices.empty())
       slices.back().keep = false;
     return slices;

@@ -5,6 +5,7 @@
 #include "press/leaflet_layout.hpp"
 
 #include <functional>
+#include <memory>
 #include <optional>
 #include <span>
 
@@ -16,6 +17,8 @@ struct Slice {
   bool keep = false; // stays with the next
   bool new_page = false;
   std::function<void(LeafletPage &, double y)> put;
+  // Of a table's row: the heads of its columns, which a page that begins with it repeats.
+  std::shared_ptr<const Slice> heads{};
 };
 
 // From the left edge of steps' numbers to the right edge of all.
@@ -30,9 +33,10 @@ std::vector<Slice> title_slices(const paperwork::Leaflet &leaflet, const Band &b
                                 LeafletType &type);
 
 // A step, or a part of one, whose pictures stand beside its words, as one slice; nothing where it
-// is no such step: one headline, words, and pictures that find room in half of the band.
+// is no such step: one headline, words, and pictures that find room in half of the band. `room`:
+// how much of the page is left, for which pictures are made smaller if need be.
 std::optional<Slice> step_beside(std::span<const paperwork::LeafletBlock> step, const Band &band,
-                                 LeafletType &type);
+                                 double room, LeafletType &type);
 
 std::vector<Slice> table_slices(const paperwork::Table &table, double left, double right,
                                 LeafletType &type);

@@ -19,11 +19,12 @@ bool is_words(const LeafletBlock &block) {
 
 bool is_step_with_pictures(std::span<const LeafletBlock> step) {
   const auto *head = step.empty() ? nullptr : std::get_if<Headline>(&step.front());
-  if (head == nullptr || head->level > 2)
+  if (head == nullptr)
     return false;
   const auto body = step.subspan(1);
   const auto pictures = std::count_if(body.begin(), body.end(), [](const LeafletBlock &block) {
-    return std::holds_alternative<Pictures>(block);
+    const auto *shown = std::get_if<Pictures>(&block);
+    return shown != nullptr && !shown->wide;
   });
   return pictures > 0 &&
          std::count_if(body.begin(), body.end(), is_words) + pictures == std::ssize(body);
@@ -53,19 +54,20 @@ struct Column {
 
 namespace {
 
-// Words and pictures of a step in their columns, and below both what to take care of.
+// What to take care of, and below it words and pictures of a step in their columns.
 struct StepColumns {
   Column words, pictures, cares;
-  double height() const {
-    return std::max(words.height, pictures.height) +
-           (cares.slices.empty() ? 0 : cares.slices.front().before + cares.height);
-  }
+  double below_cares() const { return cares.slices.empty() ? 0 : cares.height + under_cares; }
+  double height() const { return below_cares() + std::max(words.height, pictures.height); }
+
+  static constexpr double under_cares = 6;
 };
 
-StepColumns columns_of(std::span<const LeafletBlock> body, const Band &band, double share,
-                       LeafletType &type) {
+// `words`: the share of the width that words have.
+StepColumns columns_of(std::span<const LeafletBlock> body, const Band &band, double words,
+                       double share, LeafletType &type) {
   const double left = band.left + band.hanging;
-  const double wide = (band.right - left - gutter) / 2;
+  const double wide = (band.right - left - gutter) * words;
   const Band half{band.left, left + wide, band.hanging};
   StepColumns columns;
   for (const LeafletBlock &block : body)
@@ -78,29 +80,46 @@ StepColumns columns_of(std::span<const LeafletBlock> body, const Band &band, dou
   return columns;
 }
 
+// Many words have more of the width than few.
+StepColumns lowest(std::span<const LeafletBlock> body, const Band &band, double share,
+                   LeafletType &type) {
+  StepColumns even = columns_of(body, band, 0.5, share, type);
+  StepColumns wordy = columns_of(body, band, 0.6, share, type);
+  constexpr double worth_it = 12; // of height
+  return wordy.height() + worth_it < even.height() ? std::move(wordy) : std::move(even);
+}
+
 } // namespace
 
-std::optional<Slice> step_beside(std::span<const LeafletBlock> step, const Band &band,
+std::optional<Slice> step_beside(std::span<const LeafletBlock> step, const Band &band, double room,
                                  LeafletType &type) {
   if (!is_step_with_pictures(step))
     return std::nullopt;
   constexpr double below_head = 4;
-  StepColumns columns = columns_of(step.subspan(1), band, 1, type);
-  for (const double smaller : {0.8, 0.65})
-    if (columns.pictures.height > highest)
-      columns = columns_of(step.subspan(1), band, smaller, type);
-  if (columns.pictures.height > highest)
-    return std::nullopt;
   Slice head = std::move(slices_of(step.front(), band, type).front());
   const double before = head.before, under = head.height + below_head;
+  StepColumns columns = lowest(step.subspan(1), band, 1, type);
+  const auto fits = [&](const StepColumns &of) {
+    return of.pictures.height <= highest && before + under + of.height() <= room;
+  };
+  // Smaller pictures where that keeps it on the page that has been begun; never very small ones.
+  for (const double smaller : {0.85, 0.7, 0.6}) {
+    if (fits(columns))
+      break;
+    StepColumns tried = lowest(step.subspan(1), band, smaller, type);
+    if (columns.pictures.height > highest || fits(tried))
+      columns = std::move(tried);
+  }
+  if (columns.pictures.height > highest)
+    return std::nullopt;
   const double height = under + columns.height();
   return Slice{
       before, height, false, false,
       [head = std::move(head), columns = std::move(columns), under](LeafletPage &page, double y) {
         head.put(page, y);
-        columns.words.put(page, y + under);
-        columns.pictures.put(page, y + under);
-        columns.cares.put(page, y + under + columns.height() - columns.cares.height);
+        columns.cares.put(page, y + under);
+        columns.words.put(page, y + under + columns.below_cares());
+        columns.pictures.put(page, y + under + columns.below_cares());
       }};
 }
 

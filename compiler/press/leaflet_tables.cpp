@@ -82,7 +82,8 @@ std::size_t begins_at(const std::vector<std::string> &row) {
 struct RowLook {
   LeafletRole role = LeafletRole::cell;
   std::size_t ruled_from = 0; // the column where the line below it begins
-  double line = line_width;
+  double line = line_width;   // 0: none
+  double room = row_room;
 };
 
 Slice table_row(const Table &table, const std::vector<std::string> &row, const RowLook &look,
@@ -97,14 +98,16 @@ Slice table_row(const Table &table, const std::vector<std::string> &row, const R
     at.push_back(columns.lefts[i] +
                  (to_the_right ? std::max(0.0, columns.widths[i] - right_of(cells.back())) : 0));
   }
-  const double height = high + 2 * row_room;
+  const double height = high + 2 * look.room;
   return {0, height, false, false,
           [cells = std::move(cells), at = std::move(at), height, width = look.line,
-           left = columns.lefts[look.ruled_from], right](LeafletPage &page, double y) {
+           room = look.room, left = columns.lefts[look.ruled_from],
+           right](LeafletPage &page, double y) {
             for (std::size_t i = 0; i < cells.size(); ++i)
               if (!cells[i].empty())
-                page.words.push_back(words_at(cells[i], at[i], y + row_room));
-            page.rules.push_back({left, y + height, right, y + height, width});
+                page.words.push_back(words_at(cells[i], at[i], y + room));
+            if (width > 0)
+              page.rules.push_back({left, y + height, right, y + height, width});
           }};
 }
 
@@ -118,6 +121,10 @@ RowLook look_of_row(const Table &table, std::size_t row) {
     look.ruled_from = begins_at(table.rows[row + 1]);
   if (table.summed && row + 1 == last)
     look.line = 1.4;
+  if (table.plain) {
+    look.line = 0;
+    look.room = 0.8;
+  }
   return look;
 }
 
@@ -140,11 +147,16 @@ std::vector<Slice> table_slices(const Table &table, double left, double right, L
   if (slices.empty())
     return slices;
   slices.front().before = 8;
-  // A short table is never parted.
-  constexpr std::size_t short_enough = 12;
-  if (slices.size() <= short_enough)
-    for (std::size_t i = 0; i + 1 < slices.size(); ++i)
-      slices[i].keep = true;
+  if (!table.heads.empty()) {
+    const auto heads = std::make_shared<const Slice>(slices.front());
+    for (std::size_t i = 2; i < slices.size(); ++i) // the first row is never parted from them
+      slices[i].heads = heads;
+  }
+  // A short table is never parted, nor of a long one its ends.
+  constexpr std::size_t short_enough = 7, end_rows = 2;
+  for (std::size_t i = 0; i + 1 < slices.size(); ++i)
+    slices[i].keep =
+        slices.size() <= short_enough || i <= end_rows || i + end_rows >= slices.size();
   return slices;
 }
 

@@ -122,15 +122,41 @@ LeafletDress in_own_face(const Edition &edition, const OpenFaces &faces, const E
 
 bool digit(char c) { return c >= '0' && c <= '9'; }
 
-// "5 3/8in" is one word: a measure parted by a line's end is misread.
-std::string measures_whole(std::string_view text) {
+// "8in" and "8 in" after a slash, so that no date becomes a fraction.
+bool ends_a_measure(std::string_view text, std::size_t slash) {
+  std::size_t at = slash + 1;
+  while (at < text.size() && digit(text[at]))
+    ++at;
+  return at > slash + 1 && text.substr(at).starts_with("in");
+}
+
+// "(2) the head": a number at a line's end says nothing.
+bool after_number(std::string_view text, std::size_t space) {
+  return space > 2 && text[space - 1] == ')' && digit(text[space - 2]) &&
+         (text[space - 3] == '(' || (space > 3 && text[space - 4] == '('));
+}
+
+// "5 3/8in" is one word: a measure parted by a line's end is misread. And it is a whole and a
+// fraction: figures in a row are misread too.
+std::string measures_whole(std::string_view text, bool fractions) {
   std::string out;
-  for (std::size_t i = 0; i < text.size(); ++i)
-    if (text[i] == ' ' && i > 0 && i + 1 < text.size() && digit(text[i - 1]) && digit(text[i + 1]))
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const bool inside = i > 0 && i + 1 < text.size() && digit(text[i - 1]) && digit(text[i + 1]);
+    if (text[i] == ' ' && (inside || after_number(text, i)))
       out += "\u00a0";
+    else if (inside && text[i] == '/' && fractions && ends_a_measure(text, i))
+      out += "\u2044";
     else
       out += text[i];
+  }
   return out;
+}
+
+void find_fractions(LeafletDress &dress) {
+  for (std::size_t role = 0; role < dress.styles.size(); ++role) {
+    const FaceId face = *dress.edition->styles[at(dress.styles[role])].face;
+    dress.fractions[role] = (*dress.faces)[face].nearest(Cut::regular)->sets_fractions();
+  }
 }
 
 } // namespace
@@ -148,8 +174,10 @@ LeafletType::LeafletType(const Files &files, const SystemFaces &system, const Ed
   absent_ = absent_of(from_shelf);
   LeafletDress owned = in_own_face(edition, own, *from_shelf.edition);
   for (LeafletDress *dress : {&from_shelf, &owned})
-    if (can_be_set(*dress))
+    if (can_be_set(*dress)) {
+      find_fractions(*dress);
       dresses_.push_back(std::move(*dress));
+    }
   if (!dresses_.empty())
     wear(0);
 }
@@ -212,7 +240,7 @@ std::vector<Line> LeafletType::broken(std::string_view lead, std::string_view te
     block.spans.push_back(Span{.text = std::string(lead), .strong = true});
   if (!lead.empty() && !text.empty())
     block.spans.push_back(Span{.text = "  "});
-  block.spans.push_back(Span{.text = measures_whole(text)});
+  block.spans.push_back(Span{.text = as_set(text, role)});
   Prose prose;
   prose.blocks.push_back(std::move(block));
   Flow flow = compositor_->flow(prose, style(role));
@@ -221,7 +249,11 @@ std::vector<Line> LeafletType::broken(std::string_view lead, std::string_view te
 }
 
 Line LeafletType::line(std::string_view text, LeafletRole role) {
-  return compositor_->line(text, style(role), Range{});
+  return compositor_->line(as_set(text, role), style(role), Range{});
+}
+
+std::string LeafletType::as_set(std::string_view text, LeafletRole role) const {
+  return measures_whole(text, dresses_[worn_].fractions[static_cast<std::size_t>(role)]);
 }
 
 double LeafletType::width(std::string_view text, LeafletRole role) {

@@ -40,6 +40,7 @@ struct LeafletDress {
   std::unique_ptr<Edition> edition; // holds the styles
   const OpenFaces *faces = nullptr;
   std::array<StyleId, 16> styles{}; // by role
+  std::array<bool, 16> fractions{}; // whose face makes one sign of a fraction
 };
 
 // What the shelf's own styles would be set in, and is not there.
@@ -88,6 +89,7 @@ private:
   }
 
   FaceOffer offer(const LeafletDress &dress, LeafletRole role) const;
+  std::string as_set(std::string_view text, LeafletRole role) const;
 
   const Edition &own_edition_;
   const OpenFaces &own_faces_;

@@ -87,6 +87,20 @@ Length FaceCut::scaled(std::int64_t units, Length size) const {
 
 bool FaceCut::fixed_width() const { return FT_IS_FIXED_WIDTH(ft_.get()); }
 
+bool FaceCut::sets_fractions() const {
+  constexpr std::string_view half = "1\u20442";
+  const HbBuffer buffer(hb_buffer_create());
+  hb_buffer_add_utf8(buffer.get(), half.data(), static_cast<int>(half.size()), 0, -1);
+  hb_buffer_set_direction(buffer.get(), HB_DIRECTION_LTR);
+  hb_buffer_set_script(buffer.get(), HB_SCRIPT_LATIN);
+  hb_shape(hb_.get(), buffer.get(), nullptr, 0);
+  unsigned count = 0;
+  const hb_glyph_info_t *infos = hb_buffer_get_glyph_infos(buffer.get(), &count);
+  hb_codepoint_t two = 0;
+  return count > 0 && count <= 3 && hb_font_get_nominal_glyph(hb_.get(), '2', &two) != 0 &&
+         infos[count - 1].codepoint != 0 && infos[count - 1].codepoint != two;
+}
+
 void FaceCut::meet(std::uint32_t glyph) const {
   const FT_Face face = ft_.get();
   if (FT_Load_Glyph(face, glyph, as_drawn) != 0 || face->glyph->format != FT_GLYPH_FORMAT_OUTLINE) {

@@ -60,6 +60,8 @@ public:
   }
   InkUnits ink(std::uint32_t glyph) const; // exact bounds of the outline
   bool fixed_width() const;                // as a typewriter's
+  // Makes one sign of figures round a fraction slash (U+2044): OpenType's feature frac.
+  bool sets_fractions() const;
 
 private:
   enum class Met : std::uint8_t { not_yet, drawn, broken };

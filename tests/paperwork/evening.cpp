@@ -112,6 +112,61 @@ TEST_CASE("what is done to one batch step after step is one turn, to all copies 
   CHECK(turns[2].at_once == 0);
 }
 
+TEST_CASE("no batch has copies of two runs, and work of one run alone is done to its own") {
+  std::vector<WorkOfTask> works{work("fold", 1, 14), work("sew", 5, 4), work("stamp", 1, 14)};
+  works[0].of_run = works[2].of_run = {10, 4};
+  works[1].of_run = {0, 4};
+  const Evening evening = plan_evening(works, 1);
+  // A quarter of fourteen is four at the most: three batches of the ten, one of the four.
+  REQUIRE(evening.batches.size() == 4);
+  CHECK(evening.batches[2].run == 0);
+  CHECK(evening.batches[2].copies == 2);
+  CHECK(evening.batches[3].run == 1);
+  CHECK(evening.batches[3].copies == 4);
+  for (const Stretch &stretch : evening.stretches)
+    if (stretch.task == 1) {
+      CHECK(stretch.from_batch == 3);
+      CHECK(stretch.copies == 4);
+    }
+}
+
+TEST_CASE("one whole copy is made before all others, and of each run one") {
+  std::vector<WorkOfTask> works{work("fold", 1, 10, 2), work("staple", 2, 10)};
+  const Evening evening = plan_from_first_copy(works, 1);
+  CHECK(evening.first_copy == 5 * minute); // made ready in it
+  CHECK(evening.stretches.front().begin == 5 * minute);
+  CHECK(evening.stretches.front().copies == 9);
+  CHECK(evening.hands_free == 32 * minute);
+  for (WorkOfTask &of : works)
+    of.of_run = {6, 4};
+  CHECK(plan_from_first_copy(works, 1).first_copy == 8 * minute);
+}
+
+TEST_CASE("of three copies each is as much the first as the others") {
+  CHECK(plan_from_first_copy({work("fold", 1, 3)}, 1).first_copy == 0);
+}
+
+TEST_CASE("numbers go on when the last copy is made") {
+  std::vector<WorkOfTask> works{work("fold", 1, 8), work("number", 1, 8)};
+  works[0].waits = 10 * minute; // the last batch is ready at 18
+  works[1].after_all = true;
+  const Evening evening = plan_evening(works, 2);
+  REQUIRE(evening.stretches.size() == 2);
+  CHECK(evening.stretches[1].begin == 18 * minute);
+  CHECK(evening.stretches[1].copies == 8);
+}
+
+TEST_CASE("a turn ends where whoever follows it has to wait") {
+  Evening evening;
+  evening.stretches = {{0, 0, 0, minute, 5},
+                       {0, 1, minute, 2 * minute, 5},
+                       {0, 0, 4 * minute, 5 * minute, 5},
+                       {0, 1, 5 * minute, 6 * minute, 5}};
+  CHECK(turns_of(evening, 0).size() == 4);
+  evening.stretches[2].begin = 2 * minute;
+  CHECK(turns_of(evening, 0).size() == 1);
+}
+
 // Bounds of any schedule: neither under the work divided by hands nor under one task's own work,
 // and never over the sum of work and waiting.
 TEST_CASE("a hundred evenings keep to what any plan must") {

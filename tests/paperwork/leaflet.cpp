@@ -25,6 +25,20 @@ TEST_CASE("a leaflet is told as text, its figures set to the right") {
                                 "  [ ] 1  [ ] 2\n");
 }
 
+TEST_CASE("a step is told with its number and for how many it is") {
+  Leaflet leaflet;
+  leaflet.add(Headline{"Crease", 1, "3", false, "53 sheets: 50 copies and 3 spare"});
+  CHECK(blocks_as_text(leaflet, 80) == "\n3. Crease\n  For 53 sheets: 50 copies and 3 spare.\n");
+}
+
+TEST_CASE("a column with nothing in it is left out") {
+  const Table table = without_empty_columns(
+      {{"file", "turned over", "times"}, {{"a", "", "2"}}, {false, false, true}});
+  CHECK(table.heads == std::vector<std::string>{"file", "times"});
+  CHECK(table.rows == std::vector<std::vector<std::string>>{{"a", "2"}});
+  CHECK(table.figures == std::vector<bool>{false, true});
+}
+
 TEST_CASE("a table that is too wide breaks its widest cells between words") {
   Leaflet leaflet;
   leaflet.add(Table{{"file", "paper", "sheets"},

@@ -70,7 +70,7 @@ TEST_CASE("glue that nothing waits for dries as long as its label says, pencil n
   CHECK(Planned("page 1\n  hand number \"in pencil\"\n    at 1in 1in, 1in x 1in\n"
                 "page 2\n  hand tip-in \"a leaf\"\n    at 1in 1in, 1in x 1in\n"
                 "finish\n  fold all\n  glue spine\n")
-            .order() == "fold, glue spine (label), tip-in a leaf (label), number in pencil");
+            .order() == "fold, glue spine (label), tip in a leaf (label), number in pencil");
 }
 
 TEST_CASE("the ink of a stamp is waited for in the plan") {
@@ -83,6 +83,16 @@ TEST_CASE("the ink of a stamp is waited for in the plan") {
   CHECK(evening.ends == evening.hands_free + all[1].waits);
 }
 
+TEST_CASE("flat sheets are worked on with their spares, from gathering on the copies alone") {
+  const Planned planned("page 1\n  hand stamp \"moon\"\n    at 1in 1in, 1in x 1in\n    when flat\n"
+                        "finish\n  crease cover\n  collate\n  crease all\n  fold all\n",
+                        "run 10 copies, 2 spare");
+  std::vector<std::int64_t> copies;
+  for (const WorkOfTask &work : works(planned.making()))
+    copies.push_back(work.copies);
+  CHECK(copies == std::vector<std::int64_t>{12, 12, 10, 10, 10});
+}
+
 TEST_CASE("what only one run has is done to its copies, and printed for them") {
   const Planned planned("page 1\n  hand stamp \"moon\"\n    at 1in 1in, 1in x 1in\n"
                         "    takes 20 s a copy\n    only fine\n"
@@ -93,7 +103,7 @@ TEST_CASE("what only one run has is done to its copies, and printed for them") {
   const std::vector<WorkOfTask> all = works(planned.making());
   REQUIRE(all.size() == 2);
   CHECK(all[1].name == "stamp moon, fine alone");
-  CHECK(all[1].copies == 3);
+  CHECK(all[1].copies == 2); // the spare's sheets stay loose
   CHECK(copies_words(planned.making().edition, 1) == "the 2 copies fine");
   CHECK(copies_words(planned.making().edition, {}) == "all 10 copies");
   const std::vector<Pile> laid = piles(planned.making());

@@ -46,6 +46,17 @@ TEST_CASE("a cut knows its em and its line") {
   CHECK(face.scaled(500, Length::points(10)) == Length::points(5));
 }
 
+// EB Garamond's GSUB lists frac, numr and dnom; Bebas Neue's none of them.
+TEST_CASE("a cut knows whether it makes one sign of a fraction") {
+  const FaceLibrary library;
+  const auto sets = [&](const char *file) {
+    const Opened cut = opened(library, file_bytes(file));
+    return std::get<std::unique_ptr<FaceCut>>(cut)->sets_fractions();
+  };
+  CHECK(sets(garamond));
+  CHECK_FALSE(sets("/usr/share/fonts/opentype/bebas-neue/BebasNeue-Regular.otf"));
+}
+
 TEST_CASE("a damaged file never brings the house down") {
   const std::string whole = file_bytes(garamond);
   const FaceLibrary library;
