@@ -58,13 +58,6 @@ Problem step_twice(FactLine line) {
           .type = {{{}, "keep the step that is right and take the other out"}}};
 }
 
-constexpr PricedBy each_piece{
-    {Per::each, Per::each, Per::each, Per::each}, "a step is the price of one piece", "each", true};
-constexpr PricedBy each_envelope{{Per::each, Per::each, Per::each, Per::each},
-                                 "what an envelope costs is the price of one",
-                                 "each",
-                                 true};
-
 void take_step(Reader &reader, FactLine line, MailClass &mail) {
   const auto to = mass_in(reader, line, "to");
   const auto rate = rate_by(reader, line, "price", each_piece);

@@ -140,7 +140,7 @@ std::uint32_t Alone::use_of(std::uint32_t id) {
   if (known != uses_.end())
     return known->second;
   SheetUse use = space_.use(id);
-  use.differs = false;
+  use.alike.clear();
   for (SheetInRun &sheet : use.runs) {
     if (only_ == Only::sides)
       sheet.stock = unasked;

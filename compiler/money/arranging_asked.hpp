@@ -21,8 +21,11 @@ struct Question {
     return books[run].edition->pages[static_cast<std::size_t>(number)];
   }
   bool draws(std::size_t run, int page) const;
-  // Sheets of all copies of a run for one of a copy.
-  Exact of_run(std::size_t run) const { return share * Exact(books[run].printed); }
+  // Sheets of all copies of a run for one of a copy: whole ones, where no other run shares them.
+  Exact of_run(std::size_t run) const {
+    const Exact sheets = share * Exact(books[run].printed);
+    return books.size() == 1 ? Exact(sheets.ceiling()) : sheets;
+  }
 };
 
 // Whether a run takes whole sheets for each of a copy's, whatever is laid several up.

@@ -6,14 +6,15 @@
 namespace bodkin::arranging {
 namespace {
 
-std::vector<bool> by_place(const std::vector<bool> &by_page, const std::vector<int> &order,
-                           std::size_t pages_before = 0) {
-  std::vector<bool> anew = by_page;
+template <typename Thing>
+std::vector<Thing> by_place(const std::vector<Thing> &by_page, const std::vector<int> &order,
+                            std::size_t pages_before = 0) {
+  std::vector<Thing> anew = by_page;
   for (std::size_t place = 1; place < order.size(); ++place) {
     const std::size_t to = pages_before + place;
     const std::size_t from = pages_before + static_cast<std::size_t>(order[place]);
     if (to < by_page.size())
-      anew[to] = from < by_page.size() && by_page[from];
+      anew[to] = from < by_page.size() ? by_page[from] : Thing{};
   }
   return anew;
 }
@@ -78,7 +79,8 @@ Edition in_order(Edition edition, const std::vector<int> &order) {
   put_in_order(edition, order);
   change_other_books(edition, [&](Piece &other) {
     put_in_order(other.edition, order);
-    other.other_matter = by_place(other.other_matter, order);
+    other.matter_of = by_place(other.matter_of, order);
+    other.matter_but_price = by_place(other.matter_but_price, order);
   });
   return edition;
 }

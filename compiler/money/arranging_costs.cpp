@@ -21,7 +21,7 @@ public:
   CostsOf(const Question &question, Task &task)
       : question_(question), edition_(question.written.edition),
         imposition_(question.written.laid.imposition), task_(task),
-        beside_(edition_, question.written.laid, on_whole_sheets(question)) {}
+        beside_(edition_, question.written.laid) {}
 
   void take() {
     count();
@@ -118,7 +118,7 @@ private:
     for (std::size_t run = 0; run < question_.books.size(); ++run) {
       const SideRange range = in_a_copy(run, mode);
       fewest += question_.of_run(run) * Exact(range.fewest);
-      most += question_.of_run(run) * Exact(range.most);
+      most += Exact(question_.of_run(run).ceiling()) * Exact(range.most);
     }
     return {fewest.floor(), most.ceiling()};
   }
@@ -167,11 +167,12 @@ private:
   std::vector<PriceStep> price_steps(std::size_t machine, Mode mode) {
     const std::size_t priced = machine * 2 + static_cast<std::size_t>(mode);
     if (task_.costs.steps[priced] != Steps::by_mode || !edition_.other_machines.empty() ||
-        *edition_.machines[machine].blank_charged)
+        *edition_.machines[machine].blank_charged || !on_whole_sheets(question_))
       return {};
     const auto id = static_cast<MachineId>(machine);
-    const Exact beside = beside_.sides(id, mode), charged = beside_.charged_sides(id, mode);
-    const Exact unit = question_.share * Exact(unit_);
+    const Exact beside = beside_.sides(id, mode);
+    const Exact unit =
+        question_.books.size() == 1 ? question_.of_run(0) : question_.share * Exact(unit_);
     // The book's own sides from which on, with those of pieces, the runs reach a step.
     const auto from = [&](std::int64_t sides) {
       return std::max<std::int64_t>(((Exact(sides - 1) - beside) / unit).floor() + 1, 0);
@@ -180,7 +181,7 @@ private:
         run_steps(edition_, edition_.machines[machine], mode, range_of(id, mode));
     std::vector<PriceStep> steps;
     for (const RunStep &step : run) {
-      PriceStep priced_so{from(step.from), no_limit, {}, nano(step.side * charged)};
+      PriceStep priced_so{from(step.from), no_limit, {}, nano(step.side * beside)};
       if (step.before != 0)
         priced_so.most = from(step.before) - 1;
       for (std::size_t r = 0; r < question_.books.size(); ++r)
@@ -233,7 +234,7 @@ private:
     for (const PrintedPieces &sides : beside_.printed())
       all += least_for_side(edition_, edition_[sides.machine], sides.sheet, sides.mode,
                             range_of(sides.machine, sides.mode)) *
-             sides.charged;
+             sides.sides;
     task_.beside = nano(all);
     for (const SheetWork &work : question_.works)
       task_.beside -= cost_as_written(work);

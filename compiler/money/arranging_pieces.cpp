@@ -2,6 +2,7 @@
 
 #include "money/arranging_prices.hpp"
 #include "money/charge.hpp"
+#include "sheet/numbered.hpp"
 
 #include <algorithm>
 
@@ -17,8 +18,7 @@ bool of_a_book(const Sheet &sheet, const ChargedSide &side) {
 }
 
 Exact sheets_of_run(const Edition &edition, const Sheet &sheet) {
-  return for_run(edition, sheet.only, {Exact::ratio(sheet.in_a_copy, sheet.up), 0, 0})
-      .of(edition.run->copies, edition.run->spare);
+  return sheets_needed(edition, sheet).all;
 }
 
 std::optional<Size> size_with_a_price(const Edition &edition, const ChargedSide &side,
@@ -29,22 +29,16 @@ std::optional<Size> size_with_a_price(const Edition &edition, const ChargedSide 
   return own ? std::optional(sheet) : std::nullopt;
 }
 
-Exact rounded_up(const Exact &number, bool whole) {
-  return whole ? Exact(number.ceiling()) : number;
-}
-
 } // namespace
 
-BesideTheBook::BesideTheBook(const Edition &edition, const Laid &laid, bool book_on_whole_sheets)
+BesideTheBook::BesideTheBook(const Edition &edition, const Laid &laid)
     : edition_(edition), imposition_(laid.imposition) {
   for (const ChargedSide &side : laid.sides) {
     const Sheet &sheet = imposition_.sheets[static_cast<std::size_t>(side.sheet)];
     if (side.printed && side.machine != MachineId::none && !of_a_book(sheet, side))
       take_sides(side, sheet);
   }
-  for (PrintedPieces &line : printed_)
-    line.charged = rounded_up(line.sides, book_on_whole_sheets);
-  take_papers(book_on_whole_sheets);
+  take_papers();
 }
 
 void BesideTheBook::take_sides(const ChargedSide &side, const Sheet &sheet) {
@@ -55,17 +49,17 @@ void BesideTheBook::take_sides(const ChargedSide &side, const Sheet &sheet) {
            other.only == sheet.only;
   });
   if (line == printed_.end())
-    line = printed_.insert(line, {side.machine, side.mode, size, sheet.only, upright, {}, {}});
+    line = printed_.insert(line, {side.machine, side.mode, size, sheet.only, upright, {}});
   line->sides += sheets_of_run(edition_, sheet);
 }
 
-void BesideTheBook::take_papers(bool whole_sheets) {
-  std::map<std::pair<StockId, std::optional<std::uint32_t>>, Exact> papers;
+void BesideTheBook::take_papers() {
+  std::map<std::pair<StockId, RunSet>, Exact> papers;
   for (const Sheet &sheet : imposition_.sheets)
     if (!of_a_book(sheet) && sheet.stock != StockId::none)
       papers[{sheet.stock, sheet.only}] += sheets_of_run(edition_, sheet);
   for (const auto &[paper, sheets] : papers)
-    papers_ += price_of_sheet(edition_, edition_[paper.first]) * rounded_up(sheets, whole_sheets);
+    papers_ += price_of_sheet(edition_, edition_[paper.first]) * sheets;
 }
 
 Exact BesideTheBook::sides(MachineId machine, Mode mode) const {
@@ -73,14 +67,6 @@ Exact BesideTheBook::sides(MachineId machine, Mode mode) const {
   for (const PrintedPieces &line : printed_)
     if (line.machine == machine && line.mode == mode)
       sum += line.sides;
-  return sum;
-}
-
-Exact BesideTheBook::charged_sides(MachineId machine, Mode mode) const {
-  Exact sum;
-  for (const PrintedPieces &line : printed_)
-    if (line.machine == machine && line.mode == mode)
-      sum += line.charged;
   return sum;
 }
 

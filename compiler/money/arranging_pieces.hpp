@@ -15,24 +15,21 @@ struct PrintedPieces {
   MachineId machine = MachineId::none;
   Mode mode = Mode::black;
   std::optional<Size> size; // where its price is that of a size
-  std::optional<std::uint32_t> only;
+  RunSet only;
   Size sheet;
-  Exact sides;   // of the run
-  Exact charged; // the last sheet is used whole
+  Exact sides; // of the run, each sheet printed whole
 };
 
 class BesideTheBook {
 public:
-  // Where the book itself is printed on whole sheets, what pieces leave of theirs is paid for.
-  BesideTheBook(const Edition &edition, const Laid &laid, bool book_on_whole_sheets);
+  BesideTheBook(const Edition &edition, const Laid &laid);
 
   const std::vector<PrintedPieces> &printed() const { return printed_; }
   Exact sides(MachineId machine, Mode mode) const;
-  Exact charged_sides(MachineId machine, Mode mode) const;
   const Exact &papers() const { return papers_; } // money
 private:
   void take_sides(const ChargedSide &side, const Sheet &sheet);
-  void take_papers(bool whole_sheets);
+  void take_papers();
 
   const Edition &edition_;
   const Imposition &imposition_;

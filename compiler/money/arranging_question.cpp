@@ -60,16 +60,24 @@ private:
     return in;
   }
 
+  std::uint32_t matter_on(std::size_t run, int number) const {
+    const auto index = static_cast<std::size_t>(number);
+    const Piece *piece = asked_.books[run].piece;
+    return piece && index < piece->matter_of.size() ? piece->matter_of[index] : 0;
+  }
+
   // As sheets are told apart where runs have their own.
-  bool differs(int number) const {
-    for (std::size_t run = 1; run < asked_.books.size(); ++run) {
-      const std::vector<bool> &matter = asked_.books[run].piece->other_matter;
-      const auto index = static_cast<std::size_t>(number);
-      if ((index < matter.size() && matter[index]) ||
-          *asked_.page(run, number).mode != *asked_.page(0, number).mode)
-        return true;
+  AlikeRuns alike(int number) const {
+    AlikeRuns alike;
+    for (std::size_t run = 0; run < asked_.books.size(); ++run) {
+      std::size_t first = 0;
+      while (matter_on(first, number) != matter_on(run, number) ||
+             *asked_.page(first, number).mode != *asked_.page(run, number).mode)
+        ++first;
+      alike.push_back(static_cast<std::uint32_t>(first));
     }
-    return false;
+    const bool all = std::ranges::all_of(alike, [](std::uint32_t run) { return run == 0; });
+    return all ? AlikeRuns{} : alike;
   }
 
   PageKind kind_of(int number) const {
@@ -77,7 +85,8 @@ private:
     for (std::size_t run = 0; run < asked_.books.size(); ++run)
       kind.runs.push_back(in_run(run, number));
     kind.shape = task_.places[static_cast<std::size_t>(number)].shape;
-    kind.differs = apart_ && differs(number);
+    if (apart_)
+      kind.alike = alike(number);
     return kind;
   }
 

@@ -42,13 +42,46 @@ Nano work_on(const SheetInRun &sheet, const Costs &costs) {
   return cost;
 }
 
+// Runs that stay together have both alike.
+void part(AlikeRuns &alike, const AlikeRuns &more) {
+  if (more.empty())
+    return;
+  if (alike.empty()) {
+    alike = more;
+    return;
+  }
+  const AlikeRuns before = alike;
+  for (std::size_t run = 0; run < alike.size(); ++run)
+    for (std::size_t first = 0; first <= run; ++first)
+      if (before[first] == before[run] && more[first] == more[run]) {
+        alike[run] = static_cast<std::uint32_t>(first);
+        break;
+      }
+}
+
+// By paper and machines.
+AlikeRuns printed_alike(const SheetUse &use) {
+  const auto same = [](const SheetInRun &one, const SheetInRun &other) {
+    return one.stock == other.stock && one.sides[0].machine == other.sides[0].machine &&
+           one.sides[1].machine == other.sides[1].machine;
+  };
+  AlikeRuns alike;
+  for (const SheetInRun &sheet : use.runs) {
+    const auto first =
+        std::ranges::find_if(use.runs, [&](const SheetInRun &other) { return same(other, sheet); });
+    alike.push_back(static_cast<std::uint32_t>(first - use.runs.begin()));
+  }
+  const bool all = std::ranges::all_of(alike, [](std::uint32_t run) { return run == 0; });
+  return all ? AlikeRuns{} : alike;
+}
+
 } // namespace
 
 bool add_page(SheetUse &use, const PageKind &page, int side) {
   for (std::size_t run = 0; run < use.runs.size(); ++run)
     if (!add_page(use.runs[run], page.runs[run], static_cast<std::size_t>(side)))
       return false;
-  use.differs = use.differs || page.differs;
+  part(use.alike, page.alike);
   return true;
 }
 
@@ -62,11 +95,8 @@ bool settle(SheetUse &use, const SheetDefaults &defaults, const Costs &costs) {
         sheet.sides[side].machine = defaults.machine[side];
     if (!can_be_printed(sheet, costs))
       return false;
-    const SheetInRun &first = use.runs.front();
-    use.differs = use.differs || sheet.stock != first.stock ||
-                  sheet.sides[0].machine != first.sides[0].machine ||
-                  sheet.sides[1].machine != first.sides[1].machine;
   }
+  part(use.alike, printed_alike(use));
   return true;
 }
 

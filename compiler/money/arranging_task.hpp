@@ -31,10 +31,13 @@ struct PageInRun {
   auto operator<=>(const PageInRun &) const = default;
 };
 
+// By run, the first that has a page or a sheet like it; empty: all have it alike.
+using AlikeRuns = std::vector<std::uint32_t>;
+
 struct PageKind {
   std::vector<PageInRun> runs; // one, or one for each run that is printed otherwise
   int shape = 0;               // pages of one size may change places
-  bool differs = false; // from run to run; told only where it matters which sheets are made apart
+  AlikeRuns alike;             // told only where it matters which sheets are made apart
   auto operator<=>(const PageKind &) const = default;
 };
 
@@ -104,7 +107,7 @@ struct SheetInRun {
 };
 struct SheetUse {
   std::vector<SheetInRun> runs;
-  bool differs = false; // made for each run by itself
+  AlikeRuns alike; // made once for each set of these
   auto operator<=>(const SheetUse &) const = default;
 };
 
@@ -121,7 +124,7 @@ struct Task {
   // Whether an order's cost hangs on which sides share a sheet, and not on counts alone.
   bool sheets_matter = false;
   int pages() const { return static_cast<int>(places.size()) - 1; }
-  SheetUse empty_sheet() const { return {std::vector<SheetInRun>(costs.runs.size()), false}; }
+  SheetUse empty_sheet() const { return {std::vector<SheetInRun>(costs.runs.size()), {}}; }
 };
 
 // Adds a page to a sheet; false where it asks for another paper or machine than the pages there.

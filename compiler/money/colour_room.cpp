@@ -134,7 +134,7 @@ std::set<StockId> papers_asked_for(const Edition &edition) {
 int colour_sides(const Laid &laid, std::optional<std::uint32_t> run) {
   return static_cast<int>(std::ranges::count_if(laid.sides, [&](const ChargedSide &side) {
     const auto &only = laid.imposition.sheets[static_cast<std::size_t>(side.sheet)].only;
-    return side.printed && side.mode == Mode::colour && (!run || !only || *only == *run);
+    return side.printed && side.mode == Mode::colour && (!run || only.holds(*run));
   }));
 }
 

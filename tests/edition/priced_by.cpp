@@ -41,7 +41,8 @@ void only_what_is_meant(const Place &place) {
 
 TEST_CASE("paper is paid by the sheet or the pack, and a machine by the side") {
   only_what_is_meant({"", "stock card\n  costs {}\n", {"a sheet", "each", "per 500 sheets"}});
-  only_what_is_meant({"", "machine shop\n  prints black at {}\n", {"a side", "per 500 sides"}});
+  only_what_is_meant(
+      {"", "machine shop\n  prints black at {}\n", {"a side", "each", "per 500 sides"}});
 }
 
 TEST_CASE("a price is that of a copy, wherever it is sold") {
@@ -63,7 +64,7 @@ TEST_CASE("what is paid once for all the paper is told as a pack") {
   const Read pack = tests::read(small_edition("", "stock card\n  costs $18.50 once\n"));
   REQUIRE(pack.problem("priced-by-what"));
   CHECK(pack.problem("priced-by-what")->message ==
-        "$18.50 once, and paper is paid by the sheet, or per so many sheets");
+        "$18.50 once, and paper is bought by the sheet or by the pack");
   CHECK(pack.problem("priced-by-what")->type[0].line == "costs $18.50 per 500 sheets");
 }
 
