@@ -14,12 +14,12 @@ namespace {
 
 Size lying(Size size) { return size.width >= size.height ? size : size.turned(); }
 
-constexpr PricedBy each_piece{{Per::each, Per::each, Per::each, Per::each},
-                              "a piece of mail is paid one by one",
-                              "each",
-                              true};
-constexpr PricedBy each_envelope{
-    {Per::each, Per::each, Per::each, Per::each}, "every envelope is paid for", "each", true};
+constexpr PricedBy each_piece{
+    {Per::each, Per::each, Per::each, Per::each}, "a step is the price of one piece", "each", true};
+constexpr PricedBy each_envelope{{Per::each, Per::each, Per::each, Per::each},
+                                 "what an envelope costs is the price of one",
+                                 "each",
+                                 true};
 
 std::optional<Known<Size>> size_in(Reader &reader, FactLine line) {
   auto size = value_in<Size>(line, "size");

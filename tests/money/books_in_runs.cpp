@@ -135,7 +135,7 @@ BookInRuns book_in_runs(std::uint32_t seed) {
       "stock white\n  weight 20 lb bond\n  sheet letter, grain short\n  costs {} a sheet\n"
       "stock rose like white\n  costs {} a sheet\nstock board like white\n  costs {} a "
       "sheet\n\n{}\n"
-      "source archive\n  costs {} a sheet\nface typed from \"Courier Prime\"\nstyle label\n  face "
+      "source archive\n  costs {} a copy\nface typed from \"Courier Prime\"\nstyle label\n  face "
       "typed 9/11\n\n",
       up ? "quarter-letter" : "half-letter", book.count, folding, up ? "  up 2\n" : "",
       runs_of(dice), own_facts(dice), attic.empty() ? "" : " or attic", dice.cents(1, 6),
