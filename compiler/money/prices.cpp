@@ -1,4 +1,5 @@
 #include "measure/limits.hpp"
+#include "money/absurd_prices.hpp"
 #include "money/bids.hpp"
 #include "money/budget.hpp"
 #include "money/charge.hpp"
@@ -295,6 +296,7 @@ Problems price_problems(const Edition &edition, const Imposition &imposition,
   const Bill used = bill(edition, imposition, sides, jobs(edition, imposition));
   cheap_runs(problems, edition, used, sources);
   judge_offers(problems, edition, sources);
+  judge_prices(edition, imposition, sides, problems);
   judge_sales(problems, edition, estimate, sources);
   too_many(problems, edition);
   return problems;

@@ -83,22 +83,39 @@ private:
       lay(facts, edge, line - facts.back().baseline);
   }
 
+  struct Titling {
+    std::vector<Line> title, subtitle;
+    double below() const { return subtitle.empty() ? 0 : foot_of(subtitle) + 3; }
+    // A title is the larger of the two, as far as both can be read.
+    bool in_order() const {
+      return subtitle.empty() || title.empty() ||
+             subtitle.front().size.in_points() * 1.25 <= title.front().size.in_points();
+    }
+  };
+
+  Titling titling(double most, double room) const {
+    Titling set;
+    set.subtitle = face_for(quiet_, cards_.subtitle)
+                       .set(cards_.subtitle,
+                            {.most = most, .width = inner(), .height = room * 0.4, .leading = 1.2});
+    set.title =
+        face_for(loud_, cards_.title)
+            .set(cards_.title,
+                 {.most = 54, .width = inner(), .height = room - set.below(), .leading = 1});
+    return set;
+  }
+
   // Centred in the height that is left.
   void set_title(double top, double foot) {
     const double room = foot - top;
-    std::vector<Line> subtitle =
-        face_for(quiet_, cards_.subtitle)
-            .set(cards_.subtitle,
-                 {.most = 13.5, .width = inner(), .height = room * 0.4, .leading = 1.2});
-    const double below = subtitle.empty() ? 0 : foot_of(subtitle) + 3;
-    std::vector<Line> title =
-        face_for(loud_, cards_.title)
-            .set(cards_.title,
-                 {.most = 54, .width = inner(), .height = room - below, .leading = 1});
-    const double y = top + (room - below - foot_of(title)) / 2;
-    const double next = y + foot_of(title) + 3;
-    lay(std::move(title), edge, y);
-    lay(std::move(subtitle), edge, next);
+    double most = 13.5;
+    Titling set = titling(most, room);
+    while (!set.in_order() && most > 6)
+      set = titling(most *= 0.85, room);
+    const double y = top + (room - set.below() - foot_of(set.title)) / 2;
+    const double next = y + foot_of(set.title) + 3;
+    lay(std::move(set.title), edge, y);
+    lay(std::move(set.subtitle), edge, next);
   }
 
   const PriceCards &cards_;

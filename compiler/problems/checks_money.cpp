@@ -4,6 +4,14 @@ namespace bodkin {
 namespace {
 
 constexpr Check table[] = {
+    {"absurd-price", Kind::warning, "A price that nobody can mean",
+     "Prices are judged by one another, for no price is known here: a sheet of paper that costs as "
+     "much as fifty sides printed on it is most often a pack; a side that costs as much as two "
+     "thousand sheets has lost its point; colour is never cheaper than black at one machine. The "
+     "estimate counts with what is written all the same.",
+     "Look at the price list again. Where the price is right, leave the line as it is.",
+     "stock plain like bond-24\n"
+     "  costs      $9.50 per 500 sheets\n"},
     {"borrowed-numbers", Kind::warning, "A borrowed file names pages that get other numbers",
      "`bodkin arrange` found a cheaper order of the pages. Running matter, texts that go on and "
      "inserts in a file that the edition borrows name pages by number; `--write` changes the "
