@@ -54,6 +54,21 @@ void take_exchange(Reader &reader, FactLine line) {
   reader.edition.exchanges.push_back({**first, **second, line.range()});
 }
 
+// Where one run alone goes at the price that no run is named beside, it is that run's copies which
+// are sold for it.
+std::optional<Known<std::uint32_t>> run_at_the_price(const Edition &edition) {
+  std::optional<Known<std::uint32_t>> found;
+  for (std::uint32_t run = 0; edition.price && run < edition.runs.size(); ++run) {
+    const auto &own = edition.runs[run].price;
+    if (own && !(**own == **edition.price))
+      continue;
+    if (found)
+      return std::nullopt;
+    found = known(run, edition.price->from);
+  }
+  return found;
+}
+
 void take_sale(Reader &reader, FactLine line) {
   Sale sale;
   sale.range = line.range();
@@ -63,6 +78,8 @@ void take_sale(Reader &reader, FactLine line) {
   sale.price = rate_by(reader, line, "price", one_copy);
   sale.costs = rate_by(reader, line, "costs", each_sold);
   sale.only = only_in(reader, Facts(line).find("only"));
+  if (!sale.only && !line.has("price"))
+    sale.only = run_at_the_price(reader.edition);
   sale.share = share_in(reader, line, "share", of_seller);
   reader.edition.sales.push_back(std::move(sale));
 }

@@ -153,8 +153,10 @@ constexpr std::array entries{
           .phrase =
               "( copies:count copy:copies|copy where:text / where:text ) [, at price:copyrate] "
               "[, share share:share] [, costs costs:rate]",
-          .meaning = "How copies are sold: where, for what if not for the `price`, the share that "
-                     "a shop keeps, and what each sale costs, as postage does.",
+          .meaning =
+              "How copies are sold: where, for what if not for the `price`, the share that "
+              "a shop keeps, and what each sale costs, as postage does. Where one run alone goes "
+              "at the `price`, its copies are meant; else say `only` below.",
           .example = "sells 20 copies \"at the corner shop\", share 40%",
           .many = true},
     Entry{.word = "gives",
