@@ -76,6 +76,10 @@ std::int64_t in_first_run(const Edition &edition, std::int64_t copies) {
   return std::max<std::int64_t>(copies - others, 0);
 }
 
+std::int64_t fewest_copies(const Edition &edition) {
+  return edition.runs.empty() ? 1 : edition.run->copies - edition.runs.front().run.copies + 1;
+}
+
 std::string alone_in(const Edition &edition, const RunSet &only) {
   return only ? fmt::format(", {} alone", names_of(edition, only)) : std::string{};
 }

@@ -57,6 +57,8 @@ Amount for_run(const Edition &edition, const RunSet &only, Amount each);
 // What the line of the first run says where `copies` are made in all: the others stay what they
 // are. 0 where these alone are as many.
 std::int64_t in_first_run(const Edition &edition, std::int64_t copies);
+// The copies of all runs but the first, and one of it.
+std::int64_t fewest_copies(const Edition &edition);
 // ", de-luxe alone" after the name of what some runs have; nothing where all copies have it.
 std::string alone_in(const Edition &edition, const RunSet &only);
 

@@ -88,9 +88,9 @@ struct Race {
     return now[way].offered && (!now[than].offered || now[way].at(at) < now[than].at(at));
   }
 
-  void lead_at_one_copy() {
+  void lead_from_here() {
     for (std::size_t i = 1; i < ways.size(); ++i)
-      if (better(i, leader, 1))
+      if (better(i, leader, copies))
         leader = i;
   }
 
@@ -113,12 +113,12 @@ struct Race {
 
 } // namespace
 
-Comparison compare(const std::vector<Way> &ways) {
+Comparison compare(const std::vector<Way> &ways, std::int64_t from) {
   if (ways.empty())
     return {};
-  Race race{ways};
+  Race race{.ways = ways, .copies = from};
   race.refresh();
-  race.lead_at_one_copy();
+  race.lead_from_here();
   Comparison out{ways[race.leader].name, {}};
   while (race.copies <= longest_compared) {
     const std::int64_t last = race.refresh();

@@ -138,7 +138,7 @@ Comparison compared(const Edition &edition, const Bill &bill, const Estimate &es
   });
   if (!all_priced || edition.bids.empty())
     return {};
-  return compare(ways_to_make(edition, bill, estimate.bids));
+  return compare(ways_to_make(edition, bill, estimate.bids), fewest_copies(edition));
 }
 
 } // namespace

@@ -84,6 +84,12 @@ TEST_CASE("equals at one copy are led by the first written") {
   CHECK(comparison.crossings.empty());
 }
 
+TEST_CASE("ways are compared from the fewest copies that there can be") {
+  const std::vector<Way> ways{line("own", 0, 3), line("printer", 30, 2)};
+  CHECK(compare(ways, 40).at_one_copy == "printer");
+  CHECK(compare(ways, 40).crossings.empty());
+}
+
 TEST_CASE("three ways hand on to one another") {
   CHECK(compare({line("own", 0, 10), line("near", 10, 5), line("far", 100, 1)}).crossings ==
         std::vector<Crossing>{{3, "own", "near"}, {23, "near", "far"}});

@@ -49,6 +49,12 @@ Priced with_card(const std::string &manuscript) {
 
 } // namespace
 
+TEST_CASE("no offer leads where the edition could not be so small, for its other run is made") {
+  const Priced of = with_card(two_runs("bid near\n  prints black\n  copies 1 at $3 a copy\n"));
+  CHECK(of.estimate.cheapest_at_one_copy == "own");
+  CHECK(of.estimate.crossings.empty());
+}
+
 TEST_CASE("what one run has alone is counted for its copies, good ones where only these are made") {
   const Priced of = with_card(two_runs());
   CHECK(lines(of.estimate) == "208 × 0.10 = 20.80 black sides at copier (printing)\n"
