@@ -21,6 +21,7 @@ void check_stocks(const Inspection &inspection, Problems &problems);
 void check_show_through(const Inspection &inspection, Problems &problems);
 void check_paste_ups(const Inspection &inspection, Problems &problems);
 void check_hands(const Inspection &inspection, Problems &problems);
+void check_knife(const Inspection &inspection, Problems &problems);
 void check_order(const Inspection &inspection, Problems &problems);
 void check_colour(const Inspection &inspection, Problems &problems);
 void check_unnamed(const Inspection &inspection, Problems &problems);

@@ -22,6 +22,7 @@ void preflight(const Inspection &inspection, Problems &problems) {
   check_holes(inspection, problems);
   check_corners(inspection, problems);
   check_hands(inspection, problems);
+  check_knife(inspection, problems);
   check_order(inspection, problems);
   check_paste_ups(inspection, problems);
   check_colour(inspection, problems);

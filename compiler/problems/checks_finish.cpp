@@ -78,6 +78,13 @@ constexpr Check table[] = {
      "    when     trimmed\n"
      "finish\n"
      "  trim       fore-edge 1/8in\n"},
+    {"trimmed-away", Kind::error, "The knife takes more than it leaves",
+     "A trim line says how much is cut off at each edge, not how large the page becomes. Where "
+     "nothing of the page would be left it is an error; where less than half would be, a "
+     "warning.",
+     "Write what is cut off: an eighth of an inch is usual after stapling.",
+     "finish\n"
+     "  trim       fore-edge 1/8in, head 1/8in, foot 1/8in\n"},
     {"weak-staple", Kind::error, "The staple is too short for the pile",
      "A staple's legs go through all the sheets at the fold, and then bend over on the inside. "
      "What bends needs length: with less than a sixteenth of an inch left the staple holds "

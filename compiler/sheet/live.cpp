@@ -46,7 +46,7 @@ Length trim_at(const Trims &trims, PageEdge edge, bool fore_edge) {
 
 } // namespace
 
-Trims trims_of(const Edition &edition) {
+Trims trims_written(const Edition &edition) {
   Trims trims;
   for (const FinishStep &step : edition.finish)
     if (step.kind == StepKind::trim) {
@@ -54,6 +54,15 @@ Trims trims_of(const Edition &edition) {
       trims.head += step.head;
       trims.foot += step.foot;
     }
+  return trims;
+}
+
+Trims trims_of(const Edition &edition) {
+  Trims trims = trims_written(edition);
+  if (trims.fore_edge >= edition.size->width)
+    trims.fore_edge = {};
+  if (trims.head + trims.foot >= edition.size->height)
+    trims.head = trims.foot = {};
   return trims;
 }
 

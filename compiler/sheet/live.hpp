@@ -13,7 +13,9 @@ namespace bodkin {
 struct Trims {
   Length fore_edge, head, foot; // 0: not cut
 };
-Trims trims_of(const Edition &edition); // of its `finish`; cuts at one edge add up
+Trims trims_written(const Edition &edition); // of its `finish`; cuts at one edge add up
+// The same, but for cuts that would leave nothing of a page: these are told and not counted.
+Trims trims_of(const Edition &edition);
 
 enum class PageEdge { left, top, right, bottom };
 
