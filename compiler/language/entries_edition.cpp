@@ -146,7 +146,9 @@ constexpr std::array entries{
     Entry{.word = "labour",
           .under = "edition",
           .phrase = "wage:rate",
-          .meaning = "What an hour of work by hand is paid; without it work costs time alone.",
+          .meaning =
+              "What an hour of work by hand is paid; without it work costs time alone. Work on "
+              "each copy is counted for spares too, as if each took a spoilt one's place.",
           .example = "labour $12 an hour"},
     Entry{.word = "sells",
           .under = "edition",

@@ -178,16 +178,25 @@ struct Pricing {
   }
 
   // What is paid before a side is printed.
-  void set_up(MachineId machine, std::int64_t passes) {
+  void set_up(MachineId machine, const std::map<RunSet, std::int64_t> &passes) {
     const auto &setup = edition[machine].setup;
     if (!setup || !counts(edition, (*setup)->price.currency))
       return;
-    const Exact times = (*setup)->per == Per::pass ? Exact(passes) : Exact(1);
-    out.charges.push_back({"setup at " + edition[machine].name,
-                           Group::printing,
-                           {0, 0, times},
-                           price_of_one(edition, **setup),
-                           setup->from});
+    if ((*setup)->per != Per::pass)
+      return set_up(machine, RunSet(), 1);
+    for (const auto &[only, times] : passes)
+      set_up(machine, only, times);
+  }
+
+  void set_up(MachineId machine, const RunSet &only, std::int64_t times) {
+    const auto &setup = edition[machine].setup;
+    Charge line{"setup at " + edition[machine].name + alone_in(edition, only),
+                Group::printing,
+                {0, 0, Exact(times)},
+                price_of_one(edition, **setup),
+                setup->from};
+    line.only = only;
+    out.charges.push_back(std::move(line));
   }
 
   // Where sides and setup come to less than the machine's least, the rest is paid too, and a few
@@ -286,20 +295,23 @@ SideCount sides_on(const Edition &edition, const Sheet &sheet, const ChargedSide
 SideCounts count_sides(const Edition &edition, const Imposition &imposition,
                        const ChargedSides &sides, Whose whose) {
   SideCounts counts;
-  std::set<std::pair<MachineId, int>> passes;
+  std::map<std::pair<MachineId, int>, RunSet> passes;
   for (const ChargedSide &side : sides) {
     if (side.machine == MachineId::none)
       continue;
     const Sheet &sheet = imposition.sheets[static_cast<std::size_t>(side.sheet)];
     if (whose == Whose::pieces && sheet.piece.empty())
       continue;
-    if (passes.insert({side.machine, side.pass}).second)
-      ++counts.passes[side.machine];
+    const auto [pass, first] = passes.try_emplace({side.machine, side.pass}, sheet.only);
+    if (!first)
+      pass->second = pass->second.with(sheet.only);
     if (side.printed)
       add(counts.printed, sides_on(edition, sheet, side, whose));
     else if (*edition[side.machine].blank_charged && side.fed_both)
       add(counts.blank, sides_on(edition, sheet, side, whose));
   }
+  for (const auto &[pass, only] : passes)
+    ++counts.passes[pass.first][only];
   return counts;
 }
 
@@ -319,7 +331,9 @@ Printing printing(const Edition &edition, const SideCounts &counts, std::int64_t
     }
     pricing.fill_sheets(first);
     const auto passes = counts.passes.find(machine);
-    pricing.set_up(machine, passes == counts.passes.end() ? 1 : passes->second);
+    pricing.set_up(machine, passes == counts.passes.end()
+                                ? std::map<RunSet, std::int64_t>{{RunSet(), 1}}
+                                : passes->second);
     pricing.fill_up(machine, first, first_rounded);
     pricing.tax(machine, first);
     pricing.tax_rounded(machine, first_rounded);

@@ -29,7 +29,8 @@ struct SideCount {
 struct SideCounts {
   std::vector<SideCount> printed;
   std::vector<SideCount> blank; // charged blank sides; their mode is settled by price
-  std::map<MachineId, std::int64_t> passes;
+  // Of each machine, by whose copies they print; no run: those of all.
+  std::map<MachineId, std::map<RunSet, std::int64_t>> passes;
 };
 
 // Of all that a copy holds, or of what lies beside the book: wrap and inserts.

@@ -139,9 +139,10 @@ struct Report {
     line(with_leader("one copy more, at the prices reached", money(estimate.one_more_copy)));
     line(with_leader("out of the purse, paper in whole packs", money(estimate.purse_total)));
     packs();
-    line(with_leader("work by hand", estimate.minutes.is_zero()
-                                         ? std::string("no time is said")
-                                         : estimate.minutes.rounded(1) + " min"));
+    line(with_leader(estimate.spare > 0 ? "work by hand, where every spare is made up too"
+                                        : "work by hand",
+                     estimate.minutes.is_zero() ? std::string("no time is said")
+                                                : estimate.minutes.rounded(1) + " min"));
     for (const MachineTime &of : estimate.machines)
       line(with_leader(fmt::format("{} prints {} sides", harmless(of.machine), of.sides.rounded(0)),
                        of.minutes.rounded(1) + " min"));

@@ -137,7 +137,7 @@ TEST_CASE("the sample's estimate as text that a pencil can check") {
   out of the purse, paper in whole packs ................................ $83.50
       board sheets: 1 pack of 250 at $14.75
       rose sheets: 1 pack of 500 at $11.90
-  work by hand ........................................................ 17.7 min
+  work by hand, where every spare is made up too ...................... 17.7 min
   budget $1.40 a copy (default) ................................. $0.18 to spare
   price $5.00 a copy (default) ................................... $3.78 remains
 

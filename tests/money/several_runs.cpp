@@ -55,6 +55,20 @@ TEST_CASE("no offer leads where the edition could not be so small, for its other
   CHECK(of.estimate.crossings.empty());
 }
 
+TEST_CASE("a pass that one run alone needs is set up for that run's copies") {
+  std::string text = two_runs();
+  text.replace(text.find("machine copier\n"), 15, "machine copier\n  setup      $10 a pass\n");
+  const Priced of = with_card(text);
+  CHECK(lines(of.estimate).find("1 × 10.00 = 10.00 setup at copier (printing)\n"
+                                "1 × 10.00 = 10.00 setup at copier, de-luxe alone (printing)\n") !=
+        std::string::npos);
+  REQUIRE(of.estimate.runs.size() == 2);
+  // Derived: the common 20.80 and 10.00 over 50 copies, 0.01 for a plain one's staple; 1.20, 10.00,
+  // 2.00 and 6.00 over the ten de luxe.
+  CHECK(of.estimate.runs[0].per_copy == Exact::ratio(3080, 5000) + Exact::ratio(1, 100));
+  CHECK(of.estimate.runs[1].per_copy == Exact::ratio(3080, 5000) + Exact::ratio(1920, 1000));
+}
+
 TEST_CASE("what one run has alone is counted for its copies, good ones where only these are made") {
   const Priced of = with_card(two_runs());
   CHECK(lines(of.estimate) == "208 × 0.10 = 20.80 black sides at copier (printing)\n"
