@@ -2,6 +2,7 @@
 
 #include "paperwork/guide_writer.hpp"
 #include "problems/characters.hpp"
+#include "sheet/copy_weight.hpp"
 #include "sheet/numbered.hpp"
 
 #include <algorithm>
@@ -34,7 +35,7 @@ std::string pages_words(const Making &making) {
 
 // "5 3/8in x 8 1/4in"
 std::string measures_words(const GuideWriter &writer) {
-  const Size copy = trimmed_size(writer.edition());
+  const Size copy = size_of_copy(writer.making.parts);
   return fmt::format("{} x {}", writer.exact(copy.width), writer.exact(copy.height));
 }
 

@@ -14,8 +14,7 @@ namespace {
 
 // A page as the knife leaves it.
 Measured trimmed_page(const Making &making, int page) {
-  const Box left = left_of_page(making.imposition.place_of(page), making.imposition.size_of(page),
-                                all_cuts(making));
+  const Box left = left_of_page(making, page, all_cuts(making));
   Measured picture;
   picture.ground = PageGround{page, left};
   picture.size = {left.width, left.height};

@@ -30,8 +30,8 @@ struct PageEdges {
   Length left, top, right, foot;
 };
 
-PageEdges edges_of(const Place &place, const Size &page, const CutBefore &cut) {
-  const Box left = left_of_page(place, page, cut);
+PageEdges edges_of(const Making &making, int page, const CutBefore &cut) {
+  const Box left = left_of_page(making, page, cut);
   return {left.x, left.y, left.right(), left.foot()};
 }
 
@@ -222,7 +222,7 @@ std::string facing_words(const GuideWriter &writer, int page) {
 Shown place_shown(const GuideWriter &writer, const HandPlace &hand, const CutBefore &cut) {
   const Box &box = hand.box;
   const Place &place = writer.making.imposition.place_of(hand.page);
-  const PageEdges edges = edges_of(place, writer.making.imposition.size_of(hand.page), cut);
+  const PageEdges edges = edges_of(writer.making, hand.page, cut);
   const FromEdge x = across(place, edges, box), y = down(edges, box);
   Measured picture;
   picture.ground = PageGround{

@@ -37,28 +37,20 @@ std::string numbers_of(const Making &making, const Pass &pass) {
   return spoken::listed(numbers);
 }
 
-// Sheets of one pass are of one piece, and all as many.
-std::int64_t times(const std::vector<Pile> &all, const Pass &pass) {
-  return pass.sheets.empty() ? 0 : all[static_cast<std::size_t>(pass.sheets.front())].sheets;
-}
-
-// One of each before the others: a back that is upside down is seen on one sheet, not on all.
-std::string times_words(const std::vector<Pile> &all, const Pass &pass) {
-  const std::int64_t sheets = times(all, pass);
-  return pass.numbered ? "once"
-         : sheets < 2  ? std::to_string(sheets)
-                       : fmt::format("1 + {}", sheets - 1);
-}
-
 Table passes_table(const Making &making) {
-  Table table{
-      {"file", "times", "paper", "for pile", "ink", "sides", "turned over"}, {}, {false, true}};
+  Table table{{"file", "times", "paper", "for pile", "ink", "sides", "turned over", "machine"},
+              {},
+              {false, true}};
+  const bool one_machine =
+      std::all_of(making.passes.begin(), making.passes.end(),
+                  [&](const Pass &pass) { return pass.machine == making.passes.front().machine; });
   const std::vector<Pile> all = piles(making);
   for (const Pass &pass : making.passes)
     table.rows.push_back({pass.file, times_words(all, pass),
                           paper_words(making.edition, pass.stock), numbers_of(making, pass),
                           std::string(spoken::mode_name(pass.mode)), std::string(sides_words(pass)),
-                          std::string(turned_over(making, pass))});
+                          std::string(turned_over(making, pass)),
+                          one_machine ? "" : machine_words(making.edition, pass.machine)});
   return without_empty_columns(std::move(table));
 }
 

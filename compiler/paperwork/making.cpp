@@ -2,6 +2,7 @@
 
 #include "paperwork/own_words.hpp"
 #include "problems/characters.hpp"
+#include "sheet/machine_of.hpp"
 #include "sheet/numbered.hpp"
 #include "sheet/speech.hpp"
 
@@ -36,6 +37,17 @@ std::vector<Pile> piles(const Making &making) {
   return all;
 }
 
+std::int64_t sheets_of(const std::vector<Pile> &all, const Pass &pass) {
+  return pass.sheets.empty() ? 0 : all[static_cast<std::size_t>(pass.sheets.front())].sheets;
+}
+
+std::string times_words(const std::vector<Pile> &all, const Pass &pass) {
+  const std::int64_t sheets = sheets_of(all, pass);
+  return pass.numbered ? "once"
+         : sheets < 2  ? std::to_string(sheets)
+                       : fmt::format("1 + {}", sheets - 1);
+}
+
 int outer_sheet(const Making &making) {
   const auto &sheets = making.imposition.sheets;
   for (std::size_t i = 0; i < sheets.size(); ++i)
@@ -48,6 +60,18 @@ std::string paper_words(const Edition &edition, StockId stock) {
   if (stock == StockId::none)
     return "paper";
   return harmless(edition[stock].title.empty() ? edition[stock].name : edition[stock].title);
+}
+
+std::string machine_words(const Edition &edition, MachineId machine) {
+  const Machine &of = machine_of(edition, machine);
+  return of.name.empty() ? "the machine" : harmless(of.title.empty() ? of.name : of.title);
+}
+
+std::string machine_in_text(const Edition &edition, MachineId machine) {
+  std::string words = machine_words(edition, machine);
+  if (words.starts_with("The "))
+    words[0] = 't';
+  return words;
 }
 
 namespace {

@@ -43,11 +43,19 @@ struct Pile {
   std::int64_t spare = 0; // of these
 };
 std::vector<Pile> piles(const Making &making);
+// Sheets of one pass are of one piece, and all as many.
+std::int64_t sheets_of(const std::vector<Pile> &all, const Pass &pass);
+// "1 + 52": one of each before the others, for a back that is upside down is then seen on one sheet
+// and not on all. A file that has a page for each sheet is printed once.
+std::string times_words(const std::vector<Pile> &all, const Pass &pass);
 // What is wrapped round the book; else its own outermost sheet.
 int outer_sheet(const Making &making);
 
 // "White card", as the stock is called; "paper" where there is none.
 std::string paper_words(const Edition &edition, StockId stock);
+// "The copier in the library", else its name; "the machine" where there is none.
+std::string machine_words(const Edition &edition, MachineId machine);
+std::string machine_in_text(const Edition &edition, MachineId machine); // "the copier in the …"
 std::string pages_on(const Sheet &sheet, int side);     // "24 and 1", "blank", "2, 4 times"
 std::string pages_of_one(const Sheet &sheet, int side); // of what is laid several up
 std::string page_words(const Making &making, int page); // "page 3", "page 1 of the street"

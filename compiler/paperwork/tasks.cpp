@@ -238,10 +238,17 @@ CutBefore all_cuts(const Making &making) {
   return cut;
 }
 
-Box left_of_page(const Place &place, const Size &page, const CutBefore &cut) {
-  const bool bound = place.spine == SpineAt::left || place.spine == SpineAt::right;
-  return {place.spine == SpineAt::right ? cut.fore_edge : Length{}, cut.head,
-          bound ? page.width - cut.fore_edge : page.width, page.height - cut.head - cut.foot};
+Box left_of_page(const Making &making, int page, const CutBefore &cut) {
+  const Place &place = making.imposition.place_of(page);
+  const Size size = making.imposition.size_of(page);
+  const Edges beyond = making.imposition.sheet_of(page).cell ? Edges{} : place.slack;
+  const auto edge = [](Length taken, Length slack) {
+    return taken > Length{} ? taken : Length{} - slack;
+  };
+  const Length left = edge(place.spine == SpineAt::right ? cut.fore_edge : Length{}, beyond.left);
+  const Length right = edge(place.spine == SpineAt::left ? cut.fore_edge : Length{}, beyond.right);
+  const Length head = edge(cut.head, beyond.top), foot = edge(cut.foot, beyond.bottom);
+  return {left, head, size.width - left - right, size.height - head - foot};
 }
 
 } // namespace bodkin::paperwork

@@ -51,7 +51,9 @@ struct CutBefore {
 CutBefore cut_before(const Making &making, const std::vector<MakingTask> &tasks,
                      const MakingTask &task);
 CutBefore all_cuts(const Making &making);
-// What the knife has left of a page, in its own frame.
-Box left_of_page(const Place &place, const Size &page, const CutBefore &cut);
+// What is left of the paper of a page, in the page's own frame: less what the knife has taken, and
+// where it has not been, with what the sheet has beyond the page. What is laid several up is cut
+// out at the page's edges.
+Box left_of_page(const Making &making, int page, const CutBefore &cut);
 
 } // namespace bodkin::paperwork
