@@ -141,7 +141,7 @@ void tell_copy(GuideWriter &writer) {
   writer.leaflet.add(papers_table(writer));
   const std::string more =
       "Have a few sheets more of each paper, for what goes wrong at the machine";
-  if (auto tools = tools_words(writer.edition()); tools.empty()) {
+  if (auto tools = tools_words(writer.making); tools.empty()) {
     writer.say(more + ".");
   } else {
     writer.say(more + "; and on the table, before you begin:");

@@ -205,7 +205,7 @@ void tell_places(GuideWriter &writer, std::size_t step, const FinishTold &told) 
     return;
   std::string text =
       of.kind == StepKind::trim
-          ? cuts_in_order(writer.edition(), step,
+          ? cuts_in_order(writer.making, step,
                           cut_before(writer.making, writer.tasks, {step, ElementId::none, {}}))
           : as_measured(what_of(of, told, writer.edition().ruler), told.down,
                         writer.edition().ruler);
@@ -240,8 +240,8 @@ void tell_more(GuideWriter &writer, std::size_t step) {
     writer.say_thin_film();
   if (of.kind == StepKind::trim) {
     const CutBefore was = cut_before(writer.making, writer.tasks, {step, ElementId::none, {}});
-    writer.say(trimming_by_knife(writer.edition(), step, was));
-    writer.say(trimming_by_stop(writer.edition(), step, was));
+    writer.say(trimming_by_knife(writer.making, step, was));
+    writer.say(trimming_by_stop(writer.making, step, was));
   }
 }
 

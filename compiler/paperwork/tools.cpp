@@ -50,10 +50,11 @@ std::int64_t good_copies(const Edition &edition, const std::optional<Known<std::
   return copies_of(edition, only ? std::optional(**only) : std::nullopt).good;
 }
 
-std::string stapler(const Edition &edition, const FinishStep &step) {
+std::string stapler(const Making &making, const FinishStep &step) {
+  const Edition &edition = making.edition;
   return fmt::format(
       "a long-arm stapler (reach {} or more), {} staples with {} legs, and a few more",
-      written(edition.size->width, edition.ruler),
+      written(left_of_page(making, 1, {}).width, edition.ruler),
       good_copies(edition, step.work.only) * step.staples, written(step.leg, edition.ruler));
 }
 
@@ -66,10 +67,11 @@ bool adds_a_piece(const Edition &edition, const FinishStep &step) {
 
 // Common practice, no source: what these steps are done with at a table. What several steps need is
 // told once, by tools_words.
-std::string tool_of(const Edition &edition, const FinishStep &step) {
+std::string tool_of(const Making &making, const FinishStep &step) {
+  const Edition &edition = making.edition;
   switch (step.kind) {
   case StepKind::staple:
-    return stapler(edition, step);
+    return stapler(making, step);
   case StepKind::sew:
     return "a needle, thread, an awl and a board to prick into";
   case StepKind::punch:
@@ -186,12 +188,13 @@ bool is_gummed(const Element &element) {
 
 } // namespace
 
-std::vector<std::string> tools_words(const Edition &edition) {
+std::vector<std::string> tools_words(const Making &making) {
+  const Edition &edition = making.edition;
   std::vector<std::string> tools;
   add_for_folds(edition, tools);
   add_for_cuts(edition, tools);
   for (const FinishStep &step : edition.finish)
-    add_new(tools, tool_of(edition, step));
+    add_new(tools, tool_of(making, step));
   if (has_step(edition, StepKind::staple))
     for (const std::string_view tool :
          {"without a long arm: a stapler that opens flat, a soft board", "two clips or pegs"})

@@ -42,8 +42,8 @@ std::string_view its(const std::vector<int> &sheets, std::string_view one, std::
   return sheets.size() == 1 ? one : more;
 }
 
-// The latest pass that printed any of these sheets, those that the sheets come from, each sheet from
-// its latest, and every sheet that any pass has printed.
+// The latest pass that printed any of these sheets, those that the sheets come from, each sheet
+// from its latest, and every sheet that any pass has printed.
 struct Before {
   const Pass *last = nullptr;
   std::vector<const Pass *> from;
@@ -79,16 +79,18 @@ std::string come_from(const Edition &edition, const Pass &from, const Pass &pass
                      harmless(machine.title.empty() ? machine.name : machine.title));
 }
 
+// With the order that they lie in.
 std::string put_in(const Edition &edition, const Before &was, const Pass &pass,
                    const std::vector<int> &numbers) {
   if (was.from.size() == 1)
-    return fmt::format("Put the sheets of {} {}", come_from(edition, *was.from.front(), pass),
+    return fmt::format("Put the sheets of {} {}, in the same order",
+                       come_from(edition, *was.from.front(), pass),
                        was.from.front()->machine == pass.machine ? "back in" : "in");
   std::string files;
   for (const Pass *from : was.from)
     files += (files.empty() ? "" : " and of ") + come_from(edition, *from, pass);
-  return fmt::format("Put the sheets of {} on one pile, in the order {}, and back in", files,
-                     spoken::listed(numbers));
+  return fmt::format("Put the sheets of {} on one pile, in the order {}, and that into the machine",
+                     files, spoken::listed(numbers));
 }
 
 std::string back_in(const Edition &edition, const Before &was, const Pass &pass,
@@ -97,14 +99,11 @@ std::string back_in(const Edition &edition, const Before &was, const Pass &pass,
   const std::string put = put_in(edition, was, pass, numbers);
   const std::string_view edge = edge_name(machine_of(edition, pass.machine));
   if (last.sides == PassSides::fronts && pass.sides == PassSides::backs)
-    return fmt::format("{}, in the same order, turned over their {} edge: their backs are printed "
-                       "now.",
-                       put, edge);
+    return fmt::format("{}, turned over their {} edge: their backs are printed now.", put, edge);
   if (last.sides == PassSides::backs && pass.sides != PassSides::backs)
-    return fmt::format("{}, in the same order, turned over their {} edge again: their fronts are "
-                       "printed now.",
-                       put, edge);
-  return fmt::format("{}, in the same order and the same way up as before.", put);
+    return fmt::format("{}, turned over their {} edge again: their fronts are printed now.", put,
+                       edge);
+  return put + " and the same way up as before.";
 }
 
 } // namespace
