@@ -255,13 +255,13 @@ std::vector<WorkOfTask> works(const Making &making) {
   for (const MakingTask &task : tasks) {
     WorkOfTask work;
     work.drying = drying_after(making, tasks, task);
-    work.waits = work.drying == Drying::ink ? ink_dries.milliseconds : 0;
+    work.waits = dries_for(work.drying).milliseconds;
     work.name = task_name(making, task);
     count_copies(making, task, work);
     work.on_sheets = is_on_flat_sheets(making.edition, task);
     work.after_all = good_copies_only(making, task) && !is_on_flat_sheets(making.edition, task);
     if (task.step)
-      work.waits = making.edition.finish[*task.step].waits.milliseconds;
+      work.waits = std::max(work.waits, making.edition.finish[*task.step].waits.milliseconds);
     if (const Takes *takes = takes_of(work_of(making, task))) {
       work.timed = true;
       const std::int64_t time = takes->time.milliseconds;

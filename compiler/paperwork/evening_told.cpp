@@ -1,6 +1,7 @@
 // The plan of an evening in words and tables.
 #include "paperwork/evening.hpp"
 
+#include "paperwork/own_words.hpp"
 #include "problems/characters.hpp"
 
 #include <algorithm>
@@ -9,7 +10,7 @@
 namespace bodkin::paperwork {
 namespace {
 
-constexpr int most_hands = 3;
+constexpr int most_hands = 2;              // for whom there is a plan
 constexpr std::int64_t told_from = 30'000; // a shorter time is none on a clock of minutes
 
 std::string spoken_time(std::int64_t milliseconds) { return written(Duration{milliseconds}); }
@@ -36,7 +37,7 @@ Table work_table(const std::vector<WorkOfTask> &all) {
                           work.timed         ? about_so_long(work.total())
                           : only_waits(work) ? ""
                                              : "not said",
-                          work.drying == Drying::label ? "till dry"
+                          work.drying == Drying::label ? "till dry, " + spoken_time(work.waits)
                           : work.waits > 0             ? spoken_time(work.waits)
                                                        : ""});
   return table;
@@ -78,7 +79,7 @@ void add_hours(Table &table, const Evening &evening) {
 }
 
 std::string hands_words(int hands) {
-  return hands == 1 ? "One pair of hands" : hands == 2 ? "Two pairs of hands" : "Three pairs";
+  return hands == 1 ? "One pair of hands" : "Two pairs of hands";
 }
 
 std::string head_of_hand(const Evening &evening, int hand) {
@@ -209,12 +210,27 @@ bool can_be_planned(const std::vector<WorkOfTask> &all) {
   return 2 * untimed(all) < static_cast<std::int64_t>(all.size());
 }
 
-void tell_ends(Leaflet &leaflet, const std::vector<WorkOfTask> &all) {
+// What the sums leave out: work of no said time, and what is done to pieces.
+std::string without_words(const Making &making, const std::vector<WorkOfTask> &all) {
+  constexpr std::size_t most = 4;
+  std::vector<std::string> names;
+  for (const WorkOfTask &work : all)
+    if (!work.timed && !only_waits(work))
+      names.push_back(work.name);
+  for (const CopyPart &part : making.parts)
+    if (part.piece && !part.piece->is_other_book() && !part.piece->is_reverse())
+      names.push_back("the " + part.piece->name);
+  if (names.size() > most)
+    return ", without the work whose time is not said.";
+  return names.empty() ? "." : fmt::format(", without {}: no time is said.", in_a_row(names));
+}
+
+void tell_ends(const Making &making, Leaflet &leaflet, const std::vector<WorkOfTask> &all) {
   std::int64_t sum = 0;
   for (const WorkOfTask &work : all)
     sum += work.total();
-  std::string text = fmt::format("{} of work in all", about_so_long(sum));
-  text += untimed(all) > 0 ? ", without that whose time is not said." : ".";
+  std::string text =
+      fmt::format("{} of work in all{}", about_so_long(sum), without_words(making, all));
   for (int hands = 1; can_be_planned(all) && hands <= most_hands; ++hands) {
     const Evening evening = plan_from_first_copy(all, hands);
     text += fmt::format(" {} {} done after {}", hands_words(hands), hands == 1 ? "is" : "are",
@@ -247,15 +263,15 @@ public:
     if (maker && untimed(all) > 0)
       say("Work whose time the edition does not say is left out of these sums; `takes` says it.");
     if (any([](const WorkOfTask &work) { return work.drying == Drying::ink; }))
-      say(fmt::format("A stamp's ink is given {} to dry, as bare uncoated paper takes it{}",
+      say(fmt::format("Ink is given {} to dry, as bare uncoated paper takes it{}",
                       spoken_time(ink_dries.milliseconds),
                       maker ? "; a line `dry` under `finish` in the manuscript sets another time."
                             : "; where it lies on print it takes longer."));
     if (any([](const WorkOfTask &work) { return work.drying == Drying::label; }))
-      say(maker ? "Glue, spray and colours dry as long as their labels say; `dry 20 min` in "
-                  "`finish` puts it into this plan."
-                : "Glue, spray and colours dry as long as their labels say: that time is not in "
-                  "this plan.");
+      say(fmt::format("Glue, spray and colours are given {}; where their labels say more, that "
+                      "comes first{}",
+                      spoken_time(label_dries.milliseconds),
+                      maker ? ", and `dry 1 h` in `finish` puts it into this plan." : "."));
     if (const std::int64_t again = made_again(making, all);
         making.edition.run->spare > 0 && again > 0)
       say(fmt::format("Each spoilt copy that is made again takes {} more.", about_so_long(again)));
@@ -306,11 +322,13 @@ void tell_evening(const Making &making, PlanReader reader, Leaflet &leaflet) {
   if (straight)
     add_hours(table, alone);
   leaflet.add(without_empty_columns(std::move(table)));
-  tell_ends(leaflet, all);
+  tell_ends(making, leaflet, all);
   TakenForGranted granted(making, all, reader);
   if (!planned)
     return granted.tell(leaflet);
   granted.say("Hours and minutes are from the start. There is one of each tool.");
+  if (untimed(all) > 0)
+    granted.say("Work without a time has no hour here: it is done when its step comes.");
   if (alone.first_copy > 0 && !alone.waits.empty())
     granted.say("Where the first copy has to dry or to lie, the others are begun meanwhile.");
   granted.tell(leaflet);

@@ -1,6 +1,7 @@
 #include "paperwork/finish_pictures.hpp"
 
 #include "paperwork/own_words.hpp"
+#include "paperwork/step_words.hpp"
 #include "sheet/finish_text.hpp"
 
 #include <algorithm>
@@ -24,7 +25,11 @@ struct Drawer {
     return finish_told(edition(), making.imposition)[index].down;
   }
 
-  int outer_sheet() const { return paperwork::outer_sheet(making); }
+  // That of the run whose copies alone it is done on.
+  int outer_sheet() const {
+    const int outer = paperwork::outer_sheet(making);
+    return step().work.only ? sheet_in_run(making, outer, **step().work.only) : outer;
+  }
 
   static void outline(Measured &picture) {
     picture.strokes.push_back(
@@ -128,7 +133,12 @@ struct Drawer {
     }
     picture.dimensions.push_back(
         {{{}, last}, {{}, picture.size.height}, says(picture.size.height - last), Beside::left});
-    return {{picture, "The open copy: holes in the fold."}};
+    const std::vector<std::string> order = order_of_sewing(step().holes);
+    for (std::size_t i = 0; i < std::min(order.size(), places.size()); ++i)
+      picture.letterings.push_back({{fold + fold / 4, places[i]}, order[i]});
+    return {{picture, order.empty() ? "The open copy: holes in the fold."
+                                    : "The open copy from outside: holes in the fold, with the "
+                                      "order that the needle goes through them."}};
   }
 
   // The closed copy, its first page up, the spine at its left, as the knife has left it.

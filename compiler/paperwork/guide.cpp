@@ -16,8 +16,9 @@ std::string run_words(const Making &making) {
   const Run &run = *making.edition.run;
   std::string text = runs_words(making.edition);
   if (run.spare > 0)
-    text +=
-        fmt::format(", with {} spare {} of each", run.spare, run.spare == 1 ? "sheet" : "sheets");
+    text += making.edition.runs.empty() ? fmt::format(", with {} spare {} of each", run.spare,
+                                                      run.spare == 1 ? "sheet" : "sheets")
+                                        : ", with spare sheets";
   return text;
 }
 

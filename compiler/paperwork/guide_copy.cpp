@@ -133,9 +133,10 @@ void tell_copy(GuideWriter &writer) {
     pictures.shown.push_back(last_page(writer));
   pictures.shown.push_back(edges_named(writer));
   writer.leaflet.add(std::move(pictures));
-  writer.say(
-      "Make one whole copy first, through all steps in order; then the others, one step at "
-      "a time for all of them. Each heading says for how many; of the first copy, it is one.");
+  writer.say(fmt::format(
+      "Make one whole copy{} first, through all steps in order; then the others, one step at a "
+      "time for all of them. Each heading says for how many; of the first copy, it is one.",
+      writer.edition().runs.empty() ? "" : " of each kind"));
   writer.first_caution = writer.leaflet.blocks.size();
   writer.head("What you need");
   writer.leaflet.add(papers_table(writer));

@@ -21,6 +21,14 @@ const Hand *numbering(const GuideWriter &writer) {
   return nullptr;
 }
 
+// On several sheets of the book itself, which can then be compared.
+bool shows_number_twice(const Making &making) {
+  return std::count_if(making.imposition.sheets.begin(), making.imposition.sheets.end(),
+                       [](const Sheet &sheet) {
+                         return is_numbered(sheet) && sheet.piece.empty() && !sheet.only;
+                       }) > 1;
+}
+
 bool prints_numbers(const Making &making) {
   return std::any_of(making.imposition.sheets.begin(), making.imposition.sheets.end(), is_numbered);
 }
@@ -101,6 +109,8 @@ std::string waiting_words(const GuideWriter &writer, const MakingTask *before) {
     return fmt::format("First wait till the ink of the last copy is dry: {} on bare paper, "
                        "longer where it lies on print. ",
                        written(ink_dries));
+  case Drying::gum:
+    return fmt::format("First wait till the gum of the last copy is dry, {}. ", written(gum_dries));
   case Drying::label:
     return "First wait till the last copy is dry, as long as the label says. ";
   case Drying::nothing:
@@ -142,7 +152,7 @@ void tell_counts(GuideWriter &writer, const MakingTask *before) {
       "{}Leaf through each copy: every page there, none twice, in order, the right way up, nothing "
       "smudged{}.{} Count {}{}.",
       waiting_words(writer, before),
-      prints_numbers(writer.making) ? ", its number the same wherever it stands" : "",
+      shows_number_twice(writer.making) ? ", its number the same wherever it stands" : "",
       made_words(writer, before), good,
       writer.edition().runs.empty() ? "" : ": " + runs_words(writer.edition())));
   writer.say(run.spare == 0

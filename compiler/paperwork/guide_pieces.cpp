@@ -188,6 +188,8 @@ void tell_piece(GuideWriter &writer, const CopyPart &part, const CutBefore &cut)
   if (piece.only)
     writer.say(fmt::format("Only {} {} it.", copies_words(writer.edition(), **piece.only),
                            copies_of(writer.edition(), **piece.only).good == 1 ? "has" : "have"));
+  if (is_numbered(writer.making.imposition.sheets[static_cast<std::size_t>(part.sheets_before)]))
+    writer.say("Each goes into the copy of its own number: see that the two agree.");
   if (const std::string size = size_words(writer, piece); !size.empty())
     writer.say(size);
   if (tell_cutting_apart(writer, part))

@@ -44,9 +44,8 @@ Table passes_table(const Making &making) {
   const bool one_machine =
       std::all_of(making.passes.begin(), making.passes.end(),
                   [&](const Pass &pass) { return pass.machine == making.passes.front().machine; });
-  const std::vector<Pile> all = piles(making);
   for (const Pass &pass : making.passes)
-    table.rows.push_back({pass.file, times_words(all, pass),
+    table.rows.push_back({pass.file, times_words(making, pass),
                           paper_words(making.edition, pass.stock), numbers_of(making, pass),
                           std::string(spoken::mode_name(pass.mode)), std::string(sides_words(pass)),
                           std::string(turned_over(making, pass)),
@@ -99,8 +98,10 @@ std::vector<Place> one_of_several(const std::vector<Place> &places, const Sheet 
 
 bool any_numbers_drawn(const std::vector<Pile> &all, const Imposition &imposition) {
   return std::any_of(all.begin(), all.end(), [&](const Pile &pile) {
-    const auto &sides = imposition.sheets[static_cast<std::size_t>(pile.sheet)].sides;
-    return !told_by_caption(sides[0].places) || !told_by_caption(sides[1].places);
+    const Sheet &sheet = imposition.sheets[static_cast<std::size_t>(pile.sheet)];
+    return std::any_of(sheet.sides.begin(), sheet.sides.end(), [&](const Side &side) {
+      return !told_by_caption(one_of_several(side.places, sheet));
+    });
   });
 }
 
@@ -111,8 +112,8 @@ Shown side_shown(const Making &making, const Pile &pile, int side) {
   picture.size = sheet.size;
   picture.strokes.push_back({StrokeKind::outline, {}, {sheet.size.width, sheet.size.height}, {}});
   const auto &places = sheet.sides[static_cast<std::size_t>(side)].places;
-  if (!told_by_caption(places))
-    for (const Place &place : one_of_several(places, sheet))
+  if (const std::vector<Place> one = one_of_several(places, sheet); !told_by_caption(one))
+    for (const Place &place : one)
       picture.letterings.push_back(
           {sheet.up > 1 ? middle_of(place) : near_foot(place),
            place.page == sheet.reverse ? "poster" : std::to_string(place.page - sheet.pages_before),
@@ -183,9 +184,12 @@ void tell_spares(GuideWriter &writer) {
   if (run.spare > 0)
     writer.say(fmt::format(
         "Make {}, no more. The spare sheets stay loose in their piles until the "
-        "end: from them comes a new sheet for whatever is spoilt on the way. Where your "
-        "first copy is made already, each pile has one sheet less.",
-        runs_words(writer.edition())));
+        "end: from them comes a new sheet for whatever is spoilt on the way. {}",
+        runs_words(writer.edition()),
+        writer.edition().runs.empty()
+            ? "Where your first copy is made already, each pile has one sheet less."
+            : "Where a first copy of each kind is made already, each pile has one sheet less for "
+              "each of them that is made of it."));
 }
 
 // " Of the numbers, plain has 1 to 40 and de-luxe 41 to 50: make the copies in this order."
@@ -195,27 +199,38 @@ std::string numbers_by_run(const Edition &edition) {
   return fmt::format(" The copies {}: make them in this order.", runs_of_numbers(edition));
 }
 
+// Where the side with the number lies down.
+std::string number_hidden(const GuideWriter &writer, const Sheet &sheet) {
+  const bool fronts = fronts_lie_up(writer.making.parts.front());
+  return sheet.sides[fronts ? 0 : 1].numbered
+             ? ""
+             : " Its number stands on the side that lies down: lift the uppermost to see it.";
+}
+
 // Of piles whose sheets bear numbers.
 void tell_order_of_numbers(GuideWriter &writer) {
   std::vector<int> numbered;
+  const Sheet *first = nullptr;
   for (const Sheet &sheet : writer.making.imposition.sheets)
-    if (is_numbered(sheet))
+    if (is_numbered(sheet)) {
       numbered.push_back(sheet.number);
-  if (numbered.empty())
+      first = first == nullptr ? &sheet : first;
+    }
+  if (first == nullptr)
     return;
   const bool one = numbered.size() == 1;
   writer.say(fmt::format(
-      "{} {} {} in the order of the numbers, the lowest to be taken first, and {} so: take from {} "
-      "always the next, one copy after another{}. Where the lowest lies undermost, lay the pile "
-      "over, "
-      "sheet by sheet.{}{}",
+      "{} {} {} in the order of the numbers, the lowest uppermost, and {} so: take from {} always "
+      "the next, one copy after another{}.{} Where the highest is uppermost, move the sheets one "
+      "by one, without turning any, onto a new pile.{}{}",
       one ? "Pile" : "Piles", spoken::listed(numbered), one ? "lies" : "lie",
       one ? "stays" : "stay", one ? "it" : "each",
       one ? "" : ", so that a copy has one number wherever it stands",
-      numbers_by_run(writer.edition()),
+      number_hidden(writer, *first), numbers_by_run(writer.edition()),
       writer.edition().run->spare == 0
           ? ""
-          : " Where a numbered sheet is spoilt, write its number on the line of a spare one."));
+          : " Where a numbered sheet is spoilt, write its number on the line of a spare one, or "
+            "print the pages of that number once more."));
 }
 
 // Front and back beside each other; of many sheets, two to a row, and one alone as large as it can.
@@ -254,15 +269,23 @@ bool any_two_sided(const Making &making) {
                      [](const Pass &pass) { return pass.sides == PassSides::both; });
 }
 
+bool any_one_sided(const Making &making) {
+  return std::any_of(making.passes.begin(), making.passes.end(),
+                     [](const Pass &pass) { return pass.sides != PassSides::both; });
+}
+
 // What is chosen where a printer is told how to print.
 std::string settings_words(const Making &making) {
   return std::string("The files lie in the folder passes. Choose for each: actual size (100 %), "
                      "never fitted to the page") +
          (any_two_sided(making)
-              ? "; both sides, turned over the edge that the table names (printers call it "
-                "flipping "
-                "on the short or on the long edge). Turn nothing else: the backs lie in the files "
-                "as that edge needs them."
+              ? fmt::format("; where the table says both, both sides, turned over the edge that it "
+                            "names (printers call it flipping on the short or on the long edge)"
+                            "{}. Turn nothing else: the backs lie in the files as that edge needs "
+                            "them.",
+                            any_one_sided(making) ? "; where it says fronts or backs, one side, "
+                                                    "two-sided printing switched off"
+                                                  : "")
               : "; one side.");
 }
 
@@ -276,11 +299,18 @@ bool any_card(const Making &making) {
 }
 
 // From one of each a copy is made before the others are printed.
-std::string first_print_words() {
-  return "First print each file once, and hold the sheets against the pictures of the next step: "
-         "the right page behind the right page, heads as they are drawn, nothing cut off. Make "
-         "your first whole copy of them, through all steps, and only then print the others. A shop "
-         "prints by ticket.pdf.";
+std::string first_print_words(const Making &making) {
+  const bool kinds = !making.edition.runs.empty();
+  const bool numbered = std::any_of(making.passes.begin(), making.passes.end(),
+                                    [](const Pass &pass) { return pass.numbered; });
+  return fmt::format(
+      "First print {}{}, and hold the sheets against the pictures of the next step: the right page "
+      "behind the right page, heads as they are drawn, nothing cut off. Make your first whole {} "
+      "of them, through all steps, and only then print the others. A shop prints by ticket.pdf; "
+      "sheets.pdf is to look at and not to print.",
+      kinds ? "of each file as many as stand before the plus sign" : "each file once",
+      numbered ? ", and of files that are printed once the pages named below the table" : "",
+      kinds ? "copy of each kind" : "copy");
 }
 
 } // namespace
@@ -290,7 +320,7 @@ void tell_printing(GuideWriter &writer) {
   if (making.passes.empty())
     return;
   writer.step("Print");
-  writer.say(first_print_words());
+  writer.say(first_print_words(making));
   writer.say(settings_words(making) + files_words(making));
   writer.leaflet.add(passes_table(making));
   if (any_card(making))
@@ -331,7 +361,7 @@ void tell_piles(GuideWriter &writer) {
       all.size() == 1
           ? "All sheets are alike. Lay one as its front is drawn, and turn it like a leaf of a "
             "book: its back lies up as it is drawn."
-          : fmt::format("Lay a pile of each sheet, row by row from left to right, {}. A sheet that "
+          : fmt::format("Lay a pile of each sheet, in the order of the table, {}. A sheet that "
                         "is laid as its front is drawn, and then turned like a leaf of a "
                         "book, has its back up as it is drawn.",
                         lying_words(writer.making)));

@@ -141,7 +141,31 @@ Drying drying_after(const Making &making, const std::vector<MakingTask> &tasks,
                                                                           : Drying::label;
   if (hand == nullptr || in_pencil(*hand) || follows(making, tasks, task, {StepKind::dry}))
     return Drying::nothing;
-  return coat ? Drying::label : hand->kind == HandKind::stamp ? Drying::ink : Drying::nothing;
+  if (coat)
+    return Drying::label;
+  if (is_gummed(making.edition[task.element]))
+    return Drying::gum;
+  return has_to_dry(making.edition[task.element]) ? Drying::ink : Drying::nothing;
+}
+
+bool is_gummed(const Element &element) {
+  const auto *hand = std::get_if<Hand>(&element.what);
+  return hand != nullptr && hand->kind == HandKind::sticker &&
+         hand->text.find("gummed") != std::string::npos;
+}
+
+Duration dries_for(Drying drying) {
+  switch (drying) {
+  case Drying::ink:
+    return ink_dries;
+  case Drying::gum:
+    return gum_dries;
+  case Drying::label:
+    return label_dries;
+  case Drying::nothing:
+    break;
+  }
+  return {};
 }
 
 bool is_on_flat_sheets(const Edition &edition, const MakingTask &task) {

@@ -25,13 +25,18 @@ bool has_to_dry(const Element &element);
 // What a task leaves wet that no later step of finish waits for.
 enum class Drying {
   nothing,
-  ink,  // of a stamp: ink_dries
-  label // glue, spray, colours: as long as the label says
+  ink,  // of a stamp or a pen: ink_dries
+  gum,  // wetted: gum_dries
+  label // glue, spray, colours: as long as the label says, label_dries at the least
 };
 Drying drying_after(const Making &making, const std::vector<MakingTask> &tasks,
                     const MakingTask &task);
 // A stamp pad's ink on uncoated paper; common practice, no source.
 inline constexpr Duration ink_dries{600'000};
+inline constexpr Duration gum_dries{300'000};
+inline constexpr Duration label_dries{1'800'000};
+bool is_gummed(const Element &element);
+Duration dries_for(Drying drying);
 
 // Done before anything is gathered or folded: on the sheets of spares too.
 bool is_on_flat_sheets(const Edition &edition, const MakingTask &task);

@@ -107,10 +107,14 @@ void check_rows(const TicketWriter &writer, const Pass &pass, Table &table) {
 }
 
 // "1 + 52" is a number of sheets in two parts.
-std::string first_ones(const TicketWriter &writer, const Counter &counter) {
+std::string first_ones_words(const TicketWriter &writer, const Counter &counter) {
   for (const Pass *pass : counter.passes)
-    if (const std::int64_t sheets = sheets_of(writer.all, *pass); !pass->numbered && sheets > 1)
-      return fmt::format("The first one counts: 1 + {} are {}. ", sheets - 1, sheets);
+    if (const std::int64_t sheets = sheets_of(writer.all, *pass),
+        first = first_ones(writer.making, *pass);
+        !pass->numbered && sheets > first)
+      return fmt::format("{} counted in: {} + {} are {}. ",
+                         first == 1 ? "The first is" : "The first are", first, sheets - first,
+                         sheets);
   return "";
 }
 
@@ -122,7 +126,7 @@ void tell_checks(TicketWriter &writer, const Counter &counter) {
       "Print one of each, then wait for the word of whoever ordered before the rest. {}At 100 %, "
       "not fitted or shrunk; sorting off (uncollated), so that copies of each sheet come out "
       "together. A side named black is charged as black.",
-      first_ones(writer, counter)));
+      first_ones_words(writer, counter)));
   Table table{
       {"file", "its pages", "front", "back", "right when held to the light, by pages of the copy"},
       {},

@@ -34,7 +34,7 @@ void rows_of(const TicketWriter &writer, const Pass &pass, Table &table) {
   std::stable_sort(prices.begin(), prices.end(), [](const PassPrice &one, const PassPrice &other) {
     return one.mode < other.mode;
   });
-  const std::vector<std::string> said{pass.file, times_words(writer.all, pass),
+  const std::vector<std::string> said{pass.file, times_words(writer.making, pass),
                                       paper_words(writer.edition(), pass.stock), sides_of(pass),
                                       turned(writer.edition(), pass)};
   if (prices.empty()) {

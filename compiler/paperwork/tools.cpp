@@ -73,7 +73,10 @@ std::string tool_of(const Making &making, const FinishStep &step) {
   case StepKind::staple:
     return stapler(making, step);
   case StepKind::sew:
-    return "a needle, thread, an awl and a board to prick into";
+    return fmt::format(
+        "a needle, a thimble, strong thread ({} a copy), scissors, an awl and a board "
+        "to prick into",
+        written(thread_for(making, step), edition.ruler));
   case StepKind::punch:
     return "a punch";
   case StepKind::glue:
@@ -181,11 +184,6 @@ bool has_waste(const Edition &edition) {
          has_hand(edition, HandKind::spray) || has_hand(edition, HandKind::colour);
 }
 
-bool is_gummed(const Element &element) {
-  const auto *hand = std::get_if<Hand>(&element.what);
-  return hand != nullptr && hand->text.find("gummed") != std::string::npos;
-}
-
 } // namespace
 
 std::vector<std::string> tools_words(const Making &making) {
@@ -196,9 +194,10 @@ std::vector<std::string> tools_words(const Making &making) {
   for (const FinishStep &step : edition.finish)
     add_new(tools, tool_of(making, step));
   if (has_step(edition, StepKind::staple))
-    for (const std::string_view tool :
-         {"without a long arm: a stapler that opens flat, a soft board", "two clips or pegs"})
-      add_new(tools, std::string(tool));
+    add_new(tools, "without a long arm: a stapler that opens flat, a soft board");
+  if (has_step(edition, StepKind::staple) || has_step(edition, StepKind::sew) ||
+      has_step(edition, StepKind::trim))
+    add_new(tools, "two clips or pegs");
   if (is_glued(edition))
     add_new(tools, "glue for paper (PVA or a glue stick) and a narrow brush");
   for (const Element &element : edition.elements)
@@ -209,6 +208,15 @@ std::vector<std::string> tools_words(const Making &making) {
   if (has_waste(edition))
     add_new(tools, "waste paper, to lay under and between");
   return tools;
+}
+
+// Out and back along the fold, and ends to tie; common practice, no source.
+Length thread_for(const Making &making, const FinishStep &step) {
+  constexpr int few = 4;
+  const Length height = left_of_page(making, 1, {}).height;
+  const Length needed = step.holes > few ? height * 3 : height * 5 / 2;
+  const Length whole = making.edition.ruler == Ruler::inches ? Length::inches(1) : Length::mm(10);
+  return whole * ((needed.units() + whole.units() - 1) / whole.units());
 }
 
 std::string_view usual_caution(HandKind kind) {
