@@ -53,6 +53,15 @@ struct Drawer {
     return corner;
   }
 
+  // ", and of pile 5 likewise,", of what other runs have in its place.
+  std::string like_it(const Sheet &of) const {
+    std::string text;
+    for (const Sheet &sheet : making.imposition.sheets)
+      if (of.piece.empty() && sheet.in_place_of == of.number)
+        text += fmt::format(", and of pile {} likewise,", sheet.number);
+    return text;
+  }
+
   std::vector<Shown> crease() const {
     const int sheet = step().all ? 0 : outer_sheet();
     const Sheet &paper = making.imposition.sheets[static_cast<std::size_t>(sheet)];
@@ -82,8 +91,9 @@ struct Drawer {
       picture.dimensions.push_back({{}, {{}, y}, says(y), Beside::left});
       at.push_back(says(y) + " from its head");
     }
-    return {{picture, fmt::format("{} of pile {} from outside: the {} to crease, {}.",
+    return {{picture, fmt::format("{} of pile {}{} from outside: the {} to crease, {}.",
                                   apart ? "What is cut out of a sheet" : "The sheet", paper.number,
+                                  step().all ? "" : like_it(paper),
                                   at.size() == 1 ? "line" : "lines", in_a_row(at))}};
   }
 

@@ -207,12 +207,17 @@ std::string number_hidden(const GuideWriter &writer, const Sheet &sheet) {
              : " Its number stands on the side that lies down: lift the uppermost to see it.";
 }
 
+// What is cut out or laid in comes to its copy by a step of its own.
+bool sheet_is_of_piece(const Sheet &sheet) {
+  return !sheet.piece.empty() && sheet.in_place_of == 0;
+}
+
 // Of piles whose sheets bear numbers.
 void tell_order_of_numbers(GuideWriter &writer) {
   std::vector<int> numbered;
   const Sheet *first = nullptr;
   for (const Sheet &sheet : writer.making.imposition.sheets)
-    if (is_numbered(sheet)) {
+    if (is_numbered(sheet) && !sheet_is_of_piece(sheet)) {
       numbered.push_back(sheet.number);
       first = first == nullptr ? &sheet : first;
     }

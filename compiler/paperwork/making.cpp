@@ -237,7 +237,7 @@ std::string numbered_words(const Making &making, const Pass &pass) {
   if (first.size() < pass.pages.size())
     text += fmt::format("; first {} {} alone, for the first {}, then the others",
                         first.size() == 1 ? "page" : "pages", spoken::listed(first),
-                        runs_in(edition, pass.only) == 1 ? "copy" : "copies");
+                        runs_in(edition, pass.only) == 1 ? "copy" : "copy of each kind");
   if (sheet.up == 1)
     return text + fmt::format(". Each sheet has a number of its own, {}{}.",
                               numbers_of(edition, copies), spares_of_numbered(copies.spare));

@@ -38,7 +38,6 @@ std::vector<const Pass *> sharing_sheets(const Making &making, const Pass &pass,
 void tell_counter(TicketWriter &writer, const Counter &counter) {
   tell_passes(writer, counter);
   tell_feeding(writer, counter);
-  writer.leaflet.add(Headline{"Paper", 2, {}});
   tell_papers(writer, counter);
   tell_checks(writer, counter);
 }

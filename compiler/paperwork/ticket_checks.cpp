@@ -123,9 +123,8 @@ std::string first_ones_words(const TicketWriter &writer, const Counter &counter)
 void tell_checks(TicketWriter &writer, const Counter &counter) {
   writer.leaflet.add(Headline{"Before the whole run: one of each", 2, {}});
   writer.say(fmt::format(
-      "Print one of each, then wait for the word of whoever ordered before the rest. {}At 100 %, "
-      "not fitted or shrunk; sorting off (uncollated), so that copies of each sheet come out "
-      "together. A side named black is charged as black.",
+      "Print one of each, then wait for the word of whoever ordered. {}At 100 %, not fitted or "
+      "shrunk; sorting off (uncollated). A side named black is charged as black.",
       first_ones_words(writer, counter)));
   Table table{
       {"file", "its pages", "front", "back", "right when held to the light, by pages of the copy"},

@@ -107,15 +107,6 @@ bool maker_brings(const TicketWriter &writer, const Heaped &heap) {
          (heap.stock == StockId::none || !writer.edition()[heap.stock].included);
 }
 
-// What jams is in no count.
-void tell_more_sheets(TicketWriter &writer, const std::vector<Heaped> &heaps) {
-  if (std::any_of(heaps.begin(), heaps.end(),
-                  [&](const Heaped &heap) { return maker_brings(writer, heap); }))
-    writer.say("Bring a few sheets more of each paper than that: what jams, or comes out askew, "
-               "is not counted here.",
-               true);
-}
-
 // At hand is what all machines together have of a paper.
 bool in_one_place(const TicketWriter &writer, const Heaped &heap) {
   int places = 0;
@@ -134,8 +125,11 @@ void tell_papers(TicketWriter &writer, const Counter &counter) {
       writer.one_machine() || std::all_of(heaps.begin(), heaps.end(), [&](const Heaped &heap) {
         return in_one_place(writer, heap);
       });
+  const bool brings = std::any_of(heaps.begin(), heaps.end(),
+                                  [&](const Heaped &heap) { return maker_brings(writer, heap); });
+  writer.leaflet.add(
+      Headline{brings ? "Paper, and a few sheets more of each for what jams" : "Paper", 2, {}});
   tell(writer, heaps, with_purse);
-  tell_more_sheets(writer, heaps);
 }
 
 void tell_papers_in_all(TicketWriter &writer) {

@@ -113,7 +113,7 @@ std::string tool_of(const Edition &edition, const Element &element, const Hand &
   const std::string text = harmless(hand.text);
   switch (hand.kind) {
   case HandKind::stamp:
-    return fmt::format("the stamp ({}) and an ink pad", text.substr(0, text.find(',')));
+    return fmt::format("the stamp ({}), ready cut, and an ink pad", text.substr(0, text.find(',')));
   case HandKind::sticker:
     return stickers(edition, element);
   case HandKind::signature:
