@@ -145,7 +145,7 @@ struct Drawer {
         {{{}, last}, {{}, picture.size.height}, says(picture.size.height - last), Beside::left});
     const std::vector<std::string> order = order_of_sewing(step().holes);
     for (std::size_t i = 0; i < std::min(order.size(), places.size()); ++i)
-      picture.letterings.push_back({{fold + fold / 4, places[i]}, order[i]});
+      picture.letterings.push_back({{fold + fold * 2 / 5, places[i]}, order[i]});
     return {{picture, order.empty() ? "The open copy: holes in the fold."
                                     : "The open copy from outside: holes in the fold, with the "
                                       "order that the needle goes through them."}};

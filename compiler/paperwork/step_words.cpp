@@ -142,9 +142,9 @@ std::string way_of(const Making &making, const FinishStep &step) {
 std::vector<std::string> order_of_sewing(int holes) {
   switch (holes) {
   case 3:
-    return {"2", "1 and 4", "3"};
+    return {"2", "1, 4", "3"};
   case 5:
-    return {"3", "2 and 4", "1 and 8", "5 and 7", "6"};
+    return {"3", "2, 4", "1, 8", "5, 7", "6"};
   default:
     return {};
   }

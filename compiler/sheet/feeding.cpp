@@ -75,8 +75,10 @@ std::string come_from(const Edition &edition, const Pass &from, const Pass &pass
   if (from.machine == pass.machine || from.machine == MachineId::none)
     return from.file;
   const Machine &machine = edition[from.machine];
-  return fmt::format("{}, which come from {},", from.file,
-                     harmless(machine.title.empty() ? machine.name : machine.title));
+  std::string name = harmless(machine.title.empty() ? machine.name : machine.title);
+  if (name.starts_with("The "))
+    name[0] = 't';
+  return fmt::format("{}, which come from {},", from.file, name);
 }
 
 // With the order that they lie in.
@@ -85,7 +87,7 @@ std::string put_in(const Edition &edition, const Before &was, const Pass &pass,
   if (was.from.size() == 1)
     return fmt::format("Put the sheets of {} {}, in the same order",
                        come_from(edition, *was.from.front(), pass),
-                       was.from.front()->machine == pass.machine ? "back in" : "in");
+                       was.from.front()->machine == pass.machine ? "back in" : "into the machine");
   std::string files;
   for (const Pass *from : was.from)
     files += (files.empty() ? "" : " and of ") + come_from(edition, *from, pass);
