@@ -1,6 +1,7 @@
 // The plan of an evening in words and tables.
-#include "paperwork/evening.hpp"
+#include "paperwork/evening_words.hpp"
 
+#include "paperwork/own_words.hpp"
 #include "problems/characters.hpp"
 
 #include <algorithm>
@@ -9,16 +10,7 @@
 namespace bodkin::paperwork {
 namespace {
 
-constexpr int most_hands = 3;
-constexpr std::int64_t told_from = 30'000; // a shorter time is none on a clock of minutes
-
-std::string spoken_time(std::int64_t milliseconds) { return written(Duration{milliseconds}); }
-
-// "0:25", hours and minutes from the start.
-std::string clock(std::int64_t milliseconds) {
-  const std::int64_t minutes = (milliseconds + 30'000) / 60'000;
-  return fmt::format("{}:{:02}", minutes / 60, minutes % 60);
-}
+constexpr int most_hands = 2; // for whom there is a plan
 
 // A step of finish that nobody does anything in.
 bool only_waits(const WorkOfTask &work) {
@@ -36,7 +28,7 @@ Table work_table(const std::vector<WorkOfTask> &all) {
                           work.timed         ? about_so_long(work.total())
                           : only_waits(work) ? ""
                                              : "not said",
-                          work.drying == Drying::label ? "till dry"
+                          work.drying == Drying::label ? "till dry, " + spoken_time(work.waits)
                           : work.waits > 0             ? spoken_time(work.waits)
                                                        : ""});
   return table;
@@ -50,11 +42,6 @@ bool goes_straight(const Evening &evening, const std::vector<WorkOfTask> &all) {
          std::is_sorted(
              evening.stretches.begin(), evening.stretches.end(),
              [](const Stretch &one, const Stretch &other) { return one.task < other.task; });
-}
-
-std::string first_copy_words(const Evening &evening) {
-  const bool several = !evening.batches.empty() && evening.batches.back().run > 0;
-  return several ? "One whole copy of each kind, all steps" : "One whole copy, all steps";
 }
 
 // The plan of one pair of hands then needs no table of its own.
@@ -77,128 +64,6 @@ void add_hours(Table &table, const Evening &evening) {
   table.rows.insert(table.rows.begin(), std::move(row));
 }
 
-std::string hands_words(int hands) {
-  return hands == 1 ? "One pair of hands" : hands == 2 ? "Two pairs of hands" : "Three pairs";
-}
-
-std::string head_of_hand(const Evening &evening, int hand) {
-  return evening.hands == 1 ? "hands" : hand == 0 ? "first pair of hands" : "second pair of hands";
-}
-
-std::string with_capital(std::string text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
-    text[0] = static_cast<char>(text[0] - 'a' + 'A');
-  return text;
-}
-
-// "stamp a lino moon" of "stamp a lino moon, in the blank destination blind", where nothing else
-// begins so.
-std::string short_name(const std::vector<WorkOfTask> &all, std::size_t task) {
-  const std::string &name = all[task].name;
-  const std::string begins = name.substr(0, name.find(','));
-  const std::string alone = name.ends_with(" alone") ? name.substr(name.rfind(", ")) : "";
-  const auto alike = std::count_if(all.begin(), all.end(), [&](const WorkOfTask &work) {
-    return work.name.starts_with(begins);
-  });
-  return alike == 1 ? begins + alone : name;
-}
-
-std::string letter_of(std::size_t batch) {
-  return batch < 26 ? std::string(1, static_cast<char>('A' + batch)) : std::to_string(batch + 1);
-}
-
-bool takes_all(const Turn &turn, const Evening &evening) {
-  return turn.from_batch == 0 && turn.to_batch + 1 == evening.batches.size();
-}
-
-// "A", "A and B", "A to D".
-std::string batches_words(const Turn &turn) {
-  const std::size_t more = turn.to_batch - turn.from_batch;
-  return letter_of(turn.from_batch) + (more == 0   ? ""
-                                       : more == 1 ? " and " + letter_of(turn.to_batch)
-                                                   : " to " + letter_of(turn.to_batch));
-}
-
-std::string turn_words(const Turn &turn, const Evening &evening,
-                       const std::vector<WorkOfTask> &all) {
-  if (turn.copies == 0)
-    return fmt::format("Make ready: {}, to {}", short_name(all, turn.tasks.front()),
-                       clock(turn.end));
-  std::string text;
-  for (const std::size_t task : turn.tasks)
-    text += (text.empty() ? "" : ", then ") + short_name(all, task);
-  text += ": " + (takes_all(turn, evening) ? all[turn.tasks.front()].on_sheets
-                                                 ? counted(turn.copies, "sheet", "sheets")
-                                                 : counted(turn.copies, "copy", "copies")
-                                           : batches_words(turn));
-  if (turn.at_once > 0)
-    text += ", one after the other";
-  if (all[turn.tasks.front()].after_all)
-    text += ", checked before";
-  return with_capital(fmt::format("{}, to {}", text, clock(turn.end)));
-}
-
-// Plans name batches by letters where somebody takes less than all.
-bool names_batches(const Evening &evening) {
-  for (int hand = 0; hand < evening.hands; ++hand)
-    for (const Turn &turn : turns_of(evening, hand))
-      if (turn.copies > 0 && !takes_all(turn, evening))
-        return true;
-  return false;
-}
-
-// "A: 14 plain, B: 10 de-luxe"; sheets of spares are in no batch of copies.
-std::string batches_told(const Edition &edition, const Evening &evening,
-                         const std::vector<WorkOfTask> &all) {
-  std::string text;
-  for (std::size_t i = 0; i < evening.batches.size(); ++i) {
-    const PlanBatch &batch = evening.batches[i];
-    std::int64_t copies = batch.copies;
-    for (const WorkOfTask &work : all)
-      if (const std::int64_t in = copies_in(work, batch); in > 0)
-        copies = std::min(copies, in);
-    text += fmt::format("{}{}: {}{}", text.empty() ? "" : ", ", letter_of(i), copies,
-                        edition.runs.empty() ? "" : " " + harmless(edition.runs[batch.run].name));
-  }
-  return text;
-}
-
-struct PlanCell {
-  std::int64_t at = 0;
-  std::size_t column = 0;
-  std::string says;
-};
-
-// Down the page goes the time; across it stand pairs of hands, then what needs none.
-Table plan_table(const Evening &evening, const std::vector<WorkOfTask> &all) {
-  Table table{{"at"}, {}, {true}};
-  std::vector<PlanCell> cells;
-  if (evening.first_copy >= told_from)
-    cells.push_back(
-        {0, 1, fmt::format("{}, to {}", first_copy_words(evening), clock(evening.first_copy))});
-  for (int hand = 0; hand < evening.hands; ++hand) {
-    table.heads.push_back(head_of_hand(evening, hand));
-    for (const Turn &turn : turns_of(evening, hand))
-      cells.push_back({turn.begin, table.heads.size() - 1, turn_words(turn, evening, all)});
-  }
-  if (!evening.waits.empty())
-    table.heads.emplace_back("meanwhile waits");
-  for (const Waiting &waiting : evening.waits)
-    cells.push_back({waiting.begin, table.heads.size() - 1,
-                     with_capital(fmt::format(
-                         "{}: {} each batch, the last to {}", short_name(all, waiting.task),
-                         spoken_time(all[waiting.task].waits), clock(waiting.end)))});
-  std::stable_sort(cells.begin(), cells.end(),
-                   [](const PlanCell &one, const PlanCell &other) { return one.at < other.at; });
-  for (PlanCell &cell : cells) {
-    const std::string at = clock(cell.at);
-    if (table.rows.empty() || table.rows.back()[0] != at || !table.rows.back()[cell.column].empty())
-      table.rows.emplace_back(table.heads.size()).front() = at;
-    table.rows.back()[cell.column] = std::move(cell.says);
-  }
-  return table;
-}
-
 std::int64_t untimed(const std::vector<WorkOfTask> &all) {
   return std::count_if(all.begin(), all.end(),
                        [](const WorkOfTask &work) { return !work.timed && !only_waits(work); });
@@ -209,12 +74,27 @@ bool can_be_planned(const std::vector<WorkOfTask> &all) {
   return 2 * untimed(all) < static_cast<std::int64_t>(all.size());
 }
 
-void tell_ends(Leaflet &leaflet, const std::vector<WorkOfTask> &all) {
+// What the sums leave out: work of no said time, and what is done to pieces.
+std::string without_words(const Making &making, const std::vector<WorkOfTask> &all) {
+  constexpr std::size_t most = 4;
+  std::vector<std::string> names;
+  for (const WorkOfTask &work : all)
+    if (!work.timed && !only_waits(work))
+      names.push_back(work.name);
+  for (const CopyPart &part : making.parts)
+    if (part.piece && !part.piece->is_other_book() && !part.piece->is_reverse())
+      names.push_back("the " + part.piece->name);
+  if (names.size() > most)
+    return ", without the work whose time is not said.";
+  return names.empty() ? "." : fmt::format(", without {}: no time is said.", in_a_row(names));
+}
+
+void tell_ends(const Making &making, Leaflet &leaflet, const std::vector<WorkOfTask> &all) {
   std::int64_t sum = 0;
   for (const WorkOfTask &work : all)
     sum += work.total();
-  std::string text = fmt::format("{} of work in all", about_so_long(sum));
-  text += untimed(all) > 0 ? ", without that whose time is not said." : ".";
+  std::string text =
+      fmt::format("{} of work in all{}", about_so_long(sum), without_words(making, all));
   for (int hands = 1; can_be_planned(all) && hands <= most_hands; ++hands) {
     const Evening evening = plan_from_first_copy(all, hands);
     text += fmt::format(" {} {} done after {}", hands_words(hands), hands == 1 ? "is" : "are",
@@ -247,15 +127,15 @@ public:
     if (maker && untimed(all) > 0)
       say("Work whose time the edition does not say is left out of these sums; `takes` says it.");
     if (any([](const WorkOfTask &work) { return work.drying == Drying::ink; }))
-      say(fmt::format("A stamp's ink is given {} to dry, as bare uncoated paper takes it{}",
+      say(fmt::format("Ink is given {} to dry, as bare uncoated paper takes it{}",
                       spoken_time(ink_dries.milliseconds),
                       maker ? "; a line `dry` under `finish` in the manuscript sets another time."
                             : "; where it lies on print it takes longer."));
     if (any([](const WorkOfTask &work) { return work.drying == Drying::label; }))
-      say(maker ? "Glue, spray and colours dry as long as their labels say; `dry 20 min` in "
-                  "`finish` puts it into this plan."
-                : "Glue, spray and colours dry as long as their labels say: that time is not in "
-                  "this plan.");
+      say(fmt::format("Glue, spray and colours are given {}; where their labels say more, that "
+                      "comes first{}",
+                      spoken_time(label_dries.milliseconds),
+                      maker ? ", and `dry 1 h` in `finish` puts it into this plan." : "."));
     if (const std::int64_t again = made_again(making, all);
         making.edition.run->spare > 0 && again > 0)
       say(fmt::format("Each spoilt copy that is made again takes {} more.", about_so_long(again)));
@@ -269,20 +149,6 @@ public:
 private:
   std::string text_;
 };
-
-void tell_hands(const Making &making, int hands, const std::vector<WorkOfTask> &all,
-                Leaflet &leaflet) {
-  const Evening evening = plan_from_first_copy(all, hands);
-  leaflet.add(Headline{hands_words(hands), 3, {}, true});
-  if (names_batches(evening))
-    leaflet.add(
-        Passage{{},
-                fmt::format("{} go from step to step in batches, each a heap of its own: {}.",
-                            evening.first_copy > 0 ? "The other copies" : "Copies",
-                            batches_told(making.edition, evening, without_first_copies(all))),
-                false});
-  leaflet.add(plan_table(evening, all));
-}
 
 } // namespace
 
@@ -306,11 +172,13 @@ void tell_evening(const Making &making, PlanReader reader, Leaflet &leaflet) {
   if (straight)
     add_hours(table, alone);
   leaflet.add(without_empty_columns(std::move(table)));
-  tell_ends(leaflet, all);
+  tell_ends(making, leaflet, all);
   TakenForGranted granted(making, all, reader);
   if (!planned)
     return granted.tell(leaflet);
   granted.say("Hours and minutes are from the start. There is one of each tool.");
+  if (untimed(all) > 0)
+    granted.say("Work without a time has no hour here: it is done when its step comes.");
   if (alone.first_copy > 0 && !alone.waits.empty())
     granted.say("Where the first copy has to dry or to lie, the others are begun meanwhile.");
   granted.tell(leaflet);

@@ -1,10 +1,12 @@
 #include "paperwork/finish_pictures.hpp"
 
 #include "paperwork/own_words.hpp"
+#include "paperwork/step_words.hpp"
 #include "sheet/finish_text.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <set>
 
 namespace bodkin::paperwork {
 namespace {
@@ -23,40 +25,81 @@ struct Drawer {
     return finish_told(edition(), making.imposition)[index].down;
   }
 
-  int outer_sheet() const { return paperwork::outer_sheet(making); }
+  // That of the run whose copies alone it is done on.
+  int outer_sheet() const {
+    const int outer = paperwork::outer_sheet(making);
+    return step().work.only ? sheet_in_run(making, outer, **step().work.only) : outer;
+  }
 
   static void outline(Measured &picture) {
     picture.strokes.push_back(
         {StrokeKind::outline, {}, {picture.size.width, picture.size.height}, {}});
   }
 
+  // Sheets of several copies are cut apart first where finish says nothing of it.
+  bool is_cut_apart(const Sheet &sheet) const {
+    const auto cut = std::find_if(edition().finish.begin(), edition().finish.end(), cuts_sheets);
+    return sheet.up > 1 && sheet.cell &&
+           (cut == edition().finish.end() ||
+            cut - edition().finish.begin() < static_cast<std::ptrdiff_t>(index));
+  }
+
+  // Of what is cut out, the first: the others are alike.
+  static Spot corner_of_first(const Sheet &sheet) {
+    const auto &places = sheet.sides[0].places;
+    Spot corner{places.front().box.x, places.front().box.y};
+    for (std::size_t i = 0; i < places.size() / static_cast<std::size_t>(sheet.up); ++i)
+      corner = {std::min(corner.x, places[i].box.x), std::min(corner.y, places[i].box.y)};
+    return corner;
+  }
+
+  // ", and of pile 5 likewise,", of what other runs have in its place.
+  std::string like_it(const Sheet &of) const {
+    std::string text;
+    for (const Sheet &sheet : making.imposition.sheets)
+      if (of.piece.empty() && sheet.in_place_of == of.number)
+        text += fmt::format(", and of pile {} likewise,", sheet.number);
+    return text;
+  }
+
   std::vector<Shown> crease() const {
     const int sheet = step().all ? 0 : outer_sheet();
     const Sheet &paper = making.imposition.sheets[static_cast<std::size_t>(sheet)];
+    const bool apart = is_cut_apart(paper);
+    const Spot corner = apart ? corner_of_first(paper) : Spot{};
     Measured picture;
-    picture.ground = SideGround{sheet, 0};
-    picture.size = paper.size;
+    picture.size = apart ? *paper.cell : paper.size;
+    if (!apart)
+      picture.ground = SideGround{sheet, 0};
     outline(picture);
-    std::vector<std::string> at;
+    std::set<Length> upright, level; // those of copies beside each other are one line
     for (const Sheet::FoldLine &line : paper.folds) {
-      const bool upright = line.start.x == line.end.x;
-      const Length from = upright ? line.start.x : line.start.y;
-      picture.strokes.push_back({StrokeKind::crease, line.start, line.end, {}});
-      if (upright)
-        picture.dimensions.push_back({{}, {from, {}}, says(from), Beside::above});
-      else
-        picture.dimensions.push_back({{}, {{}, from}, says(from), Beside::left});
-      at.push_back(fmt::format("{} from its {}", says(from), upright ? "left edge" : "head"));
+      const Length x = line.start.x - corner.x, y = line.start.y - corner.y;
+      if (line.start.x == line.end.x && x < picture.size.width)
+        upright.insert(x);
+      if (line.start.x != line.end.x && y < picture.size.height)
+        level.insert(y);
     }
-    return {{picture, fmt::format("The sheet of pile {} from outside: the {} to crease, {}.",
-                                  paper.number, at.size() == 1 ? "line" : "lines", in_a_row(at))}};
+    std::vector<std::string> at;
+    for (const Length x : upright) {
+      picture.strokes.push_back({StrokeKind::crease, {x, {}}, {x, picture.size.height}, {}});
+      picture.dimensions.push_back({{}, {x, {}}, says(x), Beside::above});
+      at.push_back(says(x) + " from its left edge");
+    }
+    for (const Length y : level) {
+      picture.strokes.push_back({StrokeKind::crease, {{}, y}, {picture.size.width, y}, {}});
+      picture.dimensions.push_back({{}, {{}, y}, says(y), Beside::left});
+      at.push_back(says(y) + " from its head");
+    }
+    return {{picture, fmt::format("{} of pile {}{} from outside: the {} to crease, {}.",
+                                  apart ? "What is cut out of a sheet" : "The sheet", paper.number,
+                                  step().all ? "" : like_it(paper),
+                                  at.size() == 1 ? "line" : "lines", in_a_row(at))}};
   }
 
   // The open copy from outside: two pages and the fold between them.
   Measured open_copy() const {
-    const CutBefore cut = this->cut();
-    const Size page{edition().size->width - cut.fore_edge,
-                    edition().size->height - cut.head - cut.foot};
+    const Box page = left_of_page(making, 1, cut());
     const Sheet &outer = making.imposition.sheets[static_cast<std::size_t>(outer_sheet())];
     Measured picture;
     picture.size = {page.width * 2, page.height};
@@ -100,25 +143,30 @@ struct Drawer {
     }
     picture.dimensions.push_back(
         {{{}, last}, {{}, picture.size.height}, says(picture.size.height - last), Beside::left});
-    return {{picture, "The open copy: holes in the fold."}};
+    const std::vector<std::string> order = order_of_sewing(step().holes);
+    for (std::size_t i = 0; i < std::min(order.size(), places.size()); ++i)
+      picture.letterings.push_back({{fold + fold * 2 / 5, places[i]}, order[i]});
+    return {{picture, order.empty() ? "The open copy: holes in the fold."
+                                    : "The open copy from outside: holes in the fold, with the "
+                                      "order that the needle goes through them."}};
   }
 
-  // The closed copy, its first page up, the spine at its left.
+  // The closed copy, its first page up, the spine at its left, as the knife has left it.
   Measured closed_copy() const {
+    const Box page = left_of_page(making, 1, cut());
     Measured picture;
-    picture.ground = PageGround{1};
-    picture.size = *edition().size;
+    picture.ground = PageGround{1, page};
+    picture.size = {page.width, page.height};
     outline(picture);
     return picture;
   }
 
   std::vector<Shown> holes_at_side(Length from_spine) const {
     Measured picture = closed_copy();
-    const CutBefore cut = this->cut();
-    Length last = cut.head;
+    Length last;
     const std::vector<Length> places = places_down();
     for (const Length down : places) {
-      const Spot hole{from_spine, cut.head + down};
+      const Spot hole{from_spine, down};
       picture.strokes.push_back({StrokeKind::hole, hole, hole, {}});
       picture.dimensions.push_back({{{}, last}, {{}, hole.y}, says(hole.y - last), Beside::left});
       last = hole.y;
@@ -131,8 +179,12 @@ struct Drawer {
     Measured picture = closed_copy();
     const Length w = picture.size.width, h = picture.size.height;
     const CutBefore was = cut();
-    const Length right = w - was.fore_edge - step().fore_edge;
-    const Length top = was.head + step().head, foot = h - was.foot - step().foot;
+    const Box before = left_of_page(making, 1, was);
+    const Box after = left_of_page(
+        making, 1,
+        {was.fore_edge + step().fore_edge, was.head + step().head, was.foot + step().foot});
+    const Length right = after.right() - before.x;
+    const Length top = after.y - before.y, foot = after.foot() - before.y;
     const auto line = [&](Spot a, Spot b) {
       picture.strokes.push_back({StrokeKind::cut, a, b, {}});
       picture.badges.push_back(
@@ -143,7 +195,7 @@ struct Drawer {
     }
     if (step().head > Length{}) {
       line({{}, top}, {w, top});
-      picture.dimensions.push_back({{w, {}}, {w, top}, says(step().head), Beside::right});
+      picture.dimensions.push_back({{w, {}}, {w, top}, says(top), Beside::right});
     }
     if (step().foot > Length{}) {
       line({{}, foot}, {w, foot});

@@ -2,6 +2,7 @@
 
 #include "paperwork/guide_writer.hpp"
 #include "problems/characters.hpp"
+#include "sheet/copy_weight.hpp"
 #include "sheet/numbered.hpp"
 
 #include <algorithm>
@@ -15,8 +16,9 @@ std::string run_words(const Making &making) {
   const Run &run = *making.edition.run;
   std::string text = runs_words(making.edition);
   if (run.spare > 0)
-    text +=
-        fmt::format(", with {} spare {} of each", run.spare, run.spare == 1 ? "sheet" : "sheets");
+    text += making.edition.runs.empty() ? fmt::format(", with {} spare {} of each", run.spare,
+                                                      run.spare == 1 ? "sheet" : "sheets")
+                                        : ", with spare sheets";
   return text;
 }
 
@@ -34,7 +36,7 @@ std::string pages_words(const Making &making) {
 
 // "5 3/8in x 8 1/4in"
 std::string measures_words(const GuideWriter &writer) {
-  const Size copy = trimmed_size(writer.edition());
+  const Size copy = size_of_copy(writer.making.parts);
   return fmt::format("{} x {}", writer.exact(copy.width), writer.exact(copy.height));
 }
 

@@ -14,8 +14,7 @@ namespace {
 
 // A page as the knife leaves it.
 Measured trimmed_page(const Making &making, int page) {
-  const Box left = left_of_page(making.imposition.place_of(page), making.imposition.size_of(page),
-                                all_cuts(making));
+  const Box left = left_of_page(making, page, all_cuts(making));
   Measured picture;
   picture.ground = PageGround{page, left};
   picture.size = {left.width, left.height};
@@ -134,15 +133,16 @@ void tell_copy(GuideWriter &writer) {
     pictures.shown.push_back(last_page(writer));
   pictures.shown.push_back(edges_named(writer));
   writer.leaflet.add(std::move(pictures));
-  writer.say(
-      "Make one whole copy first, through all steps in order; then the others, one step at "
-      "a time for all of them. Each heading says for how many; of the first copy, it is one.");
+  writer.say(fmt::format(
+      "Make one whole copy{} first, through all steps in order; then the others, one step at a "
+      "time for all of them. Each heading says for how many; of the first copy, it is one.",
+      writer.edition().runs.empty() ? "" : " of each kind"));
   writer.first_caution = writer.leaflet.blocks.size();
   writer.head("What you need");
   writer.leaflet.add(papers_table(writer));
   const std::string more =
       "Have a few sheets more of each paper, for what goes wrong at the machine";
-  if (auto tools = tools_words(writer.edition()); tools.empty()) {
+  if (auto tools = tools_words(writer.making); tools.empty()) {
     writer.say(more + ".");
   } else {
     writer.say(more + "; and on the table, before you begin:");

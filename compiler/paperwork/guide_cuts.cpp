@@ -138,10 +138,19 @@ Shown cuts_shown(const GuideWriter &writer, int index, const std::vector<PieceCu
 
 // What the knife makes of sheets with numbers.
 void tell_stacks(GuideWriter &writer, const Sheet &sheet) {
-  if (is_numbered(sheet))
-    writer.say("The numbers run down each of the piles that the knife makes. Do not mix them: lay "
-               "them on one another in the order of the picture, row by row from the upper left, "
-               "the first on top, and the numbers run through from first to last.");
+  if (!is_numbered(sheet))
+    return;
+  const CopiesCounted copies = copies_of(writer.edition(), sheet.only);
+  const std::int64_t over =
+      sheets_needed(writer.edition(), sheet).all * sheet.up - copies.good * sheet.in_a_copy;
+  writer.say(fmt::format(
+      "The numbers run down the sheets at each place: cut the stacks from the first sheet on, and "
+      "gather what comes from each place on a pile of its own, the later below the earlier. Then "
+      "lay these piles on one another in the order of the picture, row by row from the upper left, "
+      "the first on top, and look through them: {} in order{}. What was cut before, for a first "
+      "copy, goes where its number belongs.",
+      numbers_of(writer.edition(), copies),
+      over == 0 ? "" : fmt::format(", and {} without a number", over)));
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 #include "paperwork/own_words.hpp"
 #include "problems/characters.hpp"
 #include "sheet/numbered.hpp"
+#include "sheet/speech.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -19,6 +20,14 @@ const Hand *numbering(const GuideWriter &writer) {
         if (hand->kind == HandKind::number)
           return hand;
   return nullptr;
+}
+
+// On several sheets of the book itself, which can then be compared.
+bool shows_number_twice(const Making &making) {
+  return std::count_if(making.imposition.sheets.begin(), making.imposition.sheets.end(),
+                       [](const Sheet &sheet) {
+                         return is_numbered(sheet) && sheet.piece.empty() && !sheet.only;
+                       }) > 1;
 }
 
 bool prints_numbers(const Making &making) {
@@ -101,6 +110,8 @@ std::string waiting_words(const GuideWriter &writer, const MakingTask *before) {
     return fmt::format("First wait till the ink of the last copy is dry: {} on bare paper, "
                        "longer where it lies on print. ",
                        written(ink_dries));
+  case Drying::gum:
+    return fmt::format("First wait till the gum of the last copy is dry, {}. ", written(gum_dries));
   case Drying::label:
     return "First wait till the last copy is dry, as long as the label says. ";
   case Drying::nothing:
@@ -129,6 +140,26 @@ std::string made_words(const GuideWriter &writer, const MakingTask *before) {
   return made.empty() ? "" : fmt::format(" Look for {} too.", in_a_row(made));
 }
 
+// Where a number that is spoilt is found in its file.
+std::string pages_of_numbers(const Making &making) {
+  for (const Pass &pass : making.passes) {
+    if (!pass.numbered ||
+        making.imposition.sheets[static_cast<std::size_t>(pass.sheets.front())].up > 1)
+      continue;
+    std::vector<int> second;
+    for (std::size_t i = 0; i < pass.pages.size(); ++i)
+      if (pass.pages[i].nth == 1)
+        second.push_back(static_cast<int>(i) + 1);
+    const CopiesCounted copies = copies_of(making.edition, pass.only);
+    if (!second.empty() && copies.good > 1)
+      return fmt::format(" Of a numbered file print the pages of that number alone: {} has number "
+                         "{} on {} {}, and so on.",
+                         pass.file, number_of(making.edition, copies.place(1)),
+                         second.size() == 1 ? "page" : "pages", spoken::listed(second));
+  }
+  return "";
+}
+
 } // namespace
 
 void tell_counts(GuideWriter &writer, const MakingTask *before) {
@@ -142,14 +173,15 @@ void tell_counts(GuideWriter &writer, const MakingTask *before) {
       "{}Leaf through each copy: every page there, none twice, in order, the right way up, nothing "
       "smudged{}.{} Count {}{}.",
       waiting_words(writer, before),
-      prints_numbers(writer.making) ? ", its number the same wherever it stands" : "",
+      shows_number_twice(writer.making) ? ", its number the same wherever it stands" : "",
       made_words(writer, before), good,
       writer.edition().runs.empty() ? "" : ": " + runs_words(writer.edition())));
   writer.say(run.spare == 0
                  ? "Of a spoilt copy, print the sheets that are spoilt once more."
                  : std::string("Make spoilt copies again from the loose sheets, by every step till "
                                "here. Where more are spoilt than there are spares, print the "
-                               "sheets that are missing once more."));
+                               "sheets that are missing once more.") +
+                       pages_of_numbers(writer.making));
   show_pages_in_order(writer);
 }
 

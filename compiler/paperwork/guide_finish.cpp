@@ -2,6 +2,7 @@
 #include "paperwork/guide_writer.hpp"
 
 #include "paperwork/finish_pictures.hpp"
+#include "paperwork/step_words.hpp"
 #include "paperwork/tools.hpp"
 #include "problems/characters.hpp"
 #include "sheet/finish_text.hpp"
@@ -12,109 +13,6 @@
 
 namespace bodkin::paperwork {
 namespace {
-
-std::string heading_of(const FinishStep &step) {
-  switch (step.kind) {
-  case StepKind::collate:
-    return "Collate";
-  case StepKind::crease:
-    return step.all ? "Crease" : "Crease the cover";
-  case StepKind::fold:
-    return "Fold";
-  case StepKind::staple:
-    return "Staple";
-  case StepKind::trim:
-    return "Trim";
-  case StepKind::sew:
-    return "Sew";
-  case StepKind::punch:
-    return "Punch";
-  case StepKind::cut:
-    return step.on == StepOn::slit     ? "Cut the slit"
-           : step.on == StepOn::folds  ? "Cut the folds open"
-           : step.on == StepOn::window ? "Cut a window"
-                                       : "Cut the sheets";
-  case StepKind::glue:
-    return step.on == StepOn::spine   ? "Glue the spine"
-           : step.on == StepOn::cover ? "Glue the cover on"
-           : step.on == StepOn::tabs  ? "Glue the tabs"
-                                      : "Glue";
-  case StepKind::round:
-    return "Round the corners";
-  case StepKind::tie:
-    return "Tie";
-  case StepKind::dry:
-    return "Let dry";
-  case StepKind::press:
-    return "Press";
-  case StepKind::add:
-    return "Add";
-  case StepKind::pack:
-    return "Pack";
-  }
-  return "";
-}
-
-// Likewise: what is glued, and how.
-std::string gluing_of(const FinishStep &step) {
-  switch (step.on) {
-  case StepOn::spine:
-    return "Knock the pile square at its spine and hold it between two boards, the spine just "
-           "showing. Brush glue along it, thin, and once more when the first coat is dry.";
-  case StepOn::cover:
-    return "Brush glue on the spine of the book, lay it into the open cover, fold the cover round "
-           "it and press it on along the spine.";
-  default:
-    return "";
-  }
-}
-
-// Thread that goes through the side of a pile, not through its fold.
-constexpr std::string_view sewing_at_side =
-    "Clamp the pile square and prick the holes through all of it, from the front. Sew out and in "
-    "from hole to hole, round the spine at each, and back again; knot the ends at the back.";
-
-// How it is done; common practice, no source.
-std::string way_of(const FinishStep &step) {
-  switch (step.kind) {
-  case StepKind::crease:
-    return "Lay it on something that gives. Mark the line at both ends, close to the edges, lay "
-           "the rule along the "
-           "marks, and press a groove with the bone folder, twice, firmly, without cutting. The "
-           "groove is on the outside: fold away from it, and the card does not crack.";
-  case StepKind::fold:
-    return "Bring the edges together first, hold them, and then press the fold sharp with the bone "
-           "folder, from its middle outwards.";
-  case StepKind::staple:
-    return "Open the copy, knock its sheets square at the head, see that their folds lie in one "
-           "another, and clip them. Lay it outside up under the stapler, each staple along the "
-           "fold; its legs close inside, in the middle of the copy.";
-  case StepKind::trim:
-    return "Close the copy and knock it square against the fold. Cut one at a time, all its leaves "
-           "together: a pile of copies slips.";
-  case StepKind::sew:
-    return "Prick the holes from the inside of the fold. Go in at the middle one, out at the next, "
-           "and end where you began; knot over the long stitch.";
-  case StepKind::punch:
-    return "Mark the middle of each hole on one copy, and keep it as a pattern for the others.";
-  case StepKind::dry:
-    return "Spread everything out so that nothing touches what is wet, and wait.";
-  case StepKind::press:
-    return "Lay the copies between clean boards, spines turned this way and that, under a heavy "
-           "book or two, and leave them there.";
-  case StepKind::add:
-    return "Lay it into the middle of each copy, against the fold, where it does not slip out; of "
-           "several, the smaller lies in the larger.";
-  case StepKind::pack:
-    return "Look each good copy over once more.";
-  case StepKind::glue:
-    return gluing_of(step);
-  case StepKind::round:
-    return "Hold the closed copy against both walls of the corner cutter.";
-  default:
-    return "";
-  }
-}
 
 // "staple: 2, leg 1/4in, …" as a sentence.
 std::string what_of(const FinishStep &step, const FinishTold &told, Ruler ruler) {
@@ -137,12 +35,17 @@ bool gathered_before(const Edition &edition, std::size_t step) {
 }
 
 // The piles of a sheet, and of what other runs have in its place.
-std::string piles_like(const Imposition &imposition, const Sheet &of) {
+std::vector<int> piles_like(const Imposition &imposition, const Sheet &of) {
   std::vector<int> numbers{of.number};
   for (const Sheet &sheet : imposition.sheets)
     if (sheet.in_place_of == of.number && of.piece.empty())
       numbers.push_back(sheet.number);
-  return fmt::format("{} {}", numbers.size() == 1 ? "pile" : "piles", spoken::listed(numbers));
+  return numbers;
+}
+
+bool lies_bare(const Making &making, const Sheet &sheet, bool front_up) {
+  const auto index = static_cast<std::size_t>(&sheet - making.imposition.sheets.data());
+  return !making.modes[index][front_up ? 0 : 1];
 }
 
 // Wraps lie in piles of their own while the book is grooved.
@@ -176,10 +79,14 @@ std::string creasing_words(const GuideWriter &writer, std::size_t step) {
     return fmt::format("Take the cover out of the gathered sheets, lay it front up, crease it, and "
                        "put it back where it was, {} up.",
                        lies);
+  const std::vector<int> piles = piles_like(writer.making.imposition, cover);
   return fmt::format(
-      "Take the sheets of {} one at a time, front up; crease each, and lay it, {} up, on a new "
-      "pile beside, which you go on from.",
-      piles_like(writer.making.imposition, cover), lies);
+      "Take the sheets of {} {} one at a time, front up; crease each, and lay it, {} up, on a new "
+      "pile beside{}, which you go on from.{}",
+      piles.size() == 1 ? "pile" : "piles", spoken::listed(piles), lies,
+      piles.size() == 1 ? "" : ", one for each",
+      lies_bare(writer.making, cover, fronts) ? " That side is bare: keep the heads all one way."
+                                              : "");
 }
 
 // Places that no ruler shows are told as near as one does.
@@ -205,7 +112,7 @@ void tell_places(GuideWriter &writer, std::size_t step, const FinishTold &told) 
     return;
   std::string text =
       of.kind == StepKind::trim
-          ? cuts_in_order(writer.edition(), step,
+          ? cuts_in_order(writer.making, step,
                           cut_before(writer.making, writer.tasks, {step, ElementId::none, {}}))
           : as_measured(what_of(of, told, writer.edition().ruler), told.down,
                         writer.edition().ruler);
@@ -240,8 +147,8 @@ void tell_more(GuideWriter &writer, std::size_t step) {
     writer.say_thin_film();
   if (of.kind == StepKind::trim) {
     const CutBefore was = cut_before(writer.making, writer.tasks, {step, ElementId::none, {}});
-    writer.say(trimming_by_knife(writer.edition(), step, was));
-    writer.say(trimming_by_stop(writer.edition(), step, was));
+    writer.say(trimming_by_knife(writer.making, step, was));
+    writer.say(trimming_by_stop(writer.making, step, was));
   }
 }
 
@@ -287,9 +194,7 @@ void tell_step(GuideWriter &writer, const MakingTask &task) {
   const bool what_first = of.kind == StepKind::add || of.kind == StepKind::pack;
   if (what_first)
     tell_places(writer, step, told);
-  if (of.kind == StepKind::sew && edition.folding->holes)
-    writer.say(std::string(sewing_at_side));
-  else if (const std::string way = way_of(of); !way.empty())
+  if (const std::string way = way_of(writer.making, of); !way.empty())
     writer.say(way);
   if (!what_first)
     tell_places(writer, step, told);

@@ -283,6 +283,9 @@ void tell_folding(GuideWriter &writer, const CopyPart &part) {
   std::string text = folding_in_words(*part.edition, of->folded, part.imposition, told);
   if (of->together())
     text = together_words(*of);
+  if (!part.piece && !writer.edition().runs.empty())
+    text += fmt::format("\nLay the copies of each kind on a heap of their own: {}.",
+                        runs_words(writer.edition()));
   for (std::size_t begin = 0; begin < text.size();) {
     const std::size_t end = std::min(text.find('\n', begin), text.size());
     if (end > begin)

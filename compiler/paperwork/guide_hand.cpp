@@ -30,8 +30,8 @@ struct PageEdges {
   Length left, top, right, foot;
 };
 
-PageEdges edges_of(const Place &place, const Size &page, const CutBefore &cut) {
-  const Box left = left_of_page(place, page, cut);
+PageEdges edges_of(const Making &making, int page, const CutBefore &cut) {
+  const Box left = left_of_page(making, page, cut);
   return {left.x, left.y, left.right(), left.foot()};
 }
 
@@ -103,14 +103,15 @@ std::string way_of(const Element &element) {
     return "";
   switch (hand->kind) {
   case HandKind::stamp:
-    return "A stamp prints its picture the other way round: who cuts one cuts it so. Try it on "
-           "waste paper first.";
+    return "A stamp prints its picture the other way round: who cuts one cuts it so. Mark on its "
+           "back where the head is, and try it on waste paper first.";
   case HandKind::sticker:
     return hand->text.find("gummed") != std::string::npos
-               ? "Wet its gummed back with a damp sponge or cloth, not dripping, lay it down, "
-                 "press "
-                 "it flat under waste paper, and leave a slip of that in till the gum is dry, "
-                 "about 5 min."
+               ? fmt::format(
+                     "Wet its gummed back with a damp sponge or cloth, not dripping, lay it "
+                     "down, press it flat under waste paper, and leave a slip of that in "
+                     "till the gum is dry, about {}; then take the slip out.",
+                     written(gum_dries))
                : "Lay down one edge first, and rub it on from there.";
   default:
     return "";
@@ -125,8 +126,8 @@ std::string drying_of(const Element &element) {
   case HandKind::stamp:
   case HandKind::signature:
   case HandKind::number:
-    return fmt::format("Let the ink dry before anything lies on it, about {}: spread the copies "
-                       "out, or lay waste paper between.",
+    return fmt::format("Let the ink dry before anything lies on it, about {}: leave the copies "
+                       "open there, spread out, or lay waste paper in.",
                        written(ink_dries));
   case HandKind::spray:
   case HandKind::colour:
@@ -153,7 +154,10 @@ void show_places(GuideWriter &writer, const MakingTask &task, const CutBefore &c
   for (const HandPlace &hand : writer.making.hands) {
     if (!same_line(writer.edition(), hand.element, task.element) || ++all > most)
       continue;
-    pictures.shown.push_back(place_shown(writer, hand, cut));
+    HandPlace place = hand;
+    if (task.only)
+      place.page = page_in_run(writer.making, hand.page, *task.only);
+    pictures.shown.push_back(place_shown(writer, place, cut));
   }
   if (all == 1) {
     Shown &shown = pictures.shown.front();
@@ -174,11 +178,13 @@ std::string mask_words(GuideWriter &writer, const Element &element) {
   if (hand == nullptr)
     return "";
   if (hand->kind == HandKind::stamp)
-    return "The measures are of what is printed, not of the stamp's block. Two strips of card, as "
-           "wide as the two distances and laid along those edges, save measuring each copy.";
+    return "The measures are of what is printed, not of the stamp's block. Two strips of card laid "
+           "along those edges save measuring each copy: as wide as the two distances, less what "
+           "the block stands out beyond its picture. Where a frame or an empty space is printed "
+           "for it, go by that.";
   if (hand->kind != HandKind::sticker && hand->kind != HandKind::tip_in)
     return "";
-  writer.care(std::string(blade_caution));
+  writer.care("For the mask: " + std::string(blade_caution));
   return std::exchange(writer.masked, true)
              ? "A mask saves measuring here too."
              : "A mask saves measuring: a card as large as the page, with a window of that size at "
@@ -222,7 +228,7 @@ std::string facing_words(const GuideWriter &writer, int page) {
 Shown place_shown(const GuideWriter &writer, const HandPlace &hand, const CutBefore &cut) {
   const Box &box = hand.box;
   const Place &place = writer.making.imposition.place_of(hand.page);
-  const PageEdges edges = edges_of(place, writer.making.imposition.size_of(hand.page), cut);
+  const PageEdges edges = edges_of(writer.making, hand.page, cut);
   const FromEdge x = across(place, edges, box), y = down(edges, box);
   Measured picture;
   picture.ground = PageGround{

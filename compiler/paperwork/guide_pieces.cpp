@@ -151,6 +151,16 @@ std::string size_words(const GuideWriter &writer, const Piece &piece) {
                      measures, in_a_row(out));
 }
 
+// Nested sheets have one middle: " It lies in the middle, between pages 6 and 7."
+std::string middle_words(const GuideWriter &writer, const Piece &piece) {
+  const CopyPart &book = writer.making.parts.front();
+  const int pages = book.imposition.page_count;
+  if (*piece.goes != Goes::loose || !book.imposition.leaves_turn || pages % 4 != 0 ||
+      *book.edition->folding->gather != Gather::nested)
+    return "";
+  return fmt::format(" Lay it into the middle, between pages {} and {}.", pages / 2, pages / 2 + 1);
+}
+
 std::string_view binding_words(const Piece &piece) {
   switch (*piece.goes) {
   case Goes::round_the_book:
@@ -182,12 +192,16 @@ void tell_piece(GuideWriter &writer, const CopyPart &part, const CutBefore &cut)
   }
   const bool later = *piece.goes == Goes::loose && laid_in_later(writer.edition());
   writer.say(fmt::format(
-      "From pile {}. {} {}.{}", piles_of(part), piece.is_boards() ? "They" : "It",
+      "From pile {}. {} {}.{}{}", piles_of(part), piece.is_boards() ? "They" : "It",
       later ? "is laid into the copy later, at a step of its own" : goes_in_words(piece),
+      later ? "" : middle_words(writer, piece),
       part.in_a_copy() > 1 ? fmt::format(" Each copy gets {}.", part.in_a_copy()) : std::string()));
   if (piece.only)
     writer.say(fmt::format("Only {} {} it.", copies_words(writer.edition(), **piece.only),
                            copies_of(writer.edition(), **piece.only).good == 1 ? "has" : "have"));
+  if (is_numbered(writer.making.imposition.sheets[static_cast<std::size_t>(part.sheets_before)]))
+    writer.say("Its pile stays in the order of the numbers. Each goes into the copy of its own "
+               "number: see that the two agree.");
   if (const std::string size = size_words(writer, piece); !size.empty())
     writer.say(size);
   if (tell_cutting_apart(writer, part))

@@ -9,20 +9,35 @@
 
 namespace bodkin::paperwork {
 
+namespace {
+
+// A page's paper before the step's cuts and after them.
+struct Trimmed {
+  Box before, after;
+  Length off_head() const { return after.y - before.y; }
+};
+
+Trimmed trimmed(const Making &making, std::size_t step, const CutBefore &was) {
+  const FinishStep &of = making.edition.finish[step];
+  const CutBefore cut{was.fore_edge + of.fore_edge, was.head + of.head, was.foot + of.foot};
+  return {left_of_page(making, 1, was), left_of_page(making, 1, cut)};
+}
+
+} // namespace
+
 // In the order of the cuts: the first is measured from the fold, the last from the new head.
-std::string cuts_in_order(const Edition &edition, std::size_t step, const CutBefore &was) {
-  const FinishStep &of = edition.finish[step];
-  const Ruler ruler = edition.ruler;
+std::string cuts_in_order(const Making &making, std::size_t step, const CutBefore &was) {
+  const FinishStep &of = making.edition.finish[step];
+  const Ruler ruler = making.edition.ruler;
+  const Trimmed page = trimmed(making, step, was);
   std::vector<std::string> cuts;
   if (of.fore_edge > Length{})
-    cuts.push_back(fmt::format("the fore-edge, {} from the fold",
-                               written(edition.size->width - was.fore_edge - of.fore_edge, ruler)));
+    cuts.push_back(
+        fmt::format("the fore-edge, {} from the fold", written(page.after.width, ruler)));
   if (of.head > Length{})
-    cuts.push_back(fmt::format("the head, {} off", written(of.head, ruler)));
+    cuts.push_back(fmt::format("the head, {} off", written(page.off_head(), ruler)));
   if (of.foot > Length{})
-    cuts.push_back(fmt::format(
-        "the foot, {} from the head",
-        written(edition.size->height - was.head - was.foot - of.head - of.foot, ruler)));
+    cuts.push_back(fmt::format("the foot, {} from the head", written(page.after.height, ruler)));
   std::string text = "Cut, in this order: ";
   for (std::size_t i = 0; i < cuts.size(); ++i)
     text += fmt::format("{}({}) {}", i == 0 ? "" : "; ", i + 1, cuts[i]);
@@ -30,32 +45,33 @@ std::string cuts_in_order(const Edition &edition, std::size_t step, const CutBef
 }
 
 // With a knife by a card, which stays where it is for all cuts.
-std::string trimming_by_knife(const Edition &edition, std::size_t step, const CutBefore &was) {
-  const FinishStep &of = edition.finish[step];
-  const Length width = edition.size->width - was.fore_edge - of.fore_edge;
-  const Length height = edition.size->height - was.head - was.foot - of.head - of.foot;
+std::string trimming_by_knife(const Making &making, std::size_t step, const CutBefore &was) {
+  const Ruler ruler = making.edition.ruler;
+  const Trimmed page = trimmed(making, step, was);
+  const std::string below =
+      page.off_head() > Length{}
+          ? fmt::format(" and {} below the head", written(page.off_head(), ruler))
+          : "";
   return fmt::format(
-      "With a knife: clip a template of stiff card, {} x {}, its corners true, on the copy, "
-      "against "
-      "the fold{}, till the last cut; hold the rule on it, edge on edge, and cut along the rule.",
-      written(width, edition.ruler), written(height, edition.ruler),
-      of.head > Length{} ? fmt::format(" and {} below the head", written(of.head, edition.ruler))
-                         : "");
+      "With a knife: lay a template of stiff card, {} x {}, its corners true, on the copy, against "
+      "the fold{}. Two clips over the fold, a scrap of card under each, hold it till the last cut, "
+      "out of the rule's way. Hold the rule on it, edge on edge, and cut along the rule.",
+      written(page.after.width, ruler), written(page.after.height, ruler), below);
 }
 
 // On a machine by its stop, which is as far from the blade as what is to be left.
-std::string trimming_by_stop(const Edition &edition, std::size_t step, const CutBefore &was) {
-  const FinishStep &of = edition.finish[step];
-  const Length height = edition.size->height - was.head - was.foot;
+std::string trimming_by_stop(const Making &making, std::size_t step, const CutBefore &was) {
+  const FinishStep &of = making.edition.finish[step];
+  const Trimmed page = trimmed(making, step, was);
   std::vector<std::string> cuts;
   const auto add = [&](Length off, Length left, std::string_view edge) {
     if (off > Length{})
       cuts.push_back(fmt::format("({}) {}, the {} against it", cuts.size() + 1,
-                                 written(left, edition.ruler), edge));
+                                 written(left, making.edition.ruler), edge));
   };
-  add(of.fore_edge, edition.size->width - was.fore_edge - of.fore_edge, "fold");
-  add(of.head, height - of.head, "foot");
-  add(of.foot, height - of.head - of.foot, "head");
+  add(of.fore_edge, page.after.width, "fold");
+  add(of.head, page.before.foot() - page.after.y, "foot");
+  add(of.foot, page.after.height, "head");
   const bool ends = of.head > Length{} || of.foot > Length{};
   return fmt::format("On a guillotine, set the stop behind the blade to {}{}.", in_a_row(cuts),
                      ends ? "; for head and foot the fold lies at the side" : "");

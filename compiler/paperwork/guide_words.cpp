@@ -22,7 +22,9 @@ constexpr auto trade_words = std::to_array<TradeWord>({
     {"crease", "to press a line into card, so that it folds there and does not crack"},
     {"fore-edge", "the edge where a copy opens, opposite the fold"},
     {"front, back", "the two sides of a sheet, as the pictures name them", {"front up", "back up"}},
-    {"grain", "how the fibres lie: by the sheet's long or short edge; it bends easier along them"},
+    {"grain", "which way the fibres run: short, along the sheet's short edge; bend it, it gives "
+              "easier along "
+              "them"},
     {"guillotine", "here: a cutter for stacks of paper, whose blade comes down in one piece"},
     {"gummed", "with dry glue on its back, which sticks when it is wet"},
     {"head, foot", "the upper and the lower edge of a page, of a sheet or of a copy", {"head"}},
@@ -37,6 +39,7 @@ constexpr auto trade_words = std::to_array<TradeWord>({
      "what an edge is pushed against, so that each copy lies alike",
      {"the stop", "stapler's stop"}},
     {"template", "a card of the size that is wanted, to lay on and cut along"},
+    {"thimble", "a cap for the finger that pushes a needle"},
     {"tip in", "to glue something in by a narrow strip", {"tip in", "tipped in"}},
     {"wrap", "a cover of its own, laid round the pages", {"the wrap", "inner-wrap"}},
 });

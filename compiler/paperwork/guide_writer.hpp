@@ -78,9 +78,9 @@ void tell_hand(GuideWriter &writer, const MakingTask &task);
 // Where several are laid on one sheet; false where they are not.
 bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part);
 // Of a step `trim`: its cuts in order, how they are made, and what stays bare, with a blank before.
-std::string cuts_in_order(const Edition &edition, std::size_t step, const CutBefore &was);
-std::string trimming_by_knife(const Edition &edition, std::size_t step, const CutBefore &was);
-std::string trimming_by_stop(const Edition &edition, std::size_t step, const CutBefore &was);
+std::string cuts_in_order(const Making &making, std::size_t step, const CutBefore &was);
+std::string trimming_by_knife(const Making &making, std::size_t step, const CutBefore &was);
+std::string trimming_by_stop(const Making &making, std::size_t step, const CutBefore &was);
 std::string rim_words(const GuideWriter &writer, std::size_t step);
 // Measures from one upright line of a picture to the next, above it.
 void tell_chain(const GuideWriter &writer, const std::set<Length> &at, Length whole,

@@ -2,6 +2,7 @@
 
 #include "paperwork/own_words.hpp"
 #include "problems/characters.hpp"
+#include "sheet/machine_of.hpp"
 #include "sheet/numbered.hpp"
 #include "sheet/speech.hpp"
 
@@ -36,6 +37,55 @@ std::vector<Pile> piles(const Making &making) {
   return all;
 }
 
+std::int64_t sheets_of(const std::vector<Pile> &all, const Pass &pass) {
+  return pass.sheets.empty() ? 0 : all[static_cast<std::size_t>(pass.sheets.front())].sheets;
+}
+
+namespace {
+
+std::int64_t runs_in(const Edition &edition, const RunSet &runs) {
+  std::int64_t number = 0;
+  for (std::uint32_t run = 0; run < edition.runs.size(); ++run)
+    number += runs.holds(run) ? 1 : 0;
+  return std::max<std::int64_t>(number, 1);
+}
+
+} // namespace
+
+std::int64_t first_ones(const Making &making, const Pass &pass) {
+  if (pass.sheets.empty())
+    return 0;
+  const Sheet &sheet = making.imposition.sheets[static_cast<std::size_t>(pass.sheets.front())];
+  const std::int64_t pieces = runs_in(making.edition, pass.only) * sheet.in_a_copy;
+  const std::int64_t up = std::max(sheet.up, 1);
+  return std::min((pieces + up - 1) / up, sheets_of(piles(making), pass));
+}
+
+std::string times_words(const Making &making, const Pass &pass) {
+  const std::int64_t sheets = sheets_of(piles(making), pass), first = first_ones(making, pass);
+  return pass.numbered     ? "once"
+         : first == sheets ? std::to_string(sheets)
+                           : fmt::format("{} + {}", first, sheets - first);
+}
+
+int sheet_in_run(const Making &making, int sheet, std::uint32_t run) {
+  const std::vector<Sheet> &sheets = making.imposition.sheets;
+  const Sheet &of = sheets[static_cast<std::size_t>(sheet)];
+  for (std::size_t i = 0; i < sheets.size(); ++i)
+    if (of.piece.empty() && sheets[i].in_place_of == of.number && sheets[i].only &&
+        sheets[i].only.holds(run))
+      return static_cast<int>(i);
+  return sheet;
+}
+
+int page_in_run(const Making &making, int page, std::uint32_t run) {
+  const int sheet = making.imposition.where[static_cast<std::size_t>(page)].sheet;
+  const int instead = sheet_in_run(making, sheet, run);
+  return instead == sheet
+             ? page
+             : page + making.imposition.sheets[static_cast<std::size_t>(instead)].pages_before;
+}
+
 int outer_sheet(const Making &making) {
   const auto &sheets = making.imposition.sheets;
   for (std::size_t i = 0; i < sheets.size(); ++i)
@@ -48,6 +98,18 @@ std::string paper_words(const Edition &edition, StockId stock) {
   if (stock == StockId::none)
     return "paper";
   return harmless(edition[stock].title.empty() ? edition[stock].name : edition[stock].title);
+}
+
+std::string machine_words(const Edition &edition, MachineId machine) {
+  const Machine &of = machine_of(edition, machine);
+  return of.name.empty() ? "the machine" : harmless(of.title.empty() ? of.name : of.title);
+}
+
+std::string machine_in_text(const Edition &edition, MachineId machine) {
+  std::string words = machine_words(edition, machine);
+  if (words.starts_with("The "))
+    words[0] = 't';
+  return words;
 }
 
 namespace {
@@ -135,21 +197,56 @@ std::string first_sheet_words(const Edition &edition, const Sheet &sheet, int si
 
 } // namespace
 
+namespace {
+
+// Pages of a numbered file that are printed first: of one copy of each run.
+std::vector<int> first_pages(const Making &making, const Pass &pass) {
+  const Sheet &sheet = making.imposition.sheets[static_cast<std::size_t>(pass.sheets.front())];
+  std::vector<std::int64_t> sheets{0};
+  std::int64_t before = 0;
+  for (std::uint32_t run = 0; run < making.edition.runs.size() && sheet.up == 1; ++run)
+    if (pass.only.holds(run)) {
+      if (before > 0)
+        sheets.push_back(before);
+      before += making.edition.runs[run].run.copies;
+    }
+  std::vector<int> pages;
+  for (std::size_t i = 0; i < pass.pages.size(); ++i)
+    if (std::find(sheets.begin(), sheets.end(), pass.pages[i].nth) != sheets.end())
+      pages.push_back(static_cast<int>(i) + 1);
+  return pages;
+}
+
+// Cut out of a sheet, or the sheet itself.
+std::string spares_of_numbered(std::int64_t spare) {
+  return spare == 0 ? ""
+                    : fmt::format(", then {} with a line to write one on",
+                                  counted(spare, "spare", "spares"));
+}
+
+} // namespace
+
 std::string numbered_words(const Making &making, const Pass &pass) {
   const Edition &edition = making.edition;
   const Sheet &sheet = making.imposition.sheets[static_cast<std::size_t>(pass.sheets.front())];
   const CopiesCounted copies = copies_of(edition, pass.only);
-  std::string text = fmt::format(
-      "{}: print all its pages once, in their order, and keep the pile as it comes out. Each sheet "
-      "has a number of its own, {}",
-      pass.file, numbers_of(edition, copies));
-  if (copies.spare > 0)
-    text += fmt::format(", then {} with a line to write one on",
-                        counted(copies.spare, "spare", "spares"));
-  if (sheet.up > 1)
-    text += fmt::format("; the first sheet has {}",
-                        first_sheet_words(edition, sheet, sheet.sides[0].numbered ? 0 : 1));
-  return text + ".";
+  const std::vector<int> first = first_pages(making, pass);
+  std::string text = fmt::format("{}: print all its pages once, none twice, in their order, and "
+                                 "keep the pile as it comes out",
+                                 pass.file);
+  if (first.size() < pass.pages.size())
+    text += fmt::format("; first {} {} alone, for the first {}, then the others",
+                        first.size() == 1 ? "page" : "pages", spoken::listed(first),
+                        runs_in(edition, pass.only) == 1 ? "copy" : "copy of each kind");
+  if (sheet.up == 1)
+    return text + fmt::format(". Each sheet has a number of its own, {}{}.",
+                              numbers_of(edition, copies), spares_of_numbered(copies.spare));
+  const std::int64_t places = sheets_of(piles(making), pass) * sheet.up;
+  return text + fmt::format(". Of the {} on each sheet every one has a number of its own, {}{}; "
+                            "the first sheet has {}.",
+                            sheet.up, numbers_of(edition, copies),
+                            spares_of_numbered(places - copies.good * sheet.in_a_copy),
+                            first_sheet_words(edition, sheet, sheet.sides[0].numbered ? 0 : 1));
 }
 
 std::string counted(std::int64_t number, std::string_view one, std::string_view more) {

@@ -43,11 +43,24 @@ struct Pile {
   std::int64_t spare = 0; // of these
 };
 std::vector<Pile> piles(const Making &making);
+// Sheets of one pass are of one piece, and all as many.
+std::int64_t sheets_of(const std::vector<Pile> &all, const Pass &pass);
+// Printed before the others, for one whole copy of each kind that has the sheet: a back that is
+// upside down is then seen on one sheet and not on all.
+std::int64_t first_ones(const Making &making, const Pass &pass);
+// "1 + 52", such first ones and the others. A file that has a page for each sheet is printed once.
+std::string times_words(const Making &making, const Pass &pass);
+// What a run's copies have in place of that sheet of the book.
+int sheet_in_run(const Making &making, int sheet, std::uint32_t run);
+int page_in_run(const Making &making, int page, std::uint32_t run); // likewise
 // What is wrapped round the book; else its own outermost sheet.
 int outer_sheet(const Making &making);
 
 // "White card", as the stock is called; "paper" where there is none.
 std::string paper_words(const Edition &edition, StockId stock);
+// "The copier in the library", else its name; "the machine" where there is none.
+std::string machine_words(const Edition &edition, MachineId machine);
+std::string machine_in_text(const Edition &edition, MachineId machine); // "the copier in the …"
 std::string pages_on(const Sheet &sheet, int side);     // "24 and 1", "blank", "2, 4 times"
 std::string pages_of_one(const Sheet &sheet, int side); // of what is laid several up
 std::string page_words(const Making &making, int page); // "page 3", "page 1 of the street"
@@ -58,6 +71,7 @@ std::string runs_words(const Edition &edition, const RunSet &runs = {});
 // "plain have the numbers 1 to 40, de-luxe 41 to 50"
 std::string runs_of_numbers(const Edition &edition);
 // What is printed once, all its pages in order: how many sheets, and which numbers they have.
+// The pages of first copies come first.
 std::string numbered_words(const Making &making, const Pass &pass);
 std::string counted(std::int64_t number, std::string_view one, std::string_view more);
 

@@ -54,6 +54,17 @@ const Charge *cheapest_at(const Printing &run, const Edition &edition, SideCount
 
 } // namespace
 
+// "tax at corner", "black sides at corner on a3, plain alone"
+bool is_paid_at(const EstimateLine &line, std::string_view machine) {
+  const std::size_t at = line.what.find(" at ");
+  if (at == std::string::npos)
+    return false;
+  const std::string_view rest = std::string_view(line.what).substr(at + 4);
+  const std::string_view after = rest.substr(std::min(machine.size(), rest.size()));
+  return rest.starts_with(machine) &&
+         (after.empty() || after.starts_with(", ") || after.starts_with(" on "));
+}
+
 std::vector<PassPrice> prices_of(const Making &making, const Pass &pass) {
   const Edition &edition = making.edition;
   const Printing run =

@@ -4,6 +4,8 @@
 #include "money/exact.hpp"
 #include "paperwork/making.hpp"
 
+#include <string_view>
+
 namespace bodkin::paperwork {
 
 // Sides of one ink and price; a machine with two prices on one pass has two.
@@ -16,5 +18,7 @@ struct PassPrice {
 
 // Empty where some side has no price.
 std::vector<PassPrice> prices_of(const Making &making, const Pass &pass);
+// Whether a line of the estimate is what that machine is paid: sides, setup, least, tax.
+bool is_paid_at(const EstimateLine &line, std::string_view machine);
 
 } // namespace bodkin::paperwork

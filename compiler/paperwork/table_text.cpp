@@ -43,14 +43,23 @@ struct Widths {
   }
 };
 
-Widths widths_of(const std::vector<Cells> &rows) {
+// A figure of two parts, "1 + 52", reads badly on two lines.
+int least_of(const std::string &cell, bool figure) {
+  constexpr int short_figure = 9;
+  const int all = columns_of(cell);
+  return figure && all <= short_figure ? all : longest_word(cell);
+}
+
+Widths widths_of(const std::vector<Cells> &rows, const Table &table) {
   Widths widths;
   for (const Cells &row : rows)
     for (std::size_t i = 0; i < row.size(); ++i) {
+      const bool figure = i < table.figures.size() && table.figures[i] &&
+                          (&row != &rows.front() || table.heads.empty());
       widths.wanted.resize(std::max(widths.wanted.size(), i + 1));
       widths.least.resize(widths.wanted.size());
       widths.wanted[i] = std::max(widths.wanted[i], columns_of(row[i]));
-      widths.least[i] = std::max(widths.least[i], longest_word(row[i]));
+      widths.least[i] = std::max(widths.least[i], least_of(row[i], figure));
     }
   return widths;
 }
@@ -120,7 +129,7 @@ std::string table_as_text(const Table &table, int columns, int indent) {
   for (Cells &row : rows)
     for (std::string &cell : row)
       cell = harmless(cell);
-  const std::vector<int> widths = fitted(widths_of(rows), columns - indent);
+  const std::vector<int> widths = fitted(widths_of(rows, table), columns - indent);
   std::string out;
   for (const Cells &row : rows)
     out += TableRow(table, row, widths).text(indent);

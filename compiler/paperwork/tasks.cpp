@@ -141,7 +141,31 @@ Drying drying_after(const Making &making, const std::vector<MakingTask> &tasks,
                                                                           : Drying::label;
   if (hand == nullptr || in_pencil(*hand) || follows(making, tasks, task, {StepKind::dry}))
     return Drying::nothing;
-  return coat ? Drying::label : hand->kind == HandKind::stamp ? Drying::ink : Drying::nothing;
+  if (coat)
+    return Drying::label;
+  if (is_gummed(making.edition[task.element]))
+    return Drying::gum;
+  return has_to_dry(making.edition[task.element]) ? Drying::ink : Drying::nothing;
+}
+
+bool is_gummed(const Element &element) {
+  const auto *hand = std::get_if<Hand>(&element.what);
+  return hand != nullptr && hand->kind == HandKind::sticker &&
+         hand->text.find("gummed") != std::string::npos;
+}
+
+Duration dries_for(Drying drying) {
+  switch (drying) {
+  case Drying::ink:
+    return ink_dries;
+  case Drying::gum:
+    return gum_dries;
+  case Drying::label:
+    return label_dries;
+  case Drying::nothing:
+    break;
+  }
+  return {};
 }
 
 bool is_on_flat_sheets(const Edition &edition, const MakingTask &task) {
@@ -238,10 +262,17 @@ CutBefore all_cuts(const Making &making) {
   return cut;
 }
 
-Box left_of_page(const Place &place, const Size &page, const CutBefore &cut) {
-  const bool bound = place.spine == SpineAt::left || place.spine == SpineAt::right;
-  return {place.spine == SpineAt::right ? cut.fore_edge : Length{}, cut.head,
-          bound ? page.width - cut.fore_edge : page.width, page.height - cut.head - cut.foot};
+Box left_of_page(const Making &making, int page, const CutBefore &cut) {
+  const Place &place = making.imposition.place_of(page);
+  const Size size = making.imposition.size_of(page);
+  const Edges beyond = making.imposition.sheet_of(page).cell ? Edges{} : place.slack;
+  const auto edge = [](Length taken, Length slack) {
+    return taken > Length{} ? taken : Length{} - slack;
+  };
+  const Length left = edge(place.spine == SpineAt::right ? cut.fore_edge : Length{}, beyond.left);
+  const Length right = edge(place.spine == SpineAt::left ? cut.fore_edge : Length{}, beyond.right);
+  const Length head = edge(cut.head, beyond.top), foot = edge(cut.foot, beyond.bottom);
+  return {left, head, size.width - left - right, size.height - head - foot};
 }
 
 } // namespace bodkin::paperwork

@@ -25,13 +25,18 @@ bool has_to_dry(const Element &element);
 // What a task leaves wet that no later step of finish waits for.
 enum class Drying {
   nothing,
-  ink,  // of a stamp: ink_dries
-  label // glue, spray, colours: as long as the label says
+  ink,  // of a stamp or a pen: ink_dries
+  gum,  // wetted: gum_dries
+  label // glue, spray, colours: as long as the label says, label_dries at the least
 };
 Drying drying_after(const Making &making, const std::vector<MakingTask> &tasks,
                     const MakingTask &task);
 // A stamp pad's ink on uncoated paper; common practice, no source.
 inline constexpr Duration ink_dries{600'000};
+inline constexpr Duration gum_dries{300'000};
+inline constexpr Duration label_dries{1'800'000};
+bool is_gummed(const Element &element);
+Duration dries_for(Drying drying);
 
 // Done before anything is gathered or folded: on the sheets of spares too.
 bool is_on_flat_sheets(const Edition &edition, const MakingTask &task);
@@ -51,7 +56,9 @@ struct CutBefore {
 CutBefore cut_before(const Making &making, const std::vector<MakingTask> &tasks,
                      const MakingTask &task);
 CutBefore all_cuts(const Making &making);
-// What the knife has left of a page, in its own frame.
-Box left_of_page(const Place &place, const Size &page, const CutBefore &cut);
+// What is left of the paper of a page, in the page's own frame: less what the knife has taken, and
+// where it has not been, with what the sheet has beyond the page. What is laid several up is cut
+// out at the page's edges.
+Box left_of_page(const Making &making, int page, const CutBefore &cut);
 
 } // namespace bodkin::paperwork

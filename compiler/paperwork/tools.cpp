@@ -50,10 +50,11 @@ std::int64_t good_copies(const Edition &edition, const std::optional<Known<std::
   return copies_of(edition, only ? std::optional(**only) : std::nullopt).good;
 }
 
-std::string stapler(const Edition &edition, const FinishStep &step) {
+std::string stapler(const Making &making, const FinishStep &step) {
+  const Edition &edition = making.edition;
   return fmt::format(
       "a long-arm stapler (reach {} or more), {} staples with {} legs, and a few more",
-      written(edition.size->width, edition.ruler),
+      written(left_of_page(making, 1, {}).width, edition.ruler),
       good_copies(edition, step.work.only) * step.staples, written(step.leg, edition.ruler));
 }
 
@@ -66,12 +67,16 @@ bool adds_a_piece(const Edition &edition, const FinishStep &step) {
 
 // Common practice, no source: what these steps are done with at a table. What several steps need is
 // told once, by tools_words.
-std::string tool_of(const Edition &edition, const FinishStep &step) {
+std::string tool_of(const Making &making, const FinishStep &step) {
+  const Edition &edition = making.edition;
   switch (step.kind) {
   case StepKind::staple:
-    return stapler(edition, step);
+    return stapler(making, step);
   case StepKind::sew:
-    return "a needle, thread, an awl and a board to prick into";
+    return fmt::format(
+        "a needle, a thimble, strong thread ({} a copy), scissors, an awl and a board "
+        "to prick into",
+        written(thread_for(making, step), edition.ruler));
   case StepKind::punch:
     return "a punch";
   case StepKind::glue:
@@ -108,7 +113,7 @@ std::string tool_of(const Edition &edition, const Element &element, const Hand &
   const std::string text = harmless(hand.text);
   switch (hand.kind) {
   case HandKind::stamp:
-    return fmt::format("the stamp ({}) and an ink pad", text.substr(0, text.find(',')));
+    return fmt::format("the stamp ({}), ready cut, and an ink pad", text.substr(0, text.find(',')));
   case HandKind::sticker:
     return stickers(edition, element);
   case HandKind::signature:
@@ -179,23 +184,20 @@ bool has_waste(const Edition &edition) {
          has_hand(edition, HandKind::spray) || has_hand(edition, HandKind::colour);
 }
 
-bool is_gummed(const Element &element) {
-  const auto *hand = std::get_if<Hand>(&element.what);
-  return hand != nullptr && hand->text.find("gummed") != std::string::npos;
-}
-
 } // namespace
 
-std::vector<std::string> tools_words(const Edition &edition) {
+std::vector<std::string> tools_words(const Making &making) {
+  const Edition &edition = making.edition;
   std::vector<std::string> tools;
   add_for_folds(edition, tools);
   add_for_cuts(edition, tools);
   for (const FinishStep &step : edition.finish)
-    add_new(tools, tool_of(edition, step));
+    add_new(tools, tool_of(making, step));
   if (has_step(edition, StepKind::staple))
-    for (const std::string_view tool :
-         {"without a long arm: a stapler that opens flat, a soft board", "two clips or pegs"})
-      add_new(tools, std::string(tool));
+    add_new(tools, "without a long arm: a stapler that opens flat, a soft board");
+  if (has_step(edition, StepKind::staple) || has_step(edition, StepKind::sew) ||
+      has_step(edition, StepKind::trim))
+    add_new(tools, "two clips or pegs");
   if (is_glued(edition))
     add_new(tools, "glue for paper (PVA or a glue stick) and a narrow brush");
   for (const Element &element : edition.elements)
@@ -206,6 +208,15 @@ std::vector<std::string> tools_words(const Edition &edition) {
   if (has_waste(edition))
     add_new(tools, "waste paper, to lay under and between");
   return tools;
+}
+
+// Out and back along the fold, and ends to tie; common practice, no source.
+Length thread_for(const Making &making, const FinishStep &step) {
+  constexpr int few = 4;
+  const Length height = left_of_page(making, 1, {}).height;
+  const Length needed = step.holes > few ? height * 3 : height * 5 / 2;
+  const Length whole = making.edition.ruler == Ruler::inches ? Length::inches(1) : Length::mm(10);
+  return whole * ((needed.units() + whole.units() - 1) / whole.units());
 }
 
 std::string_view usual_caution(HandKind kind) {

@@ -71,9 +71,9 @@ void Grounds::draw(Contents &contents, const paperwork::SideGround &ground) {
 void Grounds::draw(Contents &contents, const paperwork::PageGround &ground) {
   const PrintJob &job = plates_.job();
   const Size size = job.size_of(ground.page);
-  paper(contents, job.imposition.sheet_of(ground.page), size);
-  contents.save();
   const Box seen = ground.seen.value_or(Box{{}, {}, size.width, size.height});
+  paper(contents, job.imposition.sheet_of(ground.page), {seen.width, seen.height});
+  contents.save();
   contents.matrix({.xx = 1,
                    .yx = 0,
                    .xy = 0,

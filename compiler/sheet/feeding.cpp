@@ -1,5 +1,6 @@
 #include "sheet/feeding.hpp"
 
+#include "problems/characters.hpp"
 #include "sheet/machine_of.hpp"
 #include "sheet/speech.hpp"
 
@@ -41,9 +42,11 @@ std::string_view its(const std::vector<int> &sheets, std::string_view one, std::
   return sheets.size() == 1 ? one : more;
 }
 
-// The latest pass that printed any of these sheets, and every sheet that any pass has printed.
+// The latest pass that printed any of these sheets, those that the sheets come from, each sheet
+// from its latest, and every sheet that any pass has printed.
 struct Before {
   const Pass *last = nullptr;
+  std::vector<const Pass *> from;
   std::vector<int> sheets;
 };
 Before before(std::span<const Pass> earlier, const Pass &pass) {
@@ -57,21 +60,52 @@ Before before(std::span<const Pass> earlier, const Pass &pass) {
                    other.sheets.end(), std::back_inserter(all));
     result.sheets = std::move(all);
   }
+  for (const int sheet : pass.sheets)
+    for (auto other = earlier.rbegin(); other != earlier.rend(); ++other)
+      if (std::find(other->sheets.begin(), other->sheets.end(), sheet) != other->sheets.end()) {
+        if (std::find(result.from.begin(), result.from.end(), &*other) == result.from.end())
+          result.from.push_back(&*other);
+        break;
+      }
   return result;
 }
 
-std::string back_in(const Pass &last, const Pass &pass, const Machine &machine) {
+// Sheets come back to the machine that they have been through, or on to another.
+std::string come_from(const Edition &edition, const Pass &from, const Pass &pass) {
+  if (from.machine == pass.machine || from.machine == MachineId::none)
+    return from.file;
+  const Machine &machine = edition[from.machine];
+  std::string name = harmless(machine.title.empty() ? machine.name : machine.title);
+  if (name.starts_with("The "))
+    name[0] = 't';
+  return fmt::format("{}, which come from {},", from.file, name);
+}
+
+// With the order that they lie in.
+std::string put_in(const Edition &edition, const Before &was, const Pass &pass,
+                   const std::vector<int> &numbers) {
+  if (was.from.size() == 1)
+    return fmt::format("Put the sheets of {} {}, in the same order",
+                       come_from(edition, *was.from.front(), pass),
+                       was.from.front()->machine == pass.machine ? "back in" : "into the machine");
+  std::string files;
+  for (const Pass *from : was.from)
+    files += (files.empty() ? "" : " and of ") + come_from(edition, *from, pass);
+  return fmt::format("Put the sheets of {} on one pile, in the order {}, and that into the machine",
+                     files, spoken::listed(numbers));
+}
+
+std::string back_in(const Edition &edition, const Before &was, const Pass &pass,
+                    const std::vector<int> &numbers) {
+  const Pass &last = *was.last;
+  const std::string put = put_in(edition, was, pass, numbers);
+  const std::string_view edge = edge_name(machine_of(edition, pass.machine));
   if (last.sides == PassSides::fronts && pass.sides == PassSides::backs)
-    return fmt::format(
-        "Put the sheets of {} back in, in the same order, turned over their {} edge: "
-        "their backs are printed now.",
-        last.file, edge_name(machine));
+    return fmt::format("{}, turned over their {} edge: their backs are printed now.", put, edge);
   if (last.sides == PassSides::backs && pass.sides != PassSides::backs)
-    return fmt::format("Put the sheets of {} back in, in the same order, turned over their {} edge "
-                       "again: their fronts are printed now.",
-                       last.file, edge_name(machine));
-  return fmt::format(
-      "Put the sheets of {} back in, in the same order and the same way up as before.", last.file);
+    return fmt::format("{}, turned over their {} edge again: their fronts are printed now.", put,
+                       edge);
+  return put + " and the same way up as before.";
 }
 
 } // namespace
@@ -88,7 +122,7 @@ std::vector<std::string> feeding(const Edition &edition, const Imposition &impos
   } else {
     const std::vector<int> out = numbers_of(imposition, without(was.sheets, pass.sheets));
     const std::vector<int> plain = numbers_of(imposition, without(pass.sheets, was.sheets));
-    lines.push_back(back_in(*was.last, pass, machine));
+    lines.push_back(back_in(edition, was, pass, now));
     if (!out.empty())
       lines.push_back(fmt::format("Lift out {} first: {} not printed in this pass.",
                                   sheets_listed(out), its(out, "it is", "they are")));

@@ -94,7 +94,27 @@ std::string details(const FinishStep &step, const Edition &edition, const Imposi
   return harmless(step.text);
 }
 
-std::vector<Length> places_of(const Edition &edition, std::size_t index) {
+// What the sheet has beyond the book's pages, and what the knife has not taken before a step.
+struct Beyond {
+  Length fore_edge, head, foot;
+};
+
+Beyond beyond_pages(const Edition &edition, const Imposition &imposition, std::size_t index) {
+  if (imposition.where.size() < 2 || imposition.where[1].sheet < 0 || imposition.sheet_of(1).cell)
+    return {}; // what is laid several up is cut out at its pages' edges
+  const Place &place = imposition.place_of(1);
+  Beyond beyond{place.spine == SpineAt::right ? place.slack.left : place.slack.right,
+                place.slack.top, place.slack.bottom};
+  for (std::size_t i = 0; i < index; ++i) {
+    const FinishStep &step = edition.finish[i];
+    beyond.fore_edge = step.fore_edge > Length{} ? Length{} : beyond.fore_edge;
+    beyond.head = step.head > Length{} ? Length{} : beyond.head;
+    beyond.foot = step.foot > Length{} ? Length{} : beyond.foot;
+  }
+  return beyond;
+}
+
+std::vector<Length> places_on_page(const Edition &edition, std::size_t index) {
   const FinishStep &step = edition.finish[index];
   const Length height = height_at(edition.finish, index, edition.size->height);
   const auto &holes = edition.folding->holes;
@@ -106,6 +126,16 @@ std::vector<Length> places_of(const Edition &edition, std::size_t index) {
     return places_down(of_folding, holes->count, height);
   }
   return step.holes > 0 ? places_down(step, step.holes, height) : std::vector<Length>{};
+}
+
+// From the head of the paper.
+std::vector<Length> places_of(const Edition &edition, const Imposition &imposition,
+                              std::size_t index) {
+  std::vector<Length> places = places_on_page(edition, index);
+  const Length above = beyond_pages(edition, imposition, index).head;
+  for (Length &place : places)
+    place += above;
+  return places;
 }
 
 Length cut_before(const Edition &edition, std::size_t index) {
@@ -127,7 +157,8 @@ Length pile_at_fold(const Edition &edition, const Imposition &imposition) {
 std::vector<std::string> staple_facts(const Edition &edition, const Imposition &imposition,
                                       std::size_t index) {
   const FinishStep &step = edition.finish[index];
-  const Length reach = edition.size->width - cut_before(edition, index);
+  const Length reach = edition.size->width - cut_before(edition, index) +
+                       beyond_pages(edition, imposition, index).fore_edge;
   std::vector<std::string> facts{
       fmt::format("Set the stapler's stop {} from the staples: so far it is from the fore-edge to "
                   "the fold.",
@@ -214,7 +245,7 @@ std::vector<FinishTold> finish_told(const Edition &edition, const Imposition &im
   for (std::size_t i = 0; i < edition.finish.size(); ++i) {
     const FinishStep &step = edition.finish[i];
     FinishTold told;
-    told.down = places_of(edition, i);
+    told.down = places_of(edition, imposition, i);
     const std::string more = details(step, edition, imposition);
     told.says = fmt::format("{}{}{}", name_of(step), more.empty() ? "" : ": ", more);
     if (!told.down.empty())

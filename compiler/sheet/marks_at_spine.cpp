@@ -128,6 +128,9 @@ void mark_holes(Marks &marks, const Edition &edition, const Imposition &impositi
     constexpr int most = 1000;
     if (step.kind != StepKind::sew || step.holes < 1 || step.holes > most)
       continue;
+    // Copies that are bound otherwise would show them.
+    if (step.work.only && imposition.sheets[index].only != RunSet(**step.work.only))
+      continue;
     const Place *left = left_of_middle(imposition, index, side);
     if (!left)
       return;

@@ -45,7 +45,10 @@ struct Planned {
     for (const MakingTask &task : tasks) {
       const Drying drying = drying_after(making, tasks, task);
       text += (text.empty() ? "" : ", ") + task_name(making, task);
-      text += drying == Drying::ink ? " (ink)" : drying == Drying::label ? " (label)" : "";
+      text += drying == Drying::ink     ? " (ink)"
+              : drying == Drying::gum   ? " (gum)"
+              : drying == Drying::label ? " (label)"
+                                        : "";
     }
     return text;
   }
@@ -112,4 +115,45 @@ TEST_CASE("what only one run has is done to its copies, and printed for them") {
   // Three cards, two to a sheet.
   CHECK(laid[1].sheets == 2);
   CHECK(laid[1].spare == 1);
+}
+
+TEST_CASE("a pen's ink and wetted gum have time to dry, a sticker of its own glue none") {
+  CHECK(Planned("page 1\n  hand number \"in ink\"\n    at 1in 1in, 1in x 1in\n"
+                "page 2\n  hand sticker \"a gummed star\"\n    at 1in 1in, 1in x 1in\n"
+                "page 3\n  hand sticker \"a label\"\n    at 1in 1in, 1in x 1in\n"
+                "finish\n  fold all\n  press 2 h\n")
+            .order() ==
+        "fold, stick a gummed star (gum), stick a label, number in ink (ink), press");
+}
+
+// What its label says is not known: half an hour, common practice, no source.
+TEST_CASE("what is sprayed is dry before it is coloured") {
+  const Planned planned("page 1\n  hand spray \"silver\"\n    at 1in 1in, 1in x 1in\n"
+                        "    when flat\n    takes 30 s a copy\n"
+                        "  hand colour \"a line\"\n    at 3in 1in, 1in x 1in\n"
+                        "    takes 20 s a copy\nfinish\n  fold all\n");
+  const Evening evening = plan_evening(works(planned.making()), 2);
+  REQUIRE(evening.stretches.size() > 1);
+  std::int64_t coloured = 0;
+  for (auto stretch = evening.stretches.rbegin(); stretch != evening.stretches.rend(); ++stretch)
+    coloured = stretch->task == 2 ? stretch->begin : coloured;
+  // The first of four batches of three.
+  CHECK(coloured == 3 * 30'000 + label_dries.milliseconds);
+}
+
+// Derived: half of an a4 sheet's 297mm; a5 is 148mm wide (ISO 216).
+TEST_CASE("paper beyond the page is there until the knife takes it") {
+  Read read = tests::read("borrow \"stocks/metric\"\nedition \"Test\"\n  size a5\n  pages 4\n"
+                          "  run 10 copies\n  paper paper-80\n"
+                          "page 1-4\n  blank\n");
+  Problems problems;
+  const std::vector<CopyPart> parts = impose_parts(read.edition(), *read.sources, problems);
+  const Imposition imposition = joined(parts);
+  const Estimate money;
+  const Making making{read.edition(), parts, imposition, {}, {}, {}, money, {}};
+  CHECK(left_of_page(making, 1, {}).width == Length::mm(297) / 2);
+  CHECK(left_of_page(making, 2, {}).x == Length{} - Length::mm(1) / 2);
+  const CutBefore cut{Length::mm(3), Length{}, Length{}};
+  CHECK(left_of_page(making, 1, cut).width == Length::mm(145));
+  CHECK(left_of_page(making, 1, cut).height == Length::mm(210));
 }

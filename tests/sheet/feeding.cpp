@@ -64,3 +64,21 @@ TEST_CASE("black after colour goes in as it went in before") {
                                        "the same order, turned over their "
                                        "short edge: their backs are printed now.\n");
 }
+
+TEST_CASE("sheets that come from another machine are told with those that do not") {
+  Desk desk(8);
+  desk.edition.machines.push_back(desk.edition.machines[0]);
+  desk.edition.machines[1].name = "shop";
+  desk.edition.machines[0].duplex.value = Duplex::by_hand;
+  for (const int page : {1, 8})
+    desk.by(page, MachineId{1});
+  CHECK(told(desk, inks(8, {1, 8})) ==
+        "passes/01-cream-colour.pdf\n"
+        "  Load unprinted cream for sheet 1.\n"
+        "passes/02-cream-black-fronts.pdf\n"
+        "  Load unprinted cream for sheet 2.\n"
+        "passes/03-cream-black-backs.pdf\n"
+        "  Put the sheets of passes/01-cream-colour.pdf, which come from shop, and of "
+        "passes/02-cream-black-fronts.pdf on one pile, in the order 1 and 2, and that into the "
+        "machine, turned over their short edge: their backs are printed now.\n");
+}

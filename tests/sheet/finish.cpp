@@ -84,3 +84,19 @@ TEST_CASE("a staple is told with the stapler's stop and the leg that is left") {
   CHECK(told.find("     Set the stapler's stop 5 1/2in from the staples: so far it is from the "
                   "fore-edge to the fold.\n") != std::string::npos);
 }
+
+// Derived: letter is 8 1/2in high; of a page of 8in, half an inch of paper is beyond it, half of
+// that at the head, and of one of 5in another half inch at the fore-edge.
+TEST_CASE("staples and stop are measured on the paper where it is larger than the page") {
+  Desk desk(8);
+  desk.edition.size.value = {Length::inches(5), Length::inches(8)};
+  FinishStep staple = step(StepKind::staple);
+  staple.staples = 2;
+  staple.leg = Length::inches(1, 4);
+  staple.from_head_and_foot = Length::inches(2);
+  desk.edition.finish = {step(StepKind::fold), staple};
+  const std::string told = finish_in_words(desk.edition, desk.impose());
+  CAPTURE(told);
+  CHECK(told.find("at 2 1/4in and 6 1/4in from the head") != std::string::npos);
+  CHECK(told.find("Set the stapler's stop 5 1/2in from the staples") != std::string::npos);
+}

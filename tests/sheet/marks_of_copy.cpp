@@ -72,6 +72,19 @@ TEST_CASE("each section that is gathered has holes of its own") {
   CHECK(holes_of(book, 4, SideName::back) == "");
 }
 
+TEST_CASE("sheets of copies that are bound otherwise bear no crosses for those that are sewn") {
+  std::string manuscript =
+      small_edition("pages 4", std::string("page 1-4\n  blank\n") + sewn + "    only fine\n");
+  const std::string_view run = "run 10 copies";
+  manuscript.replace(manuscript.find(run), run.size(),
+                     "run 8 copies called plain\n  run 2 copies called fine");
+  Made it{read(manuscript), {}};
+  Problems problems;
+  it.parts = impose_parts(it.manuscript.edition(), *it.manuscript.sources, problems);
+  REQUIRE(it.manuscript.edition().runs.size() == 2);
+  CHECK(holes_of(it.parts.front(), 0, SideName::back) == "");
+}
+
 TEST_CASE("a head that is cut before sewing moves the holes down") {
   const Made it = made("pages 4", "page 1-4\n  blank\nfinish\n  fold all\n  trim head 1/2in\n"
                                   "  sew 3 holes, 1in from head and foot\n");
