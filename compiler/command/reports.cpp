@@ -40,7 +40,7 @@ std::string estimate_told(WayThrough &way, const Options &options, const Desk &d
     return estimate_as_json(way.estimate, way.sources,
                             paperwork::post_as_json(way.edition(), way.mailings));
   if (options.ods)
-    return estimate_as_spreadsheet(way.edition(), way.estimate);
+    return estimate_as_spreadsheet(way.edition(), way.imposition, way.sides, way.estimate);
   if (!options.svg && !options.pdf)
     return estimate_as_text(way.edition(), way.estimate, way.sources, false) +
            paperwork::post_in_brief(way.edition(), way.mailings) +

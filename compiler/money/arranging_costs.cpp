@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <optional>
 #include <set>
 
 namespace bodkin::arranging {
@@ -58,7 +59,8 @@ private:
   }
 
   void count() {
-    std::set<MachineId> machines{*edition_.machine};
+    std::set<MachineId> &machines = machines_asked_;
+    machines.insert(*edition_.machine);
     for (std::size_t run = 0; run < question_.books.size(); ++run) {
       Drawing drawing;
       for (int page = 1; page <= task_.pages(); ++page) {
@@ -108,7 +110,7 @@ private:
     const auto at_least = [&](std::int64_t pages) { return (pages + a_side_ - 1) / a_side_; };
     SideRange range{mode == Mode::colour ? at_least(drawing.colour)
                                          : at_least(drawing.any) - coloured,
-                    mode == Mode::colour ? coloured : sides_};
+                    mode == Mode::colour ? coloured : sides_ - at_least(drawing.colour)};
     range.fewest = one_machine_ ? std::max<std::int64_t>(range.fewest, 0) : 0;
     return range;
   }
@@ -229,8 +231,8 @@ private:
     for (const Job &job : jobs(edition_, imposition_))
       all += money_of(job).of(edition_.run->copies, edition_.run->spare);
     const bool any = std::ranges::any_of(drawings_, [](const Drawing &d) { return d.any > 0; });
-    if (one_machine_ && any && *edition_.machine != MachineId::none)
-      all += setup_at_least(edition_, edition_[*edition_.machine]);
+    if (any)
+      all += setup_anywhere();
     for (const PrintedPieces &sides : beside_.printed())
       all += least_for_side(edition_, edition_[sides.machine], sides.sheet, sides.mode,
                             range_of(sides.machine, sides.mode)) *
@@ -238,6 +240,21 @@ private:
     task_.beside = nano(all);
     for (const SheetWork &work : question_.works)
       task_.beside -= cost_as_written(work);
+  }
+
+  // One of the machines that may print it is made ready once.
+  Exact setup_anywhere() const {
+    std::optional<Exact> least;
+    const auto may_print = [&](MachineId machine) {
+      const Exact setup =
+          machine == MachineId::none ? Exact() : setup_at_least(edition_, edition_[machine]);
+      least = least ? std::min(*least, setup) : setup;
+    };
+    for (const MachineId machine : machines_asked_)
+      may_print(machine);
+    for (const Known<MachineId> &other : edition_.other_machines)
+      may_print(*other);
+    return least.value_or(Exact());
   }
 
   Nano cost_as_written(const SheetWork &work) const {
@@ -259,6 +276,7 @@ private:
   Task &task_;
   const BesideTheBook beside_;
   std::size_t machines_ = 1;
+  std::set<MachineId> machines_asked_; // by pages, and the edition's own
   std::vector<Drawing> drawings_; // by run
   std::int64_t sides_ = 0, a_side_ = 1;
   std::int64_t unit_ = 0, all_ = 0; // copies in which all runs can be counted, and all there are

@@ -14,6 +14,7 @@ struct StockSheets {
   RunSet only;
   Amount sheets{};
   std::vector<InWhole> whole{};
+  Counted counted{};
 };
 
 // As first met.
@@ -23,14 +24,16 @@ std::vector<StockSheets> sheets_by_stock(const Edition &edition, const Impositio
   for (const Sheet &sheet : imposition.sheets) {
     if (sheet.stock == StockId::none || (whose == Whose::pieces && sheet.piece.empty()))
       continue;
-    const Amount more =
-        for_run(edition, sheet.only, {Exact::ratio(sheet.in_a_copy, sheet.up), 0, 0});
+    const Exact a_copy = Exact::ratio(sheet.in_a_copy, sheet.up);
+    const Amount more = for_run(edition, sheet.only, {a_copy, 0, 0});
     const auto known = std::ranges::find_if(counts, [&](const StockSheets &count) {
       return count.stock == sheet.stock && count.only == sheet.only;
     });
     StockSheets &of =
         known != counts.end() ? *known : counts.emplace_back(StockSheets{sheet.stock, sheet.only});
     of.sheets = of.sheets + more;
+    of.counted.amount.printed += a_copy;
+    add_whole(of.counted.whole, {a_copy, 0});
     // Beside a bid pieces are made for good copies alone.
     add_whole(of.whole,
               {more.printed, whose == Whose::all ? more.once + more.of_spares : more.once});
@@ -77,6 +80,7 @@ std::vector<Charge> papers_of(const Edition &edition, const Imposition &impositi
     paper.bought_as = stock.name + " sheets";
     paper.only = used.only;
     paper.whole = used.whole;
+    paper.counted = used.counted;
     if (whose == Whose::pieces)
       paper.amount.of_spares = 0;
     papers.push_back(std::move(paper));
@@ -96,6 +100,24 @@ std::vector<RoundedUp> round_up(std::vector<Charge> &papers, std::int64_t printe
   return rounded;
 }
 
+// All work is paid in one line; that of one run alone in a line of its own.
+std::vector<Charge> labour_of(const Edition &edition, const std::vector<Job> &jobs) {
+  std::vector<Charge> lines;
+  for (const Job &job : jobs) {
+    if (!job.labour)
+      continue;
+    const auto same = std::ranges::find(lines, job.labour->only, &Charge::only);
+    if (same != lines.end()) {
+      same->amount = same->amount + job.labour->amount;
+      same->counted.amount = same->counted.amount + job.labour->counted.amount;
+      continue;
+    }
+    lines.push_back(*job.labour);
+    lines.back().what += alone_in(edition, job.labour->only);
+  }
+  return lines;
+}
+
 } // namespace
 
 Bill bill(const Edition &edition, const Imposition &imposition, const ChargedSides &sides,
@@ -110,10 +132,26 @@ Bill bill(const Edition &edition, const Imposition &imposition, const ChargedSid
   std::vector<Charge> of_pieces = papers_of(edition, imposition, Whose::pieces, said_above);
   bill.papers_of_pieces = sum(of_pieces);
   bill.rounded_papers_of_pieces = round_up(of_pieces, edition.run->copies);
+  bill.lines_of_pieces = std::move(of_pieces);
   bill.jobs = std::move(jobs_of_it);
   for (const Job &job : bill.jobs)
     bill.beside_printing = bill.beside_printing + money_of(job);
   return bill;
+}
+
+std::vector<Charge> charges_of(const Edition &edition, const Bill &bill, const Printing &printing) {
+  std::vector<Charge> all = printing.charges;
+  const auto add = [&](const std::vector<Charge> &more) {
+    all.insert(all.end(), more.begin(), more.end());
+  };
+  add(printing.taxes);
+  add(bill.papers);
+  for (const Group group : {Group::hand, Group::finish, Group::other})
+    for (const Job &job : bill.jobs)
+      if (job.group == group)
+        add(job.charges);
+  add(labour_of(edition, bill.jobs));
+  return all;
 }
 
 Stretch own_stretch(const Edition &edition, const Bill &bill, std::int64_t copies) {

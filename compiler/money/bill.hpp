@@ -18,13 +18,17 @@ struct Bill {
   std::vector<RoundedUp> rounded_papers;
   // Of wrap and inserts alone: no bid covers them.
   SideCounts sides_of_pieces;
-  Amount papers_of_pieces; // not yet rounded up
+  Amount papers_of_pieces;             // not yet rounded up
+  std::vector<Charge> lines_of_pieces; // the same papers, line by line
   std::vector<RoundedUp> rounded_papers_of_pieces;
 };
 
 // `jobs_of_it` are the edition's jobs(), which no change of paper, ink or run alters.
 Bill bill(const Edition &edition, const Imposition &imposition, const ChargedSides &sides,
           std::vector<Job> jobs_of_it);
+
+// The lines of the estimate, in its order; `printing` is that of the run.
+std::vector<Charge> charges_of(const Edition &edition, const Bill &bill, const Printing &printing);
 
 // The run's own cost with the spares as written. Refers to both arguments.
 Way own_way(const Edition &edition, const Bill &bill);

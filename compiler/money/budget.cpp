@@ -1,11 +1,13 @@
 #include "money/budget.hpp"
 
+#include "edition/laid.hpp"
 #include "money/budget_ways.hpp"
 #include "money/charge.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
 #include <fmt/ranges.h>
+#include <set>
 
 namespace bodkin {
 namespace {
@@ -63,16 +65,43 @@ std::vector<Part> dearest(const Edition &edition, const ChargedSides &sides,
 std::string beside(const Edition &edition, const std::vector<Saving> &made,
                    const ChangedLines &changed) {
   std::string text;
-  if (const std::string news = changed.news(); !news.empty())
-    text += ", " + news;
+  for (const std::string &where : {changed.news(), changed.places()})
+    if (!where.empty())
+      text += ", " + where;
+  bool apart = false;
   for (const Saving &saving : made)
     if (const auto *laying = std::get_if<Laying>(&saving.change)) {
       if (const std::string condition = on_condition(edition, *laying); !condition.empty())
         text += ", " + condition;
-      if (laying->way.up > 1)
-        text += "; cut apart after printing";
+      apart = apart || laying->way.up > 1;
     }
-  return text;
+  return text + (apart ? "; cut apart after printing" : "");
+}
+
+void count_to(const Known<Counts> &counts, std::int64_t now, std::int64_t then,
+              const Sources &sources, ChangedLines &changed) {
+  if (counts->last - counts->first + 1 == now && counts.from.somewhere())
+    changed.rename(line_of(sources, counts.from), fmt::format("{}-{}", counts->first, counts->last),
+                   fmt::format("{}-{}", counts->first, counts->first + then - 1));
+}
+
+// Every good copy of another run bears a number too.
+void number_anew(const Edition &edition, std::int64_t copies, const Sources &sources,
+                 ChangedLines &changed) {
+  if (edition.counts)
+    count_to(*edition.counts, edition.run->copies, copies, sources, changed);
+  std::set<LineKey> done;
+  each_laid(edition, [&](ElementId id, int) {
+    const auto *hand = std::get_if<Hand>(&edition[id].what);
+    if (!hand || !hand->counts || !done.insert(line_of(sources, hand->counts->from)).second)
+      return;
+    const auto &only = edition[id].work.only;
+    if (!only)
+      count_to(*hand->counts, edition.run->copies, copies, sources, changed);
+    else if (**only == 0)
+      count_to(*hand->counts, edition.runs.front().run.copies, in_first_run(edition, copies),
+               sources, changed);
+  });
 }
 
 struct Telling {
@@ -113,6 +142,7 @@ struct Telling {
     ChangedLines changed = lines_to_type(edition, run.made, sources);
     if (edition.run.from.somewhere())
       changed.first_number(line_of(sources, edition.run.from), in_first_run(edition, run.copies));
+    number_anew(edition, run.copies, sources, changed);
     add(changed.text(), fmt::format("{} a copy, {} in all{}{}",
                                     shown(run.total / Exact(run.copies), estimate.currency),
                                     shown(run.total, estimate.currency), with_lines(changed),
@@ -158,7 +188,8 @@ WayOut raised(const Estimate &estimate, const std::vector<Step> &steps) {
   const Exact &cost = estimate.budget->of_run ? estimate.run_total : estimate.per_copy;
   std::string remark = "nothing here brings it under";
   if (!steps.empty())
-    remark += fmt::format("; with all that was tried it would be {}", limit(steps.back().cost));
+    remark += fmt::format("; with all that was tried it would be {}",
+                          limit(std::ranges::min(steps, {}, &Step::cost).cost));
   return {fmt::format("budget     {} a {}", limit(cost), estimate.budget->of_run ? "run" : "copy"),
           remark};
 }

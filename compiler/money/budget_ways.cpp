@@ -244,6 +244,12 @@ BudgetWays ways_under_budget(const Edition &edition, const Laid &laid, const Est
   if (anew && anew->in)
     finding.out.ways.push_back(*anew);
   const Tried most = enough ? finding.base : finding.together();
+  std::optional<Tried> last = anew;
+  if (finding.out.ways.empty() && most.made.size() > finding.base.made.size()) {
+    last = laid_anew(trying, most.made);
+    if (last && last->in)
+      finding.out.ways.push_back(*last);
+  }
   BudgetWays &out = finding.out;
   std::ranges::stable_sort(out.ways, {}, loss_of);
   out.ways.resize(std::min(out.ways.size(), most_ways));
@@ -251,8 +257,8 @@ BudgetWays ways_under_budget(const Edition &edition, const Laid &laid, const Est
     out.steps = steps_of(trying, out.ways.front());
   else {
     out.steps = steps_of(trying, most);
-    if (anew)
-      out.steps.push_back({"the same pages in another order", anew->cost});
+    if (last)
+      out.steps.push_back({"the same pages in another order", last->cost});
   }
   out.run = other_run(trying, finding.base.made);
   if (!out.run && out.ways.empty() && most.made.size() > finding.base.made.size())

@@ -1,5 +1,7 @@
 #include "money/changed_lines.hpp"
 
+#include "money/bid_fit.hpp"
+
 #include <algorithm>
 #include <fmt/format.h>
 #include <vector>
@@ -160,6 +162,54 @@ std::string ChangedLines::news() const {
     const bool same = i + 1 < new_.size() && new_[i + 1].first == under;
     text += fmt::format("{}`{}`{}", text.empty() ? "" : " and ", word,
                         same ? "" : fmt::format(" new under `{}`", under));
+  }
+  return text;
+}
+
+namespace {
+
+// As many words as both lines begin with, and the blanks before the first.
+std::string beginning(std::string_view line, std::string_view other) {
+  std::string begins;
+  const std::vector<Word> words = words_of(line), others = words_of(other);
+  for (std::size_t i = 0; i < std::min(words.size(), others.size()); ++i) {
+    if (word(line, words[i]) != word(other, others[i]))
+      break;
+    begins.append(word(line, words[i])).append(" ");
+  }
+  return begins;
+}
+
+std::size_t indent_of(std::string_view line) {
+  return std::min(line.find_first_not_of(" \t"), line.size());
+}
+
+} // namespace
+
+bool ChangedLines::begins_as_another(LineKey key, std::string_view changed) const {
+  const std::string_view line = sources_.line(key.file, key.number);
+  const std::string begins = beginning(trimmed(line), changed);
+  const auto ends = std::ranges::count(sources_.text(key.file), '\n');
+  for (std::uint32_t number = 1; number <= static_cast<std::uint32_t>(ends); ++number) {
+    const std::string_view other = sources_.line(key.file, number);
+    if (number != key.number && indent_of(other) == indent_of(line) &&
+        beginning(trimmed(other), begins) == begins)
+      return true;
+  }
+  return false;
+}
+
+std::string ChangedLines::places() const {
+  std::map<std::string, std::vector<std::string>> numbers;
+  for (const auto &[key, changed] : lines_)
+    if (key.number > 0 && begins_as_another(key, changed))
+      numbers[changed.substr(0, changed.find(' '))].push_back(std::to_string(key.number));
+  std::string text;
+  for (auto &[first, lines] : numbers) {
+    const bool one = lines.size() == 1;
+    text += fmt::format("{}{}in place of {} {}", text.empty() ? "" : " and ",
+                        count() > lines.size() ? fmt::format("`{}` ", first) : "",
+                        one ? "line" : "lines", listed(lines));
   }
   return text;
 }

@@ -57,12 +57,17 @@ public:
   std::string text() const;
   // "up and paper new under `insert card`"; empty where no line is new.
   std::string news() const;
+  // "in place of line 20", "`cover` in place of lines 19 and 20": of those lines that begin as
+  // others do, so that only the number says which is meant; empty where every line says it by
+  // itself.
+  std::string places() const;
   std::size_t count() const { return lines_.size() + new_.size(); }
   // The same where the lines stand; none where a line is new, or stands on the shelf.
   std::vector<Edit> edits() const;
 
 private:
   std::string &line(LineKey key);
+  bool begins_as_another(LineKey key, std::string_view changed) const;
   const Sources &sources_;
   std::map<LineKey, std::string> lines_;
   std::vector<std::pair<std::string, std::string>> new_; // heading and line

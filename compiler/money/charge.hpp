@@ -34,6 +34,16 @@ struct InWhole {
 void add_whole(std::vector<InWhole> &all, const InWhole &more);
 Exact unused(const std::vector<InWhole> &all, std::int64_t printed);
 
+// How a charge's amount and rate come about, for whoever counts anew for another run: so many for
+// each of the copies that it is for.
+struct Counted {
+  Amount amount{};              // before for_run()
+  std::vector<InWhole> whole{}; // of it, for the same copies
+  MachineId machine = MachineId::none;
+  std::optional<Mode> mode{}; // of sides: their price hangs on all of this mode
+  std::optional<Size> size{}; // where they have a price of their size
+};
+
 struct Charge {
   std::string what;
   Group group = Group::other;
@@ -45,6 +55,7 @@ struct Charge {
   RunSet only{};                     // whose copies it is for
   bool in_one_sum = false;           // told as one sum, however it grows
   std::vector<InWhole> whole{};      // of sheets and sides
+  Counted counted{};
 };
 
 template <typename Thing>

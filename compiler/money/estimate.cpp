@@ -60,30 +60,12 @@ void add_jobs(Adding &adding, const std::vector<Job> &jobs) {
   for (const Group group : {Group::hand, Group::finish, Group::other})
     for (const Job &job : jobs)
       if (job.group == group) {
-        adding.lines(job.charges);
         adding.leave_out(job.unpriced);
         adding.out.minutes += job.minutes.of(adding.out.copies, adding.out.spare);
         if (!job.kept.is_zero())
           adding.out.kept.push_back(
               fmt::format("{}: {}", job.what, shown(job.kept, adding.out.currency)));
       }
-}
-
-// All work is paid in one line; that of one run alone in a line of its own.
-void add_labour(Adding &adding, const Edition &edition, const std::vector<Job> &jobs) {
-  std::vector<Charge> lines;
-  for (const Job &job : jobs) {
-    if (!job.labour)
-      continue;
-    const auto same = std::ranges::find(lines, job.labour->only, &Charge::only);
-    if (same != lines.end()) {
-      same->amount = same->amount + job.labour->amount;
-      continue;
-    }
-    lines.push_back(*job.labour);
-    lines.back().what += alone_in(edition, job.labour->only);
-  }
-  adding.lines(lines);
 }
 
 void add_machine_times(Estimate &out, const Edition &edition, const SideCounts &counts) {
@@ -165,14 +147,11 @@ Estimate estimate(const Edition &edition, const Imposition &imposition, const Ch
   out.spare = edition.run->spare;
   const Printing printed = printing(edition, used.sides, out.copies + out.spare);
   Adding adding{out};
-  adding.lines(printed.charges);
-  adding.lines(printed.taxes);
+  adding.lines(charges_of(edition, used, printed));
   adding.leave_out(printed.unpriced);
-  adding.lines(used.papers);
   adding.leave_out(used.unpriced_papers);
   adding.pay_for_papers();
   add_jobs(adding, used.jobs);
-  add_labour(adding, edition, used.jobs);
   add_machine_times(out, edition, used.sides);
   add_runs(out, edition);
   out.per_copy = out.run_total / Exact(out.copies);

@@ -82,6 +82,7 @@ struct Making {
       return;
     }
     job.charges.push_back({job.what, job.group, amount, price_of_one(edition, *rate), rate.from});
+    job.charges.back().counted.amount = amount;
   }
 
   void work(Job &job, const Work &work, bool good_only) const {
@@ -93,9 +94,10 @@ struct Making {
       if (counts(edition, rate->price.currency))
         job.kept += (amount_of(rate->per, job, good_only) * price_of_one(edition, *rate))
                         .of(edition.run->copies, edition.run->spare);
+    const Amount minutes = job.minutes;
     if (work.only)
       keep_to(job, **work.only);
-    pay(job, work.only ? RunSet(**work.only) : RunSet());
+    pay(job, work.only ? RunSet(**work.only) : RunSet(), minutes);
   }
 
   // What is done on a piece is done for the copies that hold it.
@@ -116,7 +118,8 @@ struct Making {
     }
   }
 
-  void pay(Job &job, const RunSet &only) const {
+  // `each` is what the work takes before it is that of one run.
+  void pay(Job &job, const RunSet &only, const Amount &each) const {
     const auto &wage = edition.labour;
     const bool takes = !(job.minutes.printed.is_zero() && job.minutes.good.is_zero() &&
                          job.minutes.once.is_zero());
@@ -125,6 +128,7 @@ struct Making {
     job.labour = Charge{"labour hours", Group::hand, job.minutes * Exact::ratio(1, 60),
                         price_of_one(edition, **wage), wage->from};
     job.labour->only = only;
+    job.labour->counted.amount = each * Exact::ratio(1, 60);
   }
 
   static std::string name_of_matter(const Element &element, int page) {

@@ -122,10 +122,6 @@ struct Finding {
   const Hindered now;
   std::vector<Laying> found;
 
-  bool is_now(const Laying &laying) const {
-    return laying.papers.empty() && laying.way.up == up_of(edition, piece);
-  }
-
   void lay_on(std::vector<PaperSwap> papers) {
     Laying laying{piece, std::move(papers), {}, {}, {}, false};
     const Edition swapped = laid_so(edition, laying);
@@ -140,7 +136,7 @@ struct Finding {
     const Edition after = laid_so(edition, laying);
     Problems met;
     const std::vector<CopyPart> laid = impose_parts(after, sources, met);
-    if (!is_now(laying) &&
+    if (!is_laid(edition, laying) &&
         (errors(met) > now.errors || !no_worse(hindered(after, errors(met), draws, sources), now)))
       return;
     const CopyPart &before = part_of(parts, edition, piece), &then = part_of(laid, after, piece);
@@ -156,6 +152,10 @@ bool has_reverse(const Edition &edition) {
 }
 
 } // namespace
+
+bool is_laid(const Edition &edition, const Laying &laying) {
+  return laying.papers.empty() && laying.way.up == up_of(edition, laying.piece);
+}
 
 Edition laid_so(Edition edition, const Laying &laying) {
   if (!laying.piece) {
@@ -185,7 +185,10 @@ std::vector<Laying> layings(const Edition &edition, std::optional<std::size_t> p
   // What stands behind the book is the back of one whole sheet.
   if (!piece && has_reverse(edition))
     return {};
-  auto all = exchanges(edition, papers_asked(edition_of(edition, piece)), other);
+  // No paper stands in for a board.
+  const bool is_board = piece && edition.pieces[*piece]->is_boards();
+  auto all = is_board ? std::vector<std::vector<PaperSwap>>{{}}
+                      : exchanges(edition, papers_asked(edition_of(edition, piece)), other);
   if (all.size() == 1 && ways_up(edition, piece, sources).size() < 2)
     return {};
   Problems met;

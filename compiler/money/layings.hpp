@@ -31,6 +31,8 @@ struct Laying {
 std::vector<Laying> layings(const Edition &edition, std::optional<std::size_t> piece, Other other,
                             const std::vector<bool> &draws, const Sources &sources);
 
+// As it is laid now.
+bool is_laid(const Edition &edition, const Laying &laying);
 Edition laid_so(Edition edition, const Laying &laying);
 
 // Whether it can be laid and printed as it says: no more errors than before, every sheet taken by

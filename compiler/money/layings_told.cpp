@@ -14,8 +14,9 @@ std::string named(const Edition &edition, const Laying &laying) {
       laying.way.up == 1 ? what + " one" : fmt::format("{} {} up", what, laying.way.up);
   if (laying.papers.empty())
     return up + (laying.way.up == 1 ? " on a sheet" : " on each sheet");
-  return fmt::format("{} on each {} sheet of {}", up, written(laying.sheet, edition.ruler),
-                     edition[laying.papers.front().to].name);
+  const std::string sheet = written(laying.sheet, edition.ruler);
+  const std::string &paper = edition[laying.papers.front().to].name;
+  return fmt::format("{} on each {}sheet of {}", up, sheet == paper ? "" : sheet + " ", paper);
 }
 
 std::string on_condition(const Edition &edition, const Laying &laying) {

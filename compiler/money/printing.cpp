@@ -31,6 +31,12 @@ void add_rounded(std::vector<RoundedUp> &rounded, const std::vector<InWhole> &wh
 
 std::string_view name_of(Mode mode) { return mode == Mode::colour ? "colour" : "black"; }
 
+void add(Counted &counted, const Counted &more) {
+  counted.amount = counted.amount + more.amount;
+  for (const InWhole &whole : more.whole)
+    add_whole(counted.whole, whole);
+}
+
 void add(std::vector<SideCount> &counts, const SideCount &more) {
   for (SideCount &count : counts)
     if (count.machine == more.machine && count.size == more.size && count.mode == more.mode &&
@@ -39,6 +45,7 @@ void add(std::vector<SideCount> &counts, const SideCount &more) {
       count.once += more.once;
       for (const InWhole &whole : more.whole)
         add_whole(count.whole, whole);
+      add(count.counted, more.counted);
       return;
     }
   counts.push_back(more);
@@ -160,11 +167,17 @@ struct Pricing {
         line.amount.once += count.once;
         for (const InWhole &whole : count.whole)
           add_whole(line.whole, whole);
+        add(line.counted, count.counted);
         return;
       }
     Charge line{what, Group::printing, {count.sides, 0, count.once}, rate, price->range};
     line.only = count.only;
     line.whole = count.whole;
+    line.counted = count.counted;
+    line.counted.machine = count.machine;
+    line.counted.mode = count.mode;
+    if (by_size)
+      line.counted.size = count.size;
     out.charges.push_back(std::move(line));
   }
 
@@ -196,6 +209,7 @@ struct Pricing {
                 price_of_one(edition, **setup),
                 setup->from};
     line.only = only;
+    line.counted = {{0, 0, Exact(times)}, {}, machine};
     out.charges.push_back(std::move(line));
   }
 
@@ -216,6 +230,7 @@ struct Pricing {
                 1,
                 least->from};
     rest.in_one_sum = true;
+    rest.counted.machine = machine;
     out.charges.push_back(std::move(rest));
     out.rounded.resize(first_rounded);
     if (now.printed > Exact())
@@ -255,6 +270,7 @@ struct Pricing {
       Charge line{"tax at " + edition[machine].name + alone_in(edition, only), Group::tax,
                   sum(charges), Exact(**share), share->from};
       line.only = only;
+      line.counted.machine = machine;
       out.taxes.push_back(std::move(line));
     }
   }
@@ -278,8 +294,8 @@ std::vector<MachineId> machines_of(const std::vector<SideCount> &counts) {
 // A bid needs no spares, so what its copies hold beside it is counted for good ones.
 SideCount sides_on(const Edition &edition, const Sheet &sheet, const ChargedSide &side,
                    Whose whose) {
-  const Amount amount =
-      for_run(edition, sheet.only, {Exact::ratio(sheet.in_a_copy, sheet.up), 0, 0});
+  const Exact a_copy = Exact::ratio(sheet.in_a_copy, sheet.up);
+  const Amount amount = for_run(edition, sheet.only, {a_copy, 0, 0});
   SideCount count{side.machine,
                   sheet.size.upright(),
                   side.printed ? side.mode : Mode::black,
@@ -287,6 +303,8 @@ SideCount sides_on(const Edition &edition, const Sheet &sheet, const ChargedSide
                   whose == Whose::all ? amount.once + amount.of_spares : amount.once,
                   sheet.only};
   add_whole(count.whole, {count.sides, count.once});
+  count.counted.amount.printed = a_copy;
+  add_whole(count.counted.whole, {a_copy, 0});
   return count;
 }
 

@@ -20,6 +20,7 @@ struct SideCount {
   Exact once{};                 // of the run, where only some copies hold them
   RunSet only{};                // whose copies hold them
   std::vector<InWhole> whole{}; // of these, where several are cut out
+  Counted counted{};            // for the copies of `only`
   // Of a run, each sheet printed whole.
   Exact of(std::int64_t printed) const {
     return sides * Exact(printed) + once + unused(whole, printed);

@@ -83,6 +83,8 @@ struct Counting {
   }
 };
 
+} // namespace
+
 bool is_for(PaidFor what, Group group) {
   switch (what) {
   case PaidFor::printing:
@@ -96,6 +98,8 @@ bool is_for(PaidFor what, Group group) {
   }
   return true;
 }
+
+namespace {
 
 Exact of_all(const Estimate &estimate, PaidFor what) {
   Exact total;
@@ -178,9 +182,13 @@ std::vector<PaidFigures> paid_of(const Edition &edition, const Estimate &estimat
   for (const Paid &paid : edition.paid) {
     if (!counts(edition, paid.amount.currency))
       continue;
-    const auto run = paid.only ? std::optional(**paid.only) : std::nullopt;
-    PaidFigures figures{name_of(paid.what) + alone_in(edition, run), paid.range,
-                        in_own_money(edition, paid.amount), estimated_for(estimate, paid)};
+    const RunSet run = paid.only ? RunSet(**paid.only) : RunSet();
+    PaidFigures figures{name_of(paid.what) + alone_in(edition, run),
+                        paid.range,
+                        in_own_money(edition, paid.amount),
+                        estimated_for(estimate, paid),
+                        paid.what,
+                        run};
     // Two bills of one kind are held against the estimate together.
     const auto same = std::find_if(all.begin(), all.end(), [&](const PaidFigures &other) {
       return other.what == figures.what;

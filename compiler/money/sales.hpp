@@ -3,6 +3,7 @@
 #pragma once
 
 #include "edition/edition.hpp"
+#include "edition/run_set.hpp"
 #include "money/exact.hpp"
 
 #include <optional>
@@ -12,6 +13,7 @@
 namespace bodkin {
 
 struct Estimate;
+enum class Group;
 
 struct SaleFigures {
   std::string where;
@@ -43,7 +45,10 @@ struct PaidFigures {
   std::string what; // "printing"
   Range from;
   Exact paid, estimated;
+  PaidFor kind = PaidFor::everything;
+  RunSet only{}; // of one run, what is its own
 };
+bool is_for(PaidFor what, Group group);
 std::vector<PaidFigures> paid_of(const Edition &edition, const Estimate &estimate);
 
 } // namespace bodkin

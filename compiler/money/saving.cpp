@@ -42,6 +42,13 @@ bool passes_as(const Edition &edition, const Stock &from, const Stock &to) {
   });
 }
 
+// No paper stands in for a board.
+bool makes_boards(const Edition &edition, StockId stock) {
+  return std::ranges::any_of(edition.pieces, [&](const auto &piece) {
+    return piece->is_boards() && *piece->edition.paper == stock;
+  });
+}
+
 void add_papers(std::vector<Saving> &found, const Edition &edition, const Laid &laid) {
   std::map<StockId, std::set<int>> pages;
   for (const Sheet &sheet : laid.imposition.sheets)
@@ -53,7 +60,8 @@ void add_papers(std::vector<Saving> &found, const Edition &edition, const Laid &
   for (const auto &[from, on_it] : pages)
     for (std::size_t to = 0; to < edition.stocks.size() && found.size() < most; ++to) {
       const auto other = static_cast<StockId>(to);
-      if (other != from && passes_as(edition, edition[from], edition[other]))
+      if (other != from && !makes_boards(edition, from) &&
+          passes_as(edition, edition[from], edition[other]))
         found.push_back({PaperSwap{from, other},
                          fmt::format("{} in place of {}", edition[other].name, edition[from].name),
                          Loss::making, any_cover(edition, on_it), on_it.size()});
@@ -104,7 +112,8 @@ void add_layings(std::vector<Saving> &found, const Edition &edition, const std::
                  const Sources &sources) {
   const auto add = [&](std::optional<std::size_t> piece) {
     for (const Laying &laying : layings(edition, piece, Other::no_heavier, draws, sources))
-      found.push_back({laying, named(edition, laying)});
+      if (!is_laid(edition, laying))
+        found.push_back({laying, named(edition, laying)});
   };
   add(std::nullopt);
   for (std::size_t i = 0; i < edition.pieces.size(); ++i)

@@ -1,15 +1,18 @@
 #include "money/spreadsheet.hpp"
 
+#include "money/spreadsheet_lines.hpp"
+#include "money/spreadsheet_offers.hpp"
+#include "money/spreadsheet_sales.hpp"
 #include "money/zip.hpp"
-#include "problems/characters.hpp"
 
 #include <algorithm>
 #include <array>
 #include <fmt/format.h>
-#include <initializer_list>
 
 namespace bodkin {
 namespace {
+
+using namespace spread;
 
 constexpr std::string_view mime = "application/vnd.oasis.opendocument.spreadsheet";
 
@@ -22,226 +25,179 @@ constexpr std::string_view manifest =
     "<manifest:file-entry manifest:full-path=\"content.xml\" manifest:media-type=\"text/xml\"/>\n"
     "</manifest:manifest>\n";
 
-constexpr std::string_view head =
-    "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-    "<office:document-content "
-    "xmlns:office=\"urn:oasis:names:tc:opendocument:xmlns:office:1.0\" "
-    "xmlns:style=\"urn:oasis:names:tc:opendocument:xmlns:style:1.0\" "
-    "xmlns:table=\"urn:oasis:names:tc:opendocument:xmlns:table:1.0\" "
-    "xmlns:text=\"urn:oasis:names:tc:opendocument:xmlns:text:1.0\" "
-    "xmlns:fo=\"urn:oasis:names:tc:opendocument:xmlns:xsl-fo-compatible:1.0\" "
-    "xmlns:number=\"urn:oasis:names:tc:opendocument:xmlns:datastyle:1.0\" "
-    "xmlns:of=\"urn:oasis:names:tc:opendocument:xmlns:of:1.2\" office:version=\"1.2\">\n"
-    "<office:automatic-styles>\n"
-    "<number:number-style style:name=\"two\"><number:number number:decimal-places=\"2\" "
-    "number:min-integer-digits=\"1\"/></number:number-style>\n"
-    "<style:style style:name=\"money\" style:family=\"table-cell\" "
-    "style:data-style-name=\"two\"/>\n"
-    "<style:style style:name=\"heading\" style:family=\"table-cell\">"
-    "<style:text-properties fo:font-weight=\"bold\"/></style:style>\n"
-    "<style:style style:name=\"wide\" style:family=\"table-column\">"
-    "<style:table-column-properties style:column-width=\"3.2in\"/></style:style>\n"
-    "</office:automatic-styles>\n"
-    "<office:body><office:spreadsheet>\n<table:table table:name=\"Estimate\">\n"
-    "<table:table-column table:style-name=\"wide\"/>\n";
-
-constexpr std::string_view tail =
-    "</table:table>\n</office:spreadsheet></office:body>\n</office:document-content>\n";
-
-std::string words(std::string_view text, std::string_view look = {}) {
-  return fmt::format("<table:table-cell{} office:value-type=\"string\"><text:p>{}</text:p>"
-                     "</table:table-cell>",
-                     look.empty() ? "" : fmt::format(" table:style-name=\"{}\"", look),
-                     as_xml(text));
-}
-std::string nothing() { return "<table:table-cell/>"; }
-
-std::string formula(std::string_view of, bool money = true) {
-  return fmt::format("<table:table-cell{} table:formula=\"of:={}\" office:value-type=\"float\"/>",
-                     money ? " table:style-name=\"money\"" : "", as_xml(of));
-}
-
-// A figure as it is, where twelve decimals hold it; a third is a quotient.
-std::string figure(const Exact &number) {
-  constexpr std::int64_t most = 1'000'000'000'000;
-  std::int64_t rest = number.denominator();
-  for (const std::int64_t prime : {2, 5})
-    while (rest % prime == 0)
-      rest /= prime;
-  if (rest != 1 && number.denominator() < most && number.numerator() < most)
-    return formula(fmt::format("{}/{}", number.numerator(), number.denominator()), false);
-  const std::string text = number.rounded(0, 12);
-  return fmt::format("<table:table-cell office:value-type=\"float\" office:value=\"{0}\"><text:p>"
-                     "{0}</text:p></table:table-cell>",
-                     text);
-}
-
-class Sheeting {
-public:
-  Sheeting(const Edition &edition, const Estimate &estimate)
-      : edition_(edition), estimate_(estimate) {}
+struct Sheeting {
+  const Edition &edition;
+  const Estimate &estimate;
+  const Bill &bill;
+  const std::vector<Charge> charges;
+  const std::vector<Charge> beside;
+  Rows rows{};
+  CostCells costs{};
+  std::string purse{};
+  int first_bought = 0, last_bought = 0;
 
   std::string content() {
-    heading();
-    lines();
-    purse();
-    sums();
-    for (const BidFigures &bid : estimate_.bids)
-      if (bid.run_total)
-        offer(bid);
-    if (estimate_.sales)
-      sales();
-    for (const PaidFigures &paid : estimate_.paid)
-      row({words("paid for " + paid.what), figure(paid.paid), figure(paid.estimated), nothing(),
-           formula(fmt::format("[.B{0}]-[.C{0}]", next_))});
-    return std::string(head) + rows_ + std::string(tail);
+    rows.titles({*edition.title, std::string(estimate.currency.code())});
+    const CopyRows copies(edition, rows);
+    std::vector<Charge> all = charges;
+    all.insert(all.end(), beside.begin(), beside.end());
+    const StepRows steps(edition, rows, all);
+    LineRows lines(edition, copies, steps, true);
+    lines.write(rows, charges);
+    bought(lines);
+    sums(lines, copies);
+    write_sales(edition, estimate, copies, costs, rows);
+    paid(lines);
+    offers(copies, steps);
+    notes();
+    return rows.document();
   }
 
-private:
-  // Its number, which formulas below it name.
-  int row(std::initializer_list<std::string> cells) {
-    rows_ += "<table:table-row>";
-    for (const std::string &cell : cells)
-      rows_ += cell;
-    rows_ += "</table:table-row>\n";
-    return next_++;
-  }
-  void titles(std::initializer_list<std::string> names) {
-    rows_ += "<table:table-row>";
-    for (const std::string &name : names)
-      rows_ += words(name, "heading");
-    rows_ += "</table:table-row>\n";
-    ++next_;
-  }
-  int total(std::string_view name, const std::string &of) {
-    return row({words(name), nothing(), nothing(), nothing(), formula(of)});
+  void bought(const LineRows &lines) {
+    if (estimate.purchases.empty())
+      return;
+    rows.titles({"bought", "needed", "at hand", "out of each", "total", "in a pack", "price"});
+    first_bought = rows.next();
+    for (const Purchase &paper : estimate.purchases)
+      bought(paper, lines);
+    last_bought = rows.next() - 1;
   }
 
-  void heading() {
-    titles({*edition_.title, std::string(estimate_.currency.code())});
-    copies_ = row({words("copies"), figure(Exact(estimate_.copies))});
-    row({words("spare"), figure(Exact(estimate_.spare))});
+  void bought(const Purchase &paper, const LineRows &lines) {
+    std::vector<std::string> needed;
+    for (const LineRows::Line &line : lines.lines())
+      if (line.charge.bought_as == paper.what)
+        needed.push_back(at('C', line.row));
+    rows.row({words(paper.what), count_formula(sum_of(needed)), figure(Exact(paper.order.have)),
+              figure(Exact(paper.order.out)),
+              formula(fmt::format("CEILING(CEILING(MAX(0;CEILING([.B{0}];1)-[.C{0}])/[.D{0}];1)/"
+                                  "[.F{0}];1)*[.G{0}]",
+                                  rows.next())),
+              figure(Exact(std::max<std::int64_t>(paper.order.pack, 1))),
+              figure(paper.order.price)});
   }
 
-  // What a tax is laid on is the sum of the lines of its machine: a formula of theirs.
-  void lines() {
-    titles({"what", "group", "quantity", "rate", "total"});
-    first_ = next_;
-    for (const EstimateLine &line : estimate_.lines)
-      row({words(line.what), words(name_of(line.group)),
-           line.group == Group::tax ? taxed(line) : figure(line.quantity), figure(line.rate),
-           formula(fmt::format("[.C{0}]*[.D{0}]", next_))});
-    last_ = next_ - 1;
+  void sums(const LineRows &lines, const CopyRows &copies) {
+    rows.titles({"sums"});
+    costs.run = at('E', rows.total("the run", lines.total()));
+    costs.a_copy = at('E', rows.total("a copy", costs.run + "/" + copies.good({})));
+    for (std::uint32_t run = 0; run < edition.runs.size(); ++run)
+      costs.of_runs.push_back(
+          at('E', rows.total("a copy " + edition.runs[run].name, copy_of(run, lines, copies))));
+    std::string of = costs.run;
+    if (first_bought > 0)
+      of += fmt::format("-SUMIF({};\"paper\";{})+SUM({})", range('B', lines.first(), lines.last()),
+                        range('E', lines.first(), lines.last()),
+                        range('E', first_bought, last_bought));
+    purse = at('E', rows.total("out of the purse", of));
+    budget();
+    prices();
   }
 
-  std::string taxed(const EstimateLine &tax) const {
-    const std::string machine = tax.what.substr(std::string_view("tax at ").size());
-    std::string sum;
-    int at = first_;
-    for (const EstimateLine &line : estimate_.lines) {
-      const std::size_t where = line.what.find(" at ");
-      if (line.group == Group::printing && line.only == tax.only && where != std::string::npos &&
-          belongs(line.what.substr(where + 4), machine))
-        sum += fmt::format("{}[.E{}]", sum.empty() ? "" : "+", at);
-      ++at;
+  // What all share, and what is its own.
+  std::string copy_of(std::uint32_t run, const LineRows &lines, const CopyRows &copies) const {
+    std::vector<std::string> shares;
+    for (const LineRows::Line &line : lines.lines())
+      if (line.charge.only.holds(run))
+        shares.push_back(at('E', line.row) + "/" + copies.good(line.charge.only));
+    return sum_of(shares);
+  }
+
+  void budget() {
+    if (!estimate.budget)
+      return;
+    const bool of_run = estimate.budget->of_run;
+    const int limit = rows.row({words(of_run ? "budget a run" : "budget a copy"), nothing(),
+                                nothing(), nothing(), figure(estimate.budget->limit)});
+    rows.total("left of the budget", at('E', limit) + "-" + (of_run ? costs.run : costs.a_copy));
+  }
+
+  void price(std::string_view whose, const Exact &asked, const std::string &cost) {
+    const int here = rows.next();
+    rows.row({words(fmt::format("price a copy{}", whose)), nothing(), nothing(), figure(asked),
+              formula(at('D', here) + "-" + cost)});
+  }
+
+  // What remains of the price of a copy.
+  void prices() {
+    if (edition.runs.empty() && edition.price && counts(edition, (*edition.price)->currency))
+      price(", less what it costs", in_own_money(edition, **edition.price), costs.a_copy);
+    for (std::size_t run = 0; run < estimate.runs.size(); ++run)
+      if (const RunFigures &of = estimate.runs[run]; of.price)
+        price(fmt::format(" {}, less what it costs", of.name), *of.price, costs.of_runs[run]);
+  }
+
+  void paid(const LineRows &lines) {
+    if (estimate.paid.empty())
+      return;
+    rows.titles({"really paid", "paid", "estimated", "", "paid more"});
+    for (const PaidFigures &of : estimate.paid) {
+      const int here = rows.next();
+      rows.row({words("paid for " + of.what), figure(of.paid), formula(estimated(of, lines)),
+                nothing(), formula(at('B', here) + "-" + at('C', here))});
     }
-    return sum.empty() ? figure(tax.quantity) : formula(sum);
   }
 
-  // "copier", "copier on letter", "copier, de-luxe alone".
-  static bool belongs(std::string_view place, std::string_view machine) {
-    const std::size_t comma = machine.find(',');
-    const std::string_view name = machine.substr(0, comma);
-    if (!place.starts_with(name))
-      return false;
-    const std::string_view after = place.substr(name.size());
-    return after.empty() || after.starts_with(',') || after.starts_with(" on ");
+  std::string estimated(const PaidFigures &of, const LineRows &lines) const {
+    if (!of.only && of.kind == PaidFor::everything)
+      return purse;
+    if (!of.only && of.kind == PaidFor::paper)
+      return first_bought > 0 ? "SUM(" + range('E', first_bought, last_bought) + ")" : "0";
+    std::vector<std::string> terms;
+    for (const LineRows::Line &line : lines.lines())
+      if ((!of.only || line.charge.only == of.only) && is_for(of.kind, line.charge.group))
+        terms.push_back(line.charge.group == Group::paper ? bought_for(line) : at('E', line.row));
+    return sum_of(terms);
   }
 
-  void purse() {
-    if (estimate_.purchases.empty())
-      return;
-    titles({"bought", "needed", "at hand", "out of each", "total", "in a pack", "price"});
-    first_bought_ = next_;
-    for (const Purchase &paper : estimate_.purchases) {
-      const int pack = static_cast<int>(std::max<std::int64_t>(paper.order.pack, 1));
-      row({words(paper.what), figure(paper.needed), figure(Exact(paper.order.have)),
-           figure(Exact(paper.order.out)),
-           formula(fmt::format("CEILING(CEILING(MAX(0;CEILING([.B{0}];1)-[.C{0}])/[.D{0}];1)/"
-                               "[.F{0}];1)*[.G{0}]",
-                               next_)),
-           figure(Exact(pack)), figure(paper.order.price)});
+  // Its share of the packs that are bought.
+  std::string bought_for(const LineRows::Line &line) const {
+    int row = first_bought;
+    for (const Purchase &paper : estimate.purchases) {
+      if (paper.what == line.charge.bought_as)
+        return fmt::format("IF([.B{0}]=0;0;[.E{0}]*{1}/[.B{0}])", row, at('C', line.row));
+      ++row;
     }
-    last_bought_ = next_ - 1;
+    return at('E', line.row);
   }
 
-  void sums() {
-    titles({"sums"});
-    const std::string all =
-        estimate_.lines.empty() ? "0" : fmt::format("SUM([.E{}:.E{}])", first_, last_);
-    run_ = total("the run", all);
-    a_copy_ = total("a copy", fmt::format("[.E{}]/[.B{}]", run_, copies_));
-    std::string purse = fmt::format("[.E{}]", run_);
-    if (first_bought_ > 0)
-      purse += fmt::format("-SUMIF([.B{0}:.B{1}];\"paper\";[.E{0}:.E{1}])+SUM([.E{2}:.E{3}])",
-                           first_, last_, first_bought_, last_bought_);
-    total("out of the purse", purse);
-    if (!estimate_.budget)
+  void offers(const CopyRows &copies, const StepRows &steps) {
+    if (estimate.bids.empty())
       return;
-    const int limit = row({words(estimate_.budget->of_run ? "budget a run" : "budget a copy"),
-                           nothing(), nothing(), nothing(), figure(estimate_.budget->limit)});
-    total("left of the budget",
-          fmt::format("[.E{}]-[.E{}]", limit, estimate_.budget->of_run ? run_ : a_copy_));
+    std::string yours = "0";
+    if (!beside.empty()) {
+      rows.titles({"still yours beside any offer, for good copies alone"});
+      LineRows lines(edition, copies, steps, false);
+      lines.write(rows, beside);
+      yours = at('E', rows.total("still yours", lines.total()));
+    }
+    write_offers(edition, copies, yours, rows);
   }
 
-  void offer(const BidFigures &bid) {
-    titles({"offer of " + bid.name, "", "quantity", "rate", "total"});
-    const auto times = [&](std::string_view what, const std::string &quantity, const Exact &rate) {
-      return row({words(what), nothing(), quantity, figure(rate),
-                  formula(fmt::format("[.C{0}]*[.D{0}]", next_))});
-    };
-    const Exact charged = *bid.run_total - bid.tax;
-    const Exact copies = charged - bid.setup - bid.postage;
-    const int first = times("copies", formula(fmt::format("[.B{}]", copies_), false),
-                            copies / Exact(estimate_.copies));
-    times("setup", figure(1), bid.setup);
-    const int last = times("postage", figure(1), bid.postage);
-    const int tax =
-        times("tax", formula(fmt::format("SUM([.E{}:.E{}])", first, last)), bid.tax / charged);
-    const int bare = total(bid.name + ", the run", fmt::format("SUM([.E{}:.E{}])", first, tax));
-    total(bid.name + ", a copy", fmt::format("[.E{}]/[.B{}]", bare, copies_));
-    const int yours = times("still yours", figure(1), *bid.like_for_like - *bid.run_total);
-    total(bid.name + ", like for like", fmt::format("[.E{}]+[.E{}]", bare, yours));
+  // What no formula here follows when the copies are changed.
+  void notes() {
+    rows.titles({"typed here, and no formulas"});
+    rows.note("Sheets, sides, passes and minutes of one copy are those of the manuscript.");
+    if (!edition.other_machines.empty())
+      rows.note("Which machine prints which sheet was chosen for these copies; for others another "
+                "may be cheaper, and bodkin estimate chooses anew.");
+    if (!bill.sides.blank.empty())
+      rows.note("Blank sides that are charged are counted as the cheaper of black and colour for "
+                "these copies.");
+    for (const Unpriced &thing : estimate.unpriced)
+      rows.note(fmt::format("Left out, since it has no price that counts: {}.", thing.what));
   }
-
-  void sales() {
-    titles({"selling", "copies", "price", "seller keeps", "total", "costs a copy", "costs once",
-            "brings", "margin"});
-    const int first = next_;
-    for (const SaleFigures &way : estimate_.sales->ways)
-      row({words(way.where), figure(Exact(way.copies)), figure(way.price), figure(way.keeps),
-           formula(fmt::format("IF([.B{0}]=0;0;[.B{0}]*[.H{0}]-[.G{0}])", next_)),
-           figure(way.costs), figure(way.costs_once),
-           formula(fmt::format("[.C{0}]-[.D{0}]-[.F{0}]", next_)),
-           formula(fmt::format("[.H{}]-[.E{}]", next_, a_copy_))});
-    if (next_ == first)
-      return;
-    const int all = total("all sold", fmt::format("SUM([.E{}:.E{}])", first, next_ - 1));
-    total("remains", fmt::format("[.E{}]-[.E{}]", all, run_));
-  }
-
-  const Edition &edition_;
-  const Estimate &estimate_;
-  std::string rows_;
-  int next_ = 1;
-  int copies_ = 0, first_ = 0, last_ = 0, run_ = 0, a_copy_ = 0;
-  int first_bought_ = 0, last_bought_ = 0;
 };
 
 } // namespace
 
-std::string estimate_as_spreadsheet(const Edition &edition, const Estimate &estimate) {
-  const std::string content = Sheeting(edition, estimate).content();
+std::string estimate_as_spreadsheet(const Edition &edition, const Imposition &imposition,
+                                    const ChargedSides &sides, const Estimate &estimate) {
+  const Bill made = bill(edition, imposition, sides, jobs(edition, imposition));
+  const Printing printed = printing(edition, made.sides, estimate.copies + estimate.spare);
+  Sheeting sheeting{edition, estimate, made, charges_of(edition, made, printed),
+                    charges_beside_offers(edition, made)};
+  const std::string content = sheeting.content();
   const std::array<ZippedFile, 3> files{
       {{"mimetype", mime}, {"META-INF/manifest.xml", manifest}, {"content.xml", content}}};
   return zipped(files);

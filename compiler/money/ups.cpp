@@ -81,10 +81,11 @@ Range place_of(const Edition &edition, Piecewise piece) {
 }
 
 std::string on_which(const Edition &edition, const Laying &laying) {
-  return laying.papers.empty()
-             ? "a sheet"
-             : fmt::format("a {} sheet of {}", written(laying.sheet, edition.ruler),
-                           edition[laying.papers.front().to].name);
+  if (laying.papers.empty())
+    return "a sheet";
+  const std::string sheet = written(laying.sheet, edition.ruler);
+  const std::string &paper = edition[laying.papers.front().to].name;
+  return fmt::format("a {}sheet of {}", sheet == paper ? "" : sheet + " ", paper);
 }
 
 // What to type, and what is to be heeded.
