@@ -46,7 +46,7 @@ void rows_of(const TicketWriter &writer, const Pass &pass, Table &table) {
   for (std::size_t i = 0; i < prices.size(); ++i) {
     std::vector<std::string> row = i == 0 ? said : std::vector<std::string>(said.size());
     row.push_back(fmt::format("{} {}", prices[i].sides, spoken::mode_name(prices[i].mode)));
-    row.push_back(writer.money(prices[i].rate));
+    row.push_back(writer.price(prices[i].rate));
     row.push_back(writer.money(prices[i].total));
     table.rows.push_back(std::move(row));
   }

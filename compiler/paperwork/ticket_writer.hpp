@@ -23,9 +23,9 @@ struct TicketWriter {
   const Sheet &sheet(int index) const {
     return making.imposition.sheets[static_cast<std::size_t>(index)];
   }
-  std::string money(const Exact &amount) const {
-    return shown(amount, making.estimate.currency, 4);
-  }
+  // A price a side may go beyond the cent; what is paid does not.
+  std::string price(const Exact &rate) const { return shown(rate, making.estimate.currency, 4); }
+  std::string money(const Exact &amount) const { return shown(amount, making.estimate.currency); }
   bool one_machine() const { return counters.size() < 2; }
   void say(std::string text, bool small = false) {
     leaflet.add(Passage{"", std::move(text), small});
