@@ -84,11 +84,12 @@ std::string capital(std::string text) {
 }
 
 std::string printing_sentence(const Edition &edition, const CopyFacts &facts) {
-  std::string text = capital(printed(edition, facts, false));
+  const std::string text = capital(printed(edition, facts, false));
+  std::string sentences = text.empty() ? text : fmt::format(" {}.", text);
   if (!facts.papers.empty())
-    text += fmt::format("{} paper{}: {}", text.empty() ? "The" : ", the",
-                        facts.papers.size() == 1 ? "" : "s", in_a_row(facts.papers));
-  return text.empty() ? text : fmt::format(" {}.", text);
+    sentences += fmt::format(" {}: {}.", facts.papers.size() == 1 ? "Paper" : "Papers",
+                             in_a_row(facts.papers));
+  return sentences;
 }
 
 // "folded and stapled by hand"; "stamped on page 5"; the first that is done by hand says so.

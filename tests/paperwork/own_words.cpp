@@ -49,7 +49,7 @@ TEST_CASE("a colophon tells copies, machine, papers, faces, work, maker and pric
   CHECK(it.problems.empty());
   CHECK(it.says("colophon") ==
         "Test, number 4 of Almanacs, November 2026, in 10 copies. Printed in black and colour on "
-        "the copier, the papers: white card and plain. Set in EB Garamond. Folded and stapled by "
+        "the copier. Papers: white card and plain. Set in EB Garamond. Folded and stapled by "
         "hand. Made by Wet Umbrella Press. $5 a copy. Given out under CC BY 4.0: "
         "https://creativecommons.org/licenses/by/4.0/.");
 }
@@ -83,12 +83,12 @@ TEST_CASE("on a sheet of its own each run's colophon tells its own facts") {
   const Written it = two_runs("paper laid\n  only fine\n", "page 1-4\n  colophon in label\n");
   CHECK(it.read.found() == "");
   CHECK(colophon_in(it.read.edition()) ==
-        "Test, in 10 copies, of which this is one of the 8 plain. Printed in black on the copier, "
-        "the paper: plain. Set in EB Garamond. Folded and stapled by hand. $3 a copy.");
+        "Test, in 10 copies, of which this is one of the 8 plain. Printed in black on the copier. "
+        "Paper: plain. Set in EB Garamond. Folded and stapled by hand. $3 a copy.");
   REQUIRE(it.read.edition().pieces.size() == 1);
   CHECK(colophon_in(it.read.edition().pieces.front()->edition) ==
-        "Test, in 10 copies, of which this is one of the 2 fine. Printed in black on the copier, "
-        "the paper: Laid paper. Set in EB Garamond. Folded and sewn by hand. $9 a copy.");
+        "Test, in 10 copies, of which this is one of the 2 fine. Printed in black on the copier. "
+        "Paper: Laid paper. Set in EB Garamond. Folded and sewn by hand. $9 a copy.");
 }
 
 TEST_CASE("on a sheet that runs share the colophon tells what is alike, and then of each its own") {
@@ -96,7 +96,7 @@ TEST_CASE("on a sheet that runs share the colophon tells what is alike, and then
       two_runs("cover on laid\n  only fine\npages 8\n", "page 1-2, 4-8\n  words \"Rain\" in label\n"
                                                         "page 3\n  colophon in label\n");
   const std::string both =
-      "Test, in 10 copies, 8 plain and 2 fine. Printed in black on the copier, the paper: plain. "
+      "Test, in 10 copies, 8 plain and 2 fine. Printed in black on the copier. Paper: plain. "
       "Set in EB Garamond. Folded by hand. Plain: stapled; $3 a copy. Fine: also on Laid paper; "
       "sewn; $9 a copy.";
   CHECK(colophon_in(it.read.edition()) == both);
@@ -127,7 +127,7 @@ TEST_CASE("a colophon tells what is done by hand, and where it stands") {
                                    "page 4\n  hand number \"in pencil\"\n"
                                    "finish\n  fold all\n");
   CHECK(it.says("colophon") ==
-        "Test, second printing, in 10 copies. Printed in black on the copier, the paper: plain. "
+        "Test, second printing, in 10 copies. Printed in black on the copier. Paper: plain. "
         "Set in EB Garamond. Folded by hand; stamped on page 3 and the cover; signed on page 3; "
         "numbered.");
 }
@@ -139,7 +139,7 @@ TEST_CASE("where nothing is folded the first work says that it is done by hand")
                                        "  words in label\n    at 1in 1in, 2in x 1in\n"
                                        "    says \"[1](fact:copy)\"\n");
   CHECK(it.says("colophon") ==
-        "Test, in 10 copies. Printed in black on the copier, the paper: plain. Set in EB Garamond. "
+        "Test, in 10 copies. Printed in black on the copier. Paper: plain. Set in EB Garamond. "
         "Coloured by hand on page 4; a leaf tipped in on page 4; numbered.");
 }
 
@@ -147,7 +147,7 @@ TEST_CASE("an American colophon writes color and its dates as there") {
   const Written it = written_words("dated 2026-11-25\nlanguage en-US\nprinting colour",
                                    "page 1-4\n  colophon in label\n");
   CHECK(it.says("colophon") == "Test, November 25, 2026, in 10 copies. Printed in color on the "
-                               "copier, the paper: plain. Set in EB Garamond.");
+                               "copier. Paper: plain. Set in EB Garamond.");
 }
 
 TEST_CASE("credits name each source by its pages, and say what a licence asks to be said") {
@@ -203,13 +203,13 @@ TEST_CASE("an edition in another language, and credits of nothing, are noted") {
 
 TEST_CASE("a capital that may be a name's stays in the colophon's sentence") {
   const Written it =
-      written_words("cover on laid", "machine press \"Gutenberg's old press\" like copier\n"
+      written_words("cover on laid", "machine press \"Mangle's old press\" like copier\n"
                                      "stock laid \"Ferrier wove paper\" like plain\n"
                                      "stock sky \"Pale blue paper\" like plain\n"
                                      "page 1-2, 4-8 by press\n  colophon in label\n"
                                      "page 3 on sky by press\n");
   CHECK(it.says("colophon") ==
-        "Test, in 10 copies. Printed in black on the Gutenberg's old press, the papers: Ferrier "
+        "Test, in 10 copies. Printed in black on the Mangle's old press. Papers: Ferrier "
         "wove paper and pale blue paper. Set in EB Garamond.");
 }
 
