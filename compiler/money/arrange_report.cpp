@@ -210,7 +210,8 @@ private:
   static std::string others(const Extra &extra, std::string_view what) {
     if (extra.as_cheap == 0)
       return "";
-    return fmt::format(", as {} other {}{}", extra.as_cheap, what, extra.as_cheap == 1 ? "" : "s");
+    return fmt::format(", and {} other {}{} as cheaply", extra.as_cheap, what,
+                       extra.as_cheap == 1 ? "" : "s");
   }
 
   void say_where_written() {
