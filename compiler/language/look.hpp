@@ -63,6 +63,7 @@ Slip spare_in_hundredths(const Look &look);
 
 // slips_places.cpp: days and countries.
 Slip no_such_day(const Look &look);
+Slip month_in_words(const Look &look);
 Slip country_by_name(const Look &look);
 
 // slips_order.cpp: the order of parts, and commas between them.

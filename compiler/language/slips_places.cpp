@@ -26,6 +26,46 @@ std::optional<SoFar> parted(std::string_view words) {
   return right ? std::optional(date) : std::nullopt;
 }
 
+constexpr std::array<std::string_view, 12> months{"jan", "feb", "mar", "apr", "may", "jun",
+                                                  "jul", "aug", "sep", "oct", "nov", "dec"};
+
+// 1 to 12 by its first three letters; 0: no month.
+std::size_t month_named(std::string_view word) {
+  const std::string small = small_letters(word);
+  const auto found = std::find(months.begin(), months.end(), small.substr(0, 3));
+  return small.size() < 3 || found == months.end()
+             ? 0
+             : static_cast<std::size_t>(found - months.begin()) + 1;
+}
+
+// A day, a month and a year in the order that people write them in.
+struct Dated {
+  std::size_t month = 0, last = 0; // the lexeme that ends it
+  std::string_view day, year;
+  bool whole() const { return month > 0 && !year.empty(); }
+};
+
+Dated dated_in_words(const Look &look) {
+  Dated date;
+  for (std::size_t i = look.at; i < look.line.lexemes.size() && i < look.at + 4U; ++i) {
+    const std::string_view words = look.line.words(i);
+    if (look.line.lexemes[i].kind == LexemeKind::comma)
+      continue;
+    if (const std::size_t month = month_named(words); month > 0 && date.month == 0)
+      date.month = month;
+    else if (is_number(words, 4) && date.year.empty())
+      date.year = words;
+    else if ((is_number(words, 1) || is_number(words, 2)) && date.day.empty())
+      date.day = words;
+    else
+      break;
+    date.last = i;
+    if (date.whole())
+      break;
+  }
+  return date;
+}
+
 struct Land {
   std::string_view written, code;
 };
@@ -74,6 +114,23 @@ Slip no_such_day(const Look &look) {
                                   "out: {}",
                                   kept)),
                  look, look.at, look.at, kept);
+}
+
+// `dated November 2026`, `permission 3 May 2026`, `dated May 3, 2026`
+Slip month_in_words(const Look &look) {
+  if (!look.wanted({ValueKind::date}))
+    return {};
+  const Dated date = dated_in_words(look);
+  if (!date.whole())
+    return {};
+  std::string written = fmt::format("{}-{:02}", date.year, date.month);
+  if (!date.day.empty())
+    written += fmt::format("-{:0>2}", date.day);
+  return instead(slip(look, "unknown-kind",
+                      fmt::format("a date is written in figures: {}", written),
+                      "year, month and day stand in one order, so that nobody takes one for "
+                      "another"),
+                 look, look.at, date.last, written);
 }
 
 // `published 1920, USA`

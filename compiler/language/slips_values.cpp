@@ -138,10 +138,10 @@ std::optional<Problem> value_slip(const Typed &line, const Entry &entry, const F
   if (failure.at >= line.lexemes.size())
     return {};
   for (Slip (*find)(const Look &) :
-       {too_big, decimal_comma, page_as_length, pages_to, missing_hash, odd_colour, sides_touch,
-        length_unit, grams, spare_in_hundredths, other_unit, no_such_day, country_by_name,
-        written_small, text_by_name, text_without_quotes, name_in_quotes, parts_exchanged,
-        needless_comma})
+       {too_big,      decimal_comma,       page_as_length, pages_to,        missing_hash,
+        odd_colour,   sides_touch,         length_unit,    grams,           spare_in_hundredths,
+        other_unit,   no_such_day,         month_in_words, country_by_name, written_small,
+        text_by_name, text_without_quotes, name_in_quotes, parts_exchanged, needless_comma})
     if (Slip found = find(look))
       return found;
   return {};
