@@ -1,5 +1,7 @@
 #include "money/exact.hpp"
 
+#include "measure/currencies.hpp"
+
 #include <limits>
 
 namespace bodkin {
@@ -163,11 +165,11 @@ std::string Exact::rounded(int least, int most) const {
 }
 
 std::string shown(const Exact &money, Currency currency) {
-  return priced_with_sign(money.rounded(2), currency);
+  return priced_with_sign(money.rounded(minor_digits(currency)), currency);
 }
 
 std::string shown(const Exact &money, Currency currency, int most_places) {
-  return priced_with_sign(money.rounded(2, most_places), currency);
+  return priced_with_sign(money.rounded(minor_digits(currency), most_places), currency);
 }
 
 } // namespace bodkin
