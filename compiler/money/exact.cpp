@@ -50,8 +50,9 @@ std::string with_point(std::string digits, std::size_t places) {
 
 std::string priced(const std::string &number, Currency currency) {
   // A price of nothing lends its sign, "$0.00", or its code, "0.00 CAD".
+  const std::string nothing = written(Decimal{}, minor_digits(currency));
   std::string text = written(Decimal{}, currency);
-  return text.replace(text.find("0.00"), 4, number);
+  return text.replace(text.find(nothing), nothing.size(), number);
 }
 
 // "−$2.00": the sign stands before the money.
