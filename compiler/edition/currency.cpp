@@ -1,9 +1,11 @@
 #include "edition/currency.hpp"
 
 #include "edition/values.hpp"
+#include "measure/currencies.hpp"
 
 #include <algorithm>
 #include <array>
+#include <fmt/format.h>
 
 namespace bodkin {
 namespace {
@@ -41,6 +43,32 @@ private:
   std::optional<Known<Currency>> found_;
 };
 
+// Sums are shown with the code, so a slip of it is in all of them. The edition goes on in the money
+// that is likely meant.
+void check_code(Reader &reader) {
+  Known<Currency> &currency = reader.edition.currency;
+  const std::string code(currency->code());
+  if (is_currency_code(code))
+    return;
+  const std::span<const std::string_view> codes = currency_codes();
+  const auto meant = reader.near(code, {codes.begin(), codes.end()});
+  Problem problem;
+  problem.kind = Kind::warning;
+  problem.check = "unknown-currency";
+  problem.range = currency.from;
+  problem.message = fmt::format("no money has the code {}{}", code,
+                                meant ? fmt::format("; did you mean {}?", *meant) : "");
+  problem.why = "ISO 4217 gives each currency three letters, and every sum is shown with them";
+  if (meant) {
+    problem.type = {{fmt::format("currency   {}", *meant), ""}};
+    currency.value = currency_of(*meant);
+  } else {
+    problem.type = {
+        {{}, "the three letters that a bank writes for your money, as `currency   EUR`"}};
+  }
+  reader.report(std::move(problem));
+}
+
 } // namespace
 
 std::string_view money_in_words(FactLine line, std::string_view written, Currency read) {
@@ -61,8 +89,11 @@ Currency currency_meant(Currency read, std::string_view written, Currency of_edi
 
 void take_written_currency(Reader &reader) {
   const FactLine line = reader.edition_facts.find("currency");
-  if (const auto code = text_in(line, "currency"))
-    reader.edition.currency = known(currency_of(code->value), code->from);
+  const auto code = text_in(line, "currency");
+  if (!code)
+    return;
+  reader.edition.currency = known(currency_of(code->value), code->from);
+  check_code(reader);
 }
 
 void settle_currency(Reader &reader) {
@@ -95,8 +126,10 @@ void settle_currency(Reader &reader) {
   for (const Element &element : edition.elements)
     for (const Known<Rate> &rate : element.work.costs)
       first.see(rate);
-  if (first.found())
-    edition.currency = *first.found();
+  if (!first.found())
+    return;
+  edition.currency = *first.found();
+  check_code(reader);
 }
 
 } // namespace bodkin

@@ -1,5 +1,7 @@
 #include "measure/price.hpp"
 
+#include "measure/currencies.hpp"
+
 #include <fmt/format.h>
 
 namespace bodkin {
@@ -19,7 +21,7 @@ std::string_view sign_of(Currency currency) {
 
 std::string written(const Decimal &amount, Currency currency) {
   const std::string_view sign = sign_of(currency);
-  std::string number = written(amount, 2);
+  std::string number = written(amount, minor_digits(currency));
   if (currency.empty())
     return number;
   if (sign.empty())

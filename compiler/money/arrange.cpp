@@ -106,10 +106,14 @@ WayOut dropped(const Demand &demand, const Sources &sources) {
 
 } // namespace
 
+bool Arrangement::proved() const {
+  constexpr Nano half_a_cent = 5'000'000;
+  return cheapest && (cheapest->proved || cheapest->cost - cheapest->bound < half_a_cent);
+}
+
 Exact Arrangement::gap() const {
-  return cheapest && !cheapest->proved
-             ? Exact::ratio(cheapest->cost - cheapest->bound, 1'000'000'000)
-             : Exact();
+  return cheapest && !proved() ? Exact::ratio(cheapest->cost - cheapest->bound, 1'000'000'000)
+                               : Exact();
 }
 
 namespace {

@@ -22,7 +22,9 @@ struct Arrangement {
 
   bool saves_nothing() const { return cheapest && cheapest->moves == 0; }
   Exact saved() const { return total_as_written - total; } // of the run
-  Exact gap() const;                                       // of the run
+  // No order costs a cent of the run less.
+  bool proved() const;
+  Exact gap() const; // of the run; zero where it is proved
 };
 
 // `draws` is by page, numbered on through the pieces.

@@ -60,7 +60,7 @@ std::string arrangement_as_json(const ArrangeReport &report) {
       "  \"next_colour\": [{}],\n  \"next_paper\": [{}],\n  \"runs\": {}\n}}\n",
       fmt::join(order, ", "), made.cheapest->moves,
       made.printable_as_written ? amount(made.saved(), edition) : "\"0.00\"",
-      amount(made.total, edition), made.cheapest->proved, amount(made.gap(), edition),
+      amount(made.total, edition), made.proved(), amount(made.gap(), edition),
       made.cheapest->fewest_moves,
       made.printable_as_written ? amount(made.total_as_written, edition) : "null",
       fmt::join(made.movable, ", "), report.room.colour_sides, fmt::join(report.room.free, ", "),

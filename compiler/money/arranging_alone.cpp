@@ -172,7 +172,8 @@ Nano EasierQuestions::bound(const Choice &choice) {
   papers_.price_by(eased);
   if (sides_.from_start() == Rest::no_way || papers_.from_start() == Rest::no_way)
     return Rest::no_way;
-  return choice.eased_beside() + sides_.from_start() + papers_.from_start();
+  const Nano sides = choice.eased_beside() - choice.task.beside + sides_.from_start();
+  return choice.task.beside + std::max(sides, task_.sides_least) + papers_.from_start();
 }
 
 Nano EasierQuestions::rest(std::size_t at, const Node &node) {

@@ -237,6 +237,8 @@ private:
       all += least_for_side(edition_, edition_[sides.machine], sides.sheet, sides.mode,
                             range_of(sides.machine, sides.mode)) *
              sides.sides;
+    if (any)
+      task_.sides_least = nano(sides_at_least());
     task_.beside = nano(all);
     for (const SheetWork &work : question_.works)
       task_.beside -= cost_as_written(work);
@@ -255,6 +257,14 @@ private:
     for (const Known<MachineId> &other : edition_.other_machines)
       may_print(*other);
     return least.value_or(Exact());
+  }
+
+  // A machine's least holds for sides and setup together, and those of pieces are beside it.
+  Exact sides_at_least() const {
+    if (!one_machine_ || *edition_.machine == MachineId::none || !beside_.printed().empty())
+      return {};
+    const Machine &machine = edition_[*edition_.machine];
+    return std::max(least_of_run(edition_, machine) - setup_at_least(edition_, machine), Exact());
   }
 
   Nano cost_as_written(const SheetWork &work) const {
@@ -277,7 +287,7 @@ private:
   const BesideTheBook beside_;
   std::size_t machines_ = 1;
   std::set<MachineId> machines_asked_; // by pages, and the edition's own
-  std::vector<Drawing> drawings_; // by run
+  std::vector<Drawing> drawings_;      // by run
   std::int64_t sides_ = 0, a_side_ = 1;
   std::int64_t unit_ = 0, all_ = 0; // copies in which all runs can be counted, and all there are
   bool one_machine_ = true;

@@ -71,6 +71,12 @@ Exact setup_at_least(const Edition &edition, const Machine &machine) {
   return with_tax(machine, price_of_one(edition, **machine.setup));
 }
 
+Exact least_of_run(const Edition &edition, const Machine &machine) {
+  if (!machine.least || !counts(edition, (*machine.least)->price.currency))
+    return {};
+  return with_tax(machine, price_of_one(edition, **machine.least));
+}
+
 Exact price_of_sheet(const Edition &edition, const Stock &stock) {
   if (stock.included || !stock.costs || !counts(edition, (*stock.costs)->price.currency))
     return {};

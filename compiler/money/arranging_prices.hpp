@@ -30,6 +30,8 @@ Exact least_for_side(const Edition &edition, const Machine &machine, const Size 
                      const SideRange &run);
 // What is paid before a side is printed, for one pass; nothing where nothing is asked. Tax in.
 Exact setup_at_least(const Edition &edition, const Machine &machine);
+// What a run costs at the machine where its sides and setup come to less. Tax in.
+Exact least_of_run(const Edition &edition, const Machine &machine);
 Exact price_of_sheet(const Edition &edition, const Stock &stock);
 
 } // namespace bodkin::arranging

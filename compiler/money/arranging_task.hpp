@@ -117,7 +117,8 @@ struct Task {
   std::vector<PagePlaceInBook> places; // by page number; 0 is unused
   std::vector<SheetDefaults> sheets;
   Costs costs;
-  Nano beside = 0; // what no order changes
+  Nano beside = 0;      // what no order changes
+  Nano sides_least = 0; // what the sides of any order come to, whatever their prices
   // Machine × 2 + mode: the steps that a run may reach, where there are several of them.
   std::vector<std::vector<PriceStep>> price_steps;
   bool in_whole_nanos = true; // no price above is rounded down

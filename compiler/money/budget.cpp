@@ -1,6 +1,7 @@
 #include "money/budget.hpp"
 
 #include "edition/laid.hpp"
+#include "measure/currencies.hpp"
 #include "money/budget_ways.hpp"
 #include "money/charge.hpp"
 
@@ -180,10 +181,13 @@ std::string tried(const BudgetWays &found, Currency currency) {
   return fmt::format("{}{}", fmt::join(parts, "; "), found.ways.empty() ? "" : ": in");
 }
 
-// The budget itself, raised to the next whole cent.
+// The budget itself, raised to the next whole of its smallest unit.
 WayOut raised(const Estimate &estimate, const std::vector<Step> &steps) {
   const auto limit = [&](const Exact &cost) {
-    return shown(Exact::ratio((cost * Exact(100)).ceiling(), 100), estimate.currency);
+    std::int64_t unit = 1;
+    for (int digit = 0; digit < minor_digits(estimate.currency); ++digit)
+      unit *= 10;
+    return shown(Exact::ratio((cost * Exact(unit)).ceiling(), unit), estimate.currency);
   };
   const Exact &cost = estimate.budget->of_run ? estimate.run_total : estimate.per_copy;
   std::string remark = "nothing here brings it under";

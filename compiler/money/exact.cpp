@@ -1,5 +1,7 @@
 #include "money/exact.hpp"
 
+#include "measure/currencies.hpp"
+
 #include <limits>
 
 namespace bodkin {
@@ -48,8 +50,9 @@ std::string with_point(std::string digits, std::size_t places) {
 
 std::string priced(const std::string &number, Currency currency) {
   // A price of nothing lends its sign, "$0.00", or its code, "0.00 CAD".
+  const std::string nothing = written(Decimal{}, minor_digits(currency));
   std::string text = written(Decimal{}, currency);
-  return text.replace(text.find("0.00"), 4, number);
+  return text.replace(text.find(nothing), nothing.size(), number);
 }
 
 // "−$2.00": the sign stands before the money.
@@ -163,11 +166,11 @@ std::string Exact::rounded(int least, int most) const {
 }
 
 std::string shown(const Exact &money, Currency currency) {
-  return priced_with_sign(money.rounded(2), currency);
+  return priced_with_sign(money.rounded(minor_digits(currency)), currency);
 }
 
 std::string shown(const Exact &money, Currency currency, int most_places) {
-  return priced_with_sign(money.rounded(2, most_places), currency);
+  return priced_with_sign(money.rounded(minor_digits(currency), most_places), currency);
 }
 
 } // namespace bodkin

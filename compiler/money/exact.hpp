@@ -59,7 +59,7 @@ private:
   mpq_t value_;
 };
 
-// "$61.24", "12.50 CAD", rounded half up to two decimals; and the same with more decimals at need.
+// "$61.24", "12.50 CAD", "880 JPY", rounded half up; and the same with more decimals at need.
 std::string shown(const Exact &money, Currency currency);
 std::string shown(const Exact &money, Currency currency, int most_places);
 

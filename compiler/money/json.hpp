@@ -11,6 +11,7 @@
 namespace bodkin::json {
 
 std::string quoted(std::string_view text);
+// In quotes, of two decimals in whatever currency: "880.00" yen are 880.
 std::string money(const Exact &amount); // "1.25", as a string
 std::string money(const std::optional<Exact> &amount);
 

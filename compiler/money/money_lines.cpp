@@ -1,5 +1,6 @@
 #include "money/money_lines.hpp"
 
+#include "measure/currencies.hpp"
 #include "money/changed_lines.hpp"
 
 #include <algorithm>
@@ -75,14 +76,16 @@ std::string in_other_money(std::string_view amount, Currency currency) {
   std::string digits(amount.substr(first));
   digits.erase(digits.find_last_of("0123456789") + 1);
   std::string text = written(Decimal{}, currency);
-  return text.replace(text.find("0.00"), 4, digits);
+  const std::string nothing = written(Decimal{}, minor_digits(currency));
+  return text.replace(text.find(nothing), nothing.size(), digits);
 }
 
 } // namespace
 
 std::string money_sign(Currency currency) {
   std::string text = written(Decimal{}, currency);
-  text.erase(text.find("0.00"), 4);
+  const std::string nothing = written(Decimal{}, minor_digits(currency));
+  text.erase(text.find(nothing), nothing.size());
   if (text.starts_with(' '))
     text.erase(0, 1);
   return text;
@@ -90,7 +93,8 @@ std::string money_sign(Currency currency) {
 
 std::string money_to_fill_in(Currency currency) {
   std::string text = written(Decimal{}, currency);
-  return text.replace(text.find("0.00"), 4, "…");
+  const std::string nothing = written(Decimal{}, minor_digits(currency));
+  return text.replace(text.find(nothing), nothing.size(), "…");
 }
 
 std::string first_word(const Sources &sources, Range range) {

@@ -47,6 +47,13 @@ constexpr Check table[] = {
      "Write the prices that the printer gave you, or take the bid out.",
      "bid long-road\n"
      "  copies     25 at $2.10 a copy\n"},
+    {"unknown-currency", Kind::warning, "No money has this code",
+     "Money is named by the three letters of ISO 4217, and each sum of the estimate, the ticket "
+     "and "
+     "the price cards is shown with them.",
+     "Write the code of your money; your bank does.",
+     "edition \"Bus Notes\"\n"
+     "  currency   EUR\n"},
     {"idle-exchange", Kind::error, "A rate of exchange exchanges nothing",
      "A rate says what a sum of foreign money comes to in the money that the edition counts in. "
      "Both sums must be more than nothing, and in two currencies.",

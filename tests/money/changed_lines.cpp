@@ -79,4 +79,30 @@ TEST_CASE("an amount in another money keeps its figures and the rest of the line
         "prints black at 0.12 CAD, from 500 sides");
 }
 
+TEST_CASE("a changed line that begins as another does is told by its number") {
+  Sources sources;
+  const FileId file = sources.add("almanac.bodkin", "edition \"x\"\n"
+                                                    "  cover      on board in colour\n"
+                                                    "  cover      on straw in colour\n"
+                                                    "  run        20 copies\n"
+                                                    "page 1 in colour\n"
+                                                    "insert card\n"
+                                                    "  page 1 in colour\n");
+  const auto places = [&](std::initializer_list<std::uint32_t> numbers) {
+    ChangedLines lines(sources);
+    for (const std::uint32_t number : numbers)
+      lines.colour_out({file, number}, false);
+    return lines.places();
+  };
+  CHECK(places({5}) == "");
+  CHECK(places({2}) == "");
+  ChangedLines papers(sources);
+  papers.rename({file, 2}, "board", "white");
+  CHECK(papers.places() == "in place of line 2");
+  papers.rename({file, 3}, "straw", "white");
+  CHECK(papers.places() == "in place of lines 2 and 3");
+  papers.first_number({file, 4}, 30);
+  CHECK(papers.places() == "`cover` in place of lines 2 and 3");
+}
+
 } // namespace bodkin::tests

@@ -58,4 +58,13 @@ TEST_CASE("money is shown with its sign or its code") {
   CHECK(shown(Exact(Decimal{238, 4}), currency_of("GBP"), 12) == "£0.0238");
 }
 
+TEST_CASE("money is shown with the decimals that it has") {
+  const Exact sum = Exact::ratio(1'765, 2);
+  CHECK(shown(sum, currency_of("JPY")) == "883 JPY");
+  CHECK(shown(Exact(-3), currency_of("ISK")) == "−3 ISK");
+  CHECK(shown(sum, currency_of("JPY"), 12) == "882.5 JPY");
+  CHECK(shown(Exact::ratio(1, 8), currency_of("KWD")) == "0.125 KWD");
+  CHECK(shown(sum, currency_of("EUR")) == "€882.50");
+}
+
 } // namespace bodkin
