@@ -5,6 +5,7 @@
 #include "preflight/copy.hpp"
 #include "preflight/edge_problems.hpp"
 #include "preflight/families.hpp"
+#include "preflight/inward.hpp"
 #include "sheet/numbered.hpp"
 
 #include <algorithm>
@@ -146,13 +147,12 @@ std::optional<Past> hangs_over(const Inspection &inspection, int page, const Ite
   return over;
 }
 
-Problem hand_over_the_edge(const Inspection &inspection, int page, const Item &item,
-                           const Past &over) {
+Matter passing(int page, const Item &item, const Past &over) {
   Matter matter;
   matter.item = &item;
   matter.reach = matter.place_reach = over;
   matter.faults.push_back({page, EdgeTrouble::off_the_page, over});
-  return off_the_page(inspection, matter);
+  return matter;
 }
 
 // A stamp may well run over the edge; one that lies past it altogether was meant elsewhere.
@@ -177,7 +177,10 @@ Problem hand_off_the_page(const Inspection &inspection, int page, const Item &it
                                 pages_in_words(inspection, {page}));
   problem.why = fmt::format("the page is {} x {}, counted from its top left corner",
                             rounded(size.width, ruler), rounded(size.height, ruler));
-  problem.type = {{{}, "move it onto the page"}};
+  const Past over = past(place_of(item), {{}, {}, size.width, size.height});
+  type_inward(inspection, passing(page, item, over), problem);
+  if (problem.type.empty())
+    problem.type = {{{}, "move it onto the page"}};
   return problem;
 }
 
@@ -192,7 +195,7 @@ void check_hands(const Inspection &inspection, Problems &problems) {
       if (lies_off(inspection, page, item))
         problems.push_back(hand_off_the_page(inspection, page, item));
       else if (const auto over = hangs_over(inspection, page, item))
-        problems.push_back(hand_over_the_edge(inspection, page, item, *over));
+        problems.push_back(off_the_page(inspection, passing(page, item, *over)));
       const Element &element = inspection.edition[item.element];
       const auto &counts = std::get<Hand>(element.what).counts;
       const std::int64_t copies = copies_with(inspection, element);
