@@ -95,6 +95,7 @@ void tell_fact_slips(Reader &reader, const Prose &prose) {
           reader.report(stands_bare(reader, span.from, *fact));
     const Span *copies = fact_in(block, "copies");
     if (copies && fact_in(block, "copy") && reader.edition.counts &&
+        (*reader.edition.counts)->first > 1 &&
         (*reader.edition.counts)->last > reader.edition.run->copies)
       reader.report(beyond_the_copies(reader, *copies));
   }

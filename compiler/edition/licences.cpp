@@ -69,14 +69,16 @@ std::string stem_of(std::string_view name) {
   struct Spelled {
     std::string_view in_full, letters;
   };
-  constexpr std::array<Spelled, 8> spelled{{{"creativecommons", ""},
-                                            {"international", ""},
+  constexpr std::array<Spelled, 7> spelled{{{"creativecommons", ""},
                                             {"noncommercial", "nc"},
                                             {"attribution", "by"},
                                             {"sharealike", "sa"},
                                             {"noderivatives", "nd"},
                                             {"noderivs", "nd"},
                                             {"licence", ""}}};
+  for (const std::string_view last : {" International", " Unported"})
+    if (name.ends_with(last))
+      name.remove_suffix(last.size());
   const std::string_view stem = without_version(name);
   std::string letters = letters_of(stem.empty() ? name : stem);
   for (const auto &[in_full, short_form] : spelled)

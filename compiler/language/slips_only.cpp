@@ -101,6 +101,13 @@ std::optional<Whose> whose(const Typed &line) {
   return {};
 }
 
+// Whether `only` may stand below it; a `fold` of a folding is another than the step of finish.
+bool takes_only(const Entry &entry) {
+  const Grammar &grammar = Grammar::of_table();
+  const Opening &opening = grammar.opening(entry);
+  return opening.opens_by_choice || grammar.find("only", opening.opens) != nullptr;
+}
+
 std::string indent_of(const Typed &line) {
   const std::uint32_t begin = line.lexemes.front().begin;
   const std::size_t edge = begin == 0 ? 0 : line.text.rfind('\n', begin - 1) + 1;
@@ -141,13 +148,13 @@ Problem holds_for_all(const Look &look, const Whose &whose, const std::string &o
 // `price $9 a copy only de-luxe`
 Slip only_on_the_line(const Look &look) {
   const std::optional<Whose> found = whose(look.line);
-  if (!found || found->names.empty() || found->from < 2)
+  if (!found || found->names.empty())
     return {};
   const std::uint32_t end = look.line.lexemes[found->from - 1].end;
   const std::string own = look.line.with(end, look.line.lexemes.back().end, "");
   if (!can_be_read(own, look.entry))
     return {};
-  if (entry_of("only", look.entry.word))
+  if (takes_only(look.entry))
     return below_it(look, *found, own);
   return holds_for_all(look, *found, own);
 }
