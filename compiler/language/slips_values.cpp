@@ -129,6 +129,23 @@ Slip name_in_quotes(const Look &look) {
                  look, look.at, look.at, name);
 }
 
+// `rights CC-BY-NC-4.0`
+Slip licence_as_right(const Look &look) {
+  if (look.entry.word != "rights" || look.at != 1)
+    return {};
+  const std::uint32_t begin = look.line.lexemes[1].begin;
+  std::string_view words = look.line.text.substr(begin, look.line.lexemes.back().end - begin);
+  if (words.size() > 1 && words.starts_with('"') && words.ends_with('"'))
+    words = words.substr(1, words.size() - 2);
+  const std::string small = small_letters(words);
+  if ((!small.starts_with("cc") && !small.starts_with("by-") && small != "mit") ||
+      words.find('"') != words.npos)
+    return {};
+  return instead(slip(look, "unknown-kind", "a licence stands in quotes behind the word licence",
+                      "by what right a thing is used is told first, and then by which licence"),
+                 look, 1, look.line.lexemes.size() - 1, fmt::format("licence \"{}\"", words));
+}
+
 // `page 1in colour`: a space is missing, and the page became a length.
 Slip page_as_length(const Look &look) {
   if (!look.wanted({ValueKind::pages, ValueKind::page}) || look.kind() != LexemeKind::number)
@@ -171,6 +188,7 @@ std::optional<Problem> value_slip(const Typed &line, const Entry &entry, const F
   if (failure.at >= line.lexemes.size())
     return {};
   for (Slip (*find)(const Look &) : {only_on_the_line,
+                                     licence_as_right,
                                      only_of_several,
                                      too_big,
                                      decimal_comma,

@@ -227,8 +227,7 @@ std::optional<OtherRun> other_run(const Trying &trying, const std::vector<Saving
   const Bill priced = trying.bill_of(changed, made);
   const Way own = own_way(changed, priced);
   const auto copies = run_within(own, trying.estimate.copies, *trying.estimate.budget);
-  if (!copies || in_first_run(trying.edition, *copies) == 0 ||
-      is_promised(trying.edition, *copies))
+  if (!copies || in_first_run(trying.edition, *copies) == 0 || is_promised(trying.edition, *copies))
     return std::nullopt;
   return OtherRun{made, *copies, own.at(*copies).at(*copies)};
 }

@@ -1,4 +1,6 @@
+#include "edition/prose_facts.hpp"
 #include "edition/reading.hpp"
+#include "language/vocabulary.hpp"
 #include "problems/render.hpp"
 
 #include <doctest/doctest.h>
@@ -84,6 +86,19 @@ TEST_CASE("words of a text know the text, its columns and where it goes on") {
   CHECK(words.columns == 2);
   CHECK(words.gap == Length::inches(1, 4));
   CHECK(**words.continues == 4);
+}
+
+TEST_CASE("explain tells every fact, and none that is not") {
+  const std::string page = language::explanation("fact");
+  for (const std::string_view name : {"title", "subtitle", "maker", "series", "dated", "number",
+                                      "copies", "copy", "price", "pages"}) {
+    CHECK(is_fact(name));
+    CHECK(page.find(name) != std::string::npos);
+  }
+  const Read wrong = read_words("  words in s\n    says\n      [x](fact:umbrella)\n");
+  CHECK(wrong.problems[0].why ==
+        "facts in prose are title, subtitle, number, dated, maker, series, "
+        "copies, price, pages and copy");
 }
 
 TEST_CASE("a fact that stands bare, and one in quotes, would be printed as they stand") {

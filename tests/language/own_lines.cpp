@@ -120,6 +120,12 @@ TEST_CASE("each slip is answered with the maker's own line, which then says noth
                 "run        40 copies, 2 spare called plain"},
            Slip{"file", "page 3 colour", "called, in, on or by is wanted here, not colour",
                 "page 3 in colour"},
+           Slip{"source", "rights CC-BY-NC-4.0",
+                "a licence stands in quotes behind the word licence",
+                "rights licence \"CC-BY-NC-4.0\""},
+           Slip{"source", "rights \"CC BY 4.0\"",
+                "a licence stands in quotes behind the word licence",
+                "rights licence \"CC BY 4.0\""},
            Slip{"file", "source \"old-cut\"", "a name stands without quotes", "source old-cut"},
            Slip{"insert", "up max", "most or a whole number is wanted here, not max", "up most"},
        }) {
