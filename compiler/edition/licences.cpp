@@ -6,6 +6,7 @@
 #include "edition/values.hpp"
 
 #include <algorithm>
+#include <array>
 #include <fmt/format.h>
 
 namespace bodkin {
@@ -62,13 +63,37 @@ std::string_view without_version(std::string_view title) {
                                                                   : title.substr(0, end + 1);
 }
 
-// The same licence in its other versions, as they stand in their lines.
+// What a licence is, however it is spelled: "by-nc", "CC BY-NC 3.0" and "Attribution
+// NonCommercial" are all bync.
+std::string stem_of(std::string_view name) {
+  struct Spelled {
+    std::string_view in_full, letters;
+  };
+  constexpr std::array<Spelled, 7> spelled{{{"creativecommons", ""},
+                                            {"noncommercial", "nc"},
+                                            {"attribution", "by"},
+                                            {"sharealike", "sa"},
+                                            {"noderivatives", "nd"},
+                                            {"noderivs", "nd"},
+                                            {"licence", ""}}};
+  for (const std::string_view last : {" International", " Unported"})
+    if (name.ends_with(last))
+      name.remove_suffix(last.size());
+  const std::string_view stem = without_version(name);
+  std::string letters = letters_of(stem.empty() ? name : stem);
+  for (const auto &[in_full, short_form] : spelled)
+    if (const std::size_t at = letters.find(in_full); at != std::string::npos)
+      letters.replace(at, in_full.size(), short_form);
+  return letters.starts_with("cc") && letters.size() > 3 ? letters.substr(2) : letters;
+}
+
+// The same licence in the versions that are known, as they stand in their lines.
 std::vector<std::string_view> other_versions(const std::vector<std::string_view> &titles,
                                              std::string_view written) {
-  const std::string stem = letters_of(without_version(written));
+  const std::string stem = stem_of(written);
   std::vector<std::string_view> versions;
   for (const std::string_view title : titles)
-    if (!stem.empty() && letters_of(without_version(title)) == stem)
+    if (!stem.empty() && stem_of(title) == stem)
       versions.push_back(title);
   std::sort(versions.rbegin(), versions.rend());
   return versions;
@@ -105,8 +130,11 @@ Problem unknown_licence(Reader &reader, FactLine line) {
   } else if (titles.empty()) {
     problem.type.push_back({"borrow \"licences/open\"", "which holds the usual open ones"});
   }
-  problem.type.push_back({fmt::format("licence theirs \"{}\"\n  asks       credit", written),
-                          "with what this one asks"});
+  // Typed as it is, it asks too much and never too little.
+  problem.type.push_back({fmt::format("licence theirs \"{}\"\n  asks       credit, changes, "
+                                      "same-licence\n  forbids    sale, changes",
+                                      written),
+                          "all that one can ask: take out what this one does not"});
   return problem;
 }
 

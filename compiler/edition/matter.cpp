@@ -1,4 +1,5 @@
 #include "edition/matter.hpp"
+#include "edition/fact_slips.hpp"
 
 #include "edition/named_file.hpp"
 #include "edition/page_list.hpp"
@@ -81,6 +82,8 @@ Prose prose_of(Reader &reader, FactLine line) {
     reader.report(words_twice(line));
   if (said)
     return std::move(*said);
+  if (line.has("text"))
+    tell_quoted_fact(reader, line);
   if (line.has("text"))
     return plain_prose(line.words("text"), line.range("text"));
   if (line.has("file"))

@@ -145,6 +145,19 @@ std::optional<Known<std::uint32_t>> only_in(Reader &reader, FactLine line) {
 
 namespace {
 
+// Of two lines that tell no run apart the second may be for the last of the runs.
+std::vector<WayOut> ways_to_one_line(const Reader &reader, FactLine line, FactLine first) {
+  std::vector<WayOut> ways;
+  if (reader.edition.runs.size() > 1 && !Facts(line).find("only"))
+    ways.push_back({fmt::format("{}\n  only       {}", reader.sources.text(line.range()),
+                                reader.edition.runs.back().name),
+                    "if it is for these copies alone"});
+  ways.push_back(
+      {"", fmt::format("{}keep this line or line {}, and take the other out",
+                       ways.empty() ? "" : "or ", reader.sources.line_number(first.range()))});
+  return ways;
+}
+
 Problem written_twice(const Reader &reader, FactLine line, FactLine first) {
   return {.check = "same-fact-twice",
           .range = line.range(),
@@ -152,8 +165,7 @@ Problem written_twice(const Reader &reader, FactLine line, FactLine first) {
                                  reader.sources.line_number(first.range())),
           .why = "each fact is written once, so that there is no question which line counts; two "
                  "are often the trace of two people's changes put together",
-          .type = {{"", fmt::format("keep this line or line {}, and take the other out",
-                                    reader.sources.line_number(first.range()))}},
+          .type = ways_to_one_line(reader, line, first),
           .related = {{first.range(), "the first one"}}};
 }
 

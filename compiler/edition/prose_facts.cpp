@@ -1,6 +1,7 @@
 #include "edition/prose_facts.hpp"
 
 #include "edition/copy_numbers.hpp"
+#include "edition/fact_slips.hpp"
 #include "edition/named_file.hpp"
 #include "edition/page_list.hpp"
 #include "edition/price_words.hpp"
@@ -79,15 +80,6 @@ std::optional<std::string> figure(const Reader &reader, std::string_view name) {
     return std::string(reader.sources.text(line.range(fact.part)));
   }
   return std::nullopt;
-}
-
-bool is_fact(std::string_view name) {
-  if (name == "title" || name == "copy")
-    return true;
-  for (const FactName &fact : fact_names)
-    if (fact.name == name)
-      return true;
-  return false;
 }
 
 std::string example_of(std::string_view name) {
@@ -216,6 +208,7 @@ std::optional<Prose> read_bounded(Reader &reader, std::string_view text, Range o
   Prose prose = read_prose(text, origin, reader.sources, found);
   for (Problem &problem : found)
     reader.report(std::move(problem));
+  tell_fact_slips(reader, prose);
   fill_in(reader, prose);
   return prose;
 }
@@ -228,6 +221,15 @@ FactLine says_of(FactLine line) {
 }
 
 } // namespace
+
+bool is_fact(std::string_view name) {
+  if (name == "title" || name == "copy")
+    return true;
+  for (const FactName &fact : fact_names)
+    if (fact.name == name)
+      return true;
+  return false;
+}
 
 void fill_in(Reader &reader, Prose &prose) {
   for (Block &block : prose.blocks)

@@ -9,6 +9,8 @@ namespace bodkin {
 
 // `[7](fact:number)` and `[12](page:lost)` get the edition's own figures.
 void fill_in(Reader &reader, Prose &prose);
+// Whether `[x](fact:NAME)` is known here.
+bool is_fact(std::string_view name);
 // The words below `says`, or its short form; none where there is no `says`.
 std::optional<Prose> said_below(Reader &reader, FactLine line);
 // The words of a file that `part` names; none where it is not there, which is reported.

@@ -1,6 +1,7 @@
 #include "language/changes.hpp"
 
 #include "language/mended.hpp"
+#include "language/order.hpp"
 
 #include <algorithm>
 #include <array>
@@ -36,6 +37,32 @@ void everyday(const Trial &trial, Lines &lines) {
         lines.push_back(trial.with(i, one.ours));
 }
 
+bool opens_a_line(std::string_view file, std::string_view word, std::string_view name) {
+  const std::string line = fmt::format("\n{} {}", word, name);
+  for (std::size_t at = file.find(line); at != file.npos; at = file.find(line, at + 1))
+    if (const std::size_t end = at + line.size();
+        end == file.size() || std::string_view(" \t\r\n").find(file[end]) != file.npos)
+      return true;
+  return false;
+}
+
+// The little word that leads a mode, a paper or a machine: `page 3 colour`, `page 4 rose`.
+std::string_view leading(std::string_view word, std::string_view file) {
+  if (word == "colour" || word == "color" || word == "black" || opens_a_line(file, "ink", word))
+    return "in";
+  if (opens_a_line(file, "stock", word))
+    return "on";
+  return opens_a_line(file, "machine", word) ? "by" : "";
+}
+
+void led(const Trial &trial, const std::vector<std::string> &words, std::string_view file,
+         Lines &lines) {
+  const std::size_t at = trial.failure.at;
+  const std::string_view little = leading(trial.words(at), file);
+  if (std::find(words.begin(), words.end(), little) != words.end())
+    lines.push_back(trial.with(at, fmt::format("{} {}", little, trial.words(at))));
+}
+
 bool is_plain_number(const Trial &trial, std::size_t i) {
   return trial.words(i).find_first_not_of("0123456789") == std::string_view::npos;
 }
@@ -58,6 +85,13 @@ void spelled_out(const Trial &trial, Lines &lines) {
     lines.push_back(trial.with(at, words[static_cast<std::size_t>(number)]));
 }
 
+// Words that no name of two words begins with.
+bool parts_words(std::string_view word) {
+  constexpr std::array<std::string_view, 9> little{"by",  "or", "and",  "in",  "on",
+                                                   "for", "at", "with", "from"};
+  return std::find(little.begin(), little.end(), word) != little.end();
+}
+
 // `back cover`, `paper 90`, `public domain`: a name in two words. `#note`: a remark that touches
 // its sign.
 void joined(const Trial &trial, Lines &lines) {
@@ -66,6 +100,8 @@ void joined(const Trial &trial, Lines &lines) {
     lines.push_back(trial.with(at, fmt::format("# {}", trial.words(at).substr(1))));
   const bool part_of_name =
       trial.lexemes[at].kind == LexemeKind::word || is_plain_number(trial, at);
+  if (parts_words(trial.words(at)))
+    return;
   if (at > 1 && part_of_name && trial.lexemes[at - 1].kind == LexemeKind::word)
     lines.push_back(trial.line.substr(0, trial.lexemes[at - 1].end) + "-" +
                     trial.line.substr(trial.lexemes[at].begin));
@@ -78,10 +114,10 @@ void joined(const Trial &trial, Lines &lines) {
 // What a price or a time is for, as the entry's example has it.
 std::string_view what_for(const Entry &entry) {
   for (const std::string_view words :
-       {"a copy", "a side", "a sheet", "each", "per 500 sheets", "once"})
+       {"a copy", "a side", "a sheet", "each", "per 500 sheets", "an hour", "once"})
     if (entry.example.find(words) != std::string_view::npos)
       return words;
-  return {};
+  return "a copy";
 }
 
 std::string sample(ValueKind kind, std::string_view file) {
@@ -197,6 +233,7 @@ std::vector<std::string> changes_that_keep(const Trial &trial, const Entry &entr
     const std::string small = small_letters(trial.words(trial.failure.at));
     if (const auto near = nearest(small, std::vector<std::string_view>(words.begin(), words.end())))
       lines.push_back(trial.with(trial.failure.at, *near));
+    led(trial, words, file, lines);
     everyday(trial, lines);
     change_measures(trial, file, lines);
     change_money(trial, file, lines);
@@ -220,7 +257,10 @@ std::vector<std::string> changes_that_drop(const Trial &trial, const Entry &entr
   if (trial.ended() || at == 0)
     return lines;
   lines.push_back(without(trial, at));
-  if (const std::vector<std::string> words = literals(trial); words.size() == 1)
+  // A word of the phrase that stands too early is no slip of the one that is missing.
+  const std::vector<std::string_view> own = own_words_of_phrase(entry);
+  const bool early = std::find(own.begin(), own.end(), trial.words(at)) != own.end();
+  if (const std::vector<std::string> words = literals(trial); words.size() == 1 && !early)
     lines.push_back(trial.with(at, words.front()));
   if (trial.wants({ValueKind::language, ValueKind::colour, ValueKind::mode}))
     for (const std::string &words : samples(trial, entry, file))

@@ -58,7 +58,9 @@ constexpr std::array entries{
           .under = "edition",
           .phrase = "copies:count copy:copies|copy [, spare:count spare] [called called:name]",
           .fallback = "0 spare",
-          .meaning = "How many good copies are made, and how many spare; must be written.",
+          .meaning =
+              "How many good copies are made, and how many spare, to stand in for those that "
+              "spoil; must be written.",
           .example = "run 50 copies, 3 spare",
           .many = true},
     Entry{.word = "counts",
@@ -66,7 +68,8 @@ constexpr std::array entries{
           .phrase = "counts:numbers",
           .fallback = "1 to the copies of the run",
           .meaning = "The numbers of the good copies, one each, from and to; words print a copy's "
-                     "own as `[1](fact:copy)`. Of several runs the first has the lowest.",
+                     "own as `[1](fact:copy)`. Of several runs the first has the lowest; a later "
+                     "printing counts on.",
           .example = "counts 1-50"},
     Entry{
         .word = "paper",

@@ -28,7 +28,7 @@ constexpr std::array entries{
           .under = on_pages,
           .phrase = "in style:name",
           .meaning = "Who made what, page by page: set from the sources of what stands on the "
-                     "pages, in sentences.",
+                     "pages, in sentences; what is your `own` is left out.",
           .example = "credits in label",
           .many = true},
     Entry{.word = "colophon",

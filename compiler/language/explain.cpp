@@ -212,6 +212,22 @@ std::string in_columns(std::string_view text) {
   return out;
 }
 
+// Facts are no words of a line: they stand in running text.
+constexpr std::string_view about_facts =
+    "fact, in running text\n\n"
+    "  [WORDS](fact:NAME)\n\n"
+    "  A figure that the edition fills in wherever prose says it, so that it is always true: what "
+    "stands in brackets is put there by its own line under edition. Prose is what stands under "
+    "says, behind it, or in a file of words; words in quotes on their own line are printed as they "
+    "stand.\n\n"
+    "    title, subtitle, maker and series are words of the edition, dated its date\n"
+    "    number is the edition's in its series\n"
+    "    copies is how many this printing makes, of all runs together\n"
+    "    copy is the number of each copy itself, from counts\n"
+    "    price is what a copy is sold for, in each run its own\n"
+    "    pages is how many pages there are\n\n"
+    "  Copy [1](fact:copy) of [50](fact:copies), [$5](fact:price)\n";
+
 } // namespace
 
 std::vector<const Entry *> entries_saying(std::string_view word) {
@@ -223,6 +239,8 @@ std::vector<const Entry *> entries_saying(std::string_view word) {
 }
 
 std::string explanation(std::string_view word) {
+  if (word == "fact" || word == "facts")
+    return in_columns(about_facts);
   std::string text;
   for (const Entry *entry : entries_named(word))
     text += (text.empty() ? "" : "\n") + on_one_page(*entry);

@@ -33,6 +33,12 @@ struct Look {
             return failure.wanted[i].part;
     return nullptr;
   }
+  bool wanted_word(std::string_view word) const {
+    for (std::uint32_t i = 0; i < failure.count; ++i)
+      if (failure.wanted[i].part->part == PartKind::word && failure.wanted[i].part->words == word)
+        return true;
+    return false;
+  }
   const Part *wants_length() const {
     return wanted({ValueKind::length, ValueKind::size, ValueKind::across, ValueKind::down,
                    ValueKind::place, ValueKind::spot});
@@ -65,6 +71,12 @@ Slip spare_in_hundredths(const Look &look);
 Slip no_such_day(const Look &look);
 Slip month_in_words(const Look &look);
 Slip country_by_name(const Look &look);
+
+// slips_only.cpp: whose copies a line is for, said on the line itself instead of below it.
+Slip only_on_the_line(const Look &look);
+Slip only_of_several(const Look &look);
+Slip run_in_parts(const Look &look);
+Slip cover_without_paper(const Look &look);
 
 // slips_order.cpp: the order of parts, and commas between them.
 Slip parts_exchanged(const Look &look);

@@ -105,7 +105,7 @@ bool read_per(Cursor &cursor, Rate &rate) {
 bool read_rate(Cursor &cursor, bool copy_unsaid, Rate &rate) {
   if (!read_money(cursor, rate.price))
     return false;
-  if (copy_unsaid && !cursor.more()) {
+  if (copy_unsaid && (!cursor.more() || cursor.is(LexemeKind::comma))) {
     rate.per = Per::copy;
     return true;
   }

@@ -79,6 +79,7 @@ private:
   void leave_half_names(const Entry &entry, Statement &statement);
   void match_phrase(Statement &statement, std::uint32_t from, Trust trust);
   void tell_phrase(Statement &statement);
+  void read_below(std::string_view line, Statement &above);
   void tell_twice(const Entry &entry, std::uint32_t statement, std::uint32_t parent);
   void take_prose(Statement &statement, std::string_view indent);
   Context opened(const Statement &statement) const;

@@ -4,6 +4,7 @@
 #include "language/reader.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace bodkin::language {
 
@@ -16,9 +17,9 @@ std::uint32_t Reader::link(const Entry &entry, Frame &frame) {
   statement.end = Offset{lexemes_.back().end};
   statement.parent = frame.parent;
   if (frame.last != no_statement)
-    tree_.statements[frame.last].next = number;
+    statement.next = std::exchange(tree_.statements[frame.last].next, number);
   else if (frame.parent != no_statement)
-    tree_.statements[frame.parent].first_child = number;
+    statement.next = std::exchange(tree_.statements[frame.parent].first_child, number);
   else
     tree_.first = number;
   frame.last = number;
@@ -32,11 +33,11 @@ void Reader::statement(const Entry &entry, Frame &frame, std::uint32_t phrase_fr
   const std::uint32_t number = link(entry, frame);
   if (!entry.many && trust == Trust::written)
     tell_twice(entry, number, frame.parent);
-  Statement &statement = tree_.statements[number];
-  match_phrase(statement, phrase_from, trust);
+  match_phrase(tree_.statements[number], phrase_from, trust);
+  const Statement &statement = tree_.statements[number];
   frame.last_opens = opened(statement);
   if (entry.prose && entry.word == "says" && statement.capture_count == 0 && !statement.broken)
-    take_prose(statement, indent_);
+    take_prose(tree_.statements[number], indent_);
 }
 
 // `saddle stitch` for saddle-stitch: where a word too many follows a name, the name is in doubt,
@@ -80,9 +81,32 @@ void Reader::match_phrase(Statement &statement, std::uint32_t from, Trust trust)
 // What is handed out to be typed is what later rooms work with.
 void Reader::tell_phrase(Statement &statement) {
   Problem problem = phrase_slip(typed(), *statement.entry, failure_);
-  if (problem.type.size() == 1 && can_be_read(problem.type.front().line, *statement.entry))
-    read_as_meant(typed(), problem.type.front().line, tree_, statement);
+  if (problem.type.size() == 1) {
+    const std::string &line = problem.type.front().line;
+    const std::size_t end = std::min(line.find('\n'), line.size());
+    if (can_be_read(line.substr(0, end), *statement.entry))
+      read_as_meant(typed(), line.substr(0, end), tree_, statement);
+    if (statement.meant && end < line.size())
+      read_below(std::string_view(line).substr(end), statement);
+  }
   tell(std::move(problem));
+}
+
+// The line that is handed out to stand below a statement is one of the tree as well: `only`.
+void Reader::read_below(std::string_view line, Statement &above) {
+  const std::string_view own = line.substr(line.find_first_not_of("\n "));
+  const Entry *entry = grammar_.find(own.substr(0, own.find(' ')), opened(above));
+  if (!entry)
+    return;
+  Statement below;
+  below.entry = entry;
+  below.parent = static_cast<std::uint32_t>(&above - tree_.statements.data());
+  below.begin = below.keyword_end = above.begin;
+  below.end = above.end;
+  below.broken = true;
+  read_as_meant(typed(), std::string(own), tree_, below);
+  above.first_child = static_cast<std::uint32_t>(tree_.statements.size());
+  tree_.statements.push_back(below);
 }
 
 void Reader::tell_twice(const Entry &entry, std::uint32_t statement, std::uint32_t parent) {

@@ -178,7 +178,7 @@ void type_own_line(Problem &problem, const Typed &line, const Entry &entry) {
       line.lexemes[1].kind == LexemeKind::colon)
     return;
   const std::string typed = problem.type.empty() ? own : problem.type.front().line;
-  if (typed.empty() || can_be_read(typed, entry))
+  if (typed.empty() || typed.find('\n') != typed.npos || can_be_read(typed, entry))
     return;
   if (const std::optional<std::string> meant = mended(typed, entry, line.text)) {
     problem.type = {{*meant, {}}};

@@ -1,9 +1,11 @@
 #include "language/look.hpp"
 #include "language/mended.hpp"
+#include "language/order.hpp"
 #include "measure/limits.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <utility>
 
 namespace bodkin::language {
 
@@ -29,14 +31,47 @@ Problem instead(Problem problem, const Look &look, std::size_t i, std::size_t j,
 
 namespace {
 
+// A name in small letters and its last lexeme: `De Luxe` is de-luxe where the line cannot be read
+// with de alone.
+std::pair<std::string, std::size_t> name_meant(const Look &look) {
+  const std::string first = small_letters(look.line.words(look.at));
+  std::string name = first;
+  for (std::size_t last = look.at;; ++last) {
+    const std::uint32_t begin = look.line.lexemes[look.at].begin;
+    if (can_be_read(look.line.with(begin, look.line.lexemes[last].end, name), look.entry))
+      return {name, last};
+    if (last == look.at + 3 || last + 1 >= look.line.lexemes.size() ||
+        look.line.lexemes[last + 1].kind != LexemeKind::word)
+      return {first, look.at};
+    name += "-" + small_letters(look.line.words(last + 1));
+  }
+}
+
 Slip written_small(const Look &look) {
   if (!look.wants(Piece::capitals))
     return {};
-  const std::string small = small_letters(look.line.words(look.at));
-  return instead(slip(look, "unknown-kind", fmt::format("names are written small: {}", small),
+  const auto [name, last] = name_meant(look);
+  return instead(slip(look, "unknown-kind", fmt::format("names are written small: {}", name),
                       "words and names have no capitals, so that there is one way to write each; a "
                       "title in quotes may have them"),
-                 look, look.at, look.at, small);
+                 look, look.at, last, name);
+}
+
+// How far a text without quotes goes: up to a comma, a number or a word of the phrase, but no
+// further than the rest of the line needs.
+std::size_t last_of_text(const Look &look) {
+  const std::vector<std::string_view> own = own_words_of_phrase(look.entry);
+  const auto &lexemes = look.line.lexemes;
+  std::size_t touching = look.at;
+  while (touching + 1 < lexemes.size() && look.line.touches(touching))
+    ++touching;
+  std::size_t last = touching;
+  for (std::size_t next = touching + 1;
+       next < lexemes.size() && lexemes[next].kind == LexemeKind::word &&
+       std::find(own.begin(), own.end(), look.line.words(next)) == own.end();
+       ++next)
+    last = next;
+  return last;
 }
 
 Slip text_without_quotes(const Look &look) {
@@ -49,9 +84,7 @@ Slip text_without_quotes(const Look &look) {
     return {};
   // Where the text is all that the phrase holds, the rest of the line is meant.
   const bool all = look.entry.phrase.find(' ') == std::string_view::npos;
-  std::size_t last = look.at;
-  while (last + 1 < look.line.lexemes.size() && (all || look.line.touches(last)))
-    ++last;
+  const std::size_t last = all ? look.line.lexemes.size() - 1 : last_of_text(look);
   const std::uint32_t begin = look.line.lexemes[look.at].begin;
   std::string_view words = look.line.text.substr(begin, look.line.lexemes[last].end - begin);
   if (words.find('"') + 1 == words.size())
@@ -84,7 +117,7 @@ Slip name_in_quotes(const Look &look) {
     return {};
   std::string name;
   for (const char c : small_letters(look.line.words(look.at)))
-    if ((c >= 'a' && c <= 'z') || (is_digit(c) && !name.empty()))
+    if ((c >= 'a' && c <= 'z') || (!name.empty() && (is_digit(c) || c == '-')))
       name += c;
     else if (c == ' ' && !name.empty() && name.back() != '-')
       name += '-';
@@ -94,6 +127,23 @@ Slip name_in_quotes(const Look &look) {
                       "names are small letters, digits and hyphens; a title in quotes may follow "
                       "the name where a thing is made"),
                  look, look.at, look.at, name);
+}
+
+// `rights CC-BY-NC-4.0`
+Slip licence_as_right(const Look &look) {
+  if (look.entry.word != "rights" || look.at != 1)
+    return {};
+  const std::uint32_t begin = look.line.lexemes[1].begin;
+  std::string_view words = look.line.text.substr(begin, look.line.lexemes.back().end - begin);
+  if (words.size() > 1 && words.starts_with('"') && words.ends_with('"'))
+    words = words.substr(1, words.size() - 2);
+  const std::string small = small_letters(words);
+  if ((!small.starts_with("cc") && !small.starts_with("by-") && small != "mit") ||
+      words.find('"') != words.npos)
+    return {};
+  return instead(slip(look, "unknown-kind", "a licence stands in quotes behind the word licence",
+                      "by what right a thing is used is told first, and then by which licence"),
+                 look, 1, look.line.lexemes.size() - 1, fmt::format("licence \"{}\"", words));
 }
 
 // `page 1in colour`: a space is missing, and the page became a length.
@@ -138,10 +188,13 @@ std::optional<Problem> value_slip(const Typed &line, const Entry &entry, const F
   if (failure.at >= line.lexemes.size())
     return {};
   for (Slip (*find)(const Look &) :
-       {too_big,      decimal_comma,       page_as_length, pages_to,        missing_hash,
-        odd_colour,   sides_touch,         length_unit,    grams,           spare_in_hundredths,
-        other_unit,   no_such_day,         month_in_words, country_by_name, written_small,
-        text_by_name, text_without_quotes, name_in_quotes, parts_exchanged, needless_comma})
+       {only_on_the_line,    licence_as_right, only_of_several, too_big,
+        decimal_comma,       page_as_length,   pages_to,        missing_hash,
+        odd_colour,          sides_touch,      length_unit,     grams,
+        spare_in_hundredths, other_unit,       no_such_day,     month_in_words,
+        country_by_name,     written_small,    text_by_name,    text_without_quotes,
+        name_in_quotes,      parts_exchanged,  needless_comma,  run_in_parts,
+        cover_without_paper})
     if (Slip found = find(look))
       return found;
   return {};

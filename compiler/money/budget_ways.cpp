@@ -210,12 +210,24 @@ std::vector<Step> steps_of(const Trying &trying, const Tried &way) {
   return steps;
 }
 
+// Whether more copies are sold and given away than so many.
+bool is_promised(const Edition &edition, std::int64_t copies) {
+  std::int64_t all = 0, of_first = 0;
+  for (const Sale &sale : edition.sales) {
+    all += sale.copies;
+    of_first += sale.only && **sale.only == 0 ? sale.copies : 0;
+  }
+  for (const Gift &gift : edition.gifts)
+    all += gift.copies;
+  return all > copies || of_first > in_first_run(edition, copies);
+}
+
 std::optional<OtherRun> other_run(const Trying &trying, const std::vector<Saving> &made) {
   const Edition changed = applied(trying.light, made, trying.sources);
   const Bill priced = trying.bill_of(changed, made);
   const Way own = own_way(changed, priced);
   const auto copies = run_within(own, trying.estimate.copies, *trying.estimate.budget);
-  if (!copies || in_first_run(trying.edition, *copies) == 0)
+  if (!copies || in_first_run(trying.edition, *copies) == 0 || is_promised(trying.edition, *copies))
     return std::nullopt;
   return OtherRun{made, *copies, own.at(*copies).at(*copies)};
 }

@@ -115,18 +115,19 @@ bool priced(const Edition &edition, const Sale &sale) {
 }
 
 // Of one run's copies alone.
-Problem more_than_the_run(const Sale &sale, std::int64_t sold, const NamedRun &run) {
+Problem more_than_the_run(const Sale &sale, std::int64_t sold, const NamedRun &run,
+                          const Sources &sources) {
   return {.check = "more-than-made",
           .range = sale.range,
           .message =
               fmt::format("{} copies {} are sold, and {} are made", sold, run.name, run.run.copies),
           .why = "a copy goes to one reader; spares are those that go wrong",
-          .type = {{fmt::format("run        {} copies called {}", sold, run.name),
+          .type = {{line_with_first_number(sources, run.range, sold),
                     "or fewer in one of these lines"}},
           .related = {{run.range, "what is made"}}};
 }
 
-void judge_runs(Problems &problems, const Edition &edition) {
+void judge_runs(Problems &problems, const Edition &edition, const Sources &sources) {
   for (std::uint32_t run = 0; run < edition.runs.size(); ++run) {
     std::int64_t sold = 0;
     const Sale *last = nullptr;
@@ -136,7 +137,7 @@ void judge_runs(Problems &problems, const Edition &edition) {
         last = &sale;
       }
     if (last && sold > edition.runs[run].run.copies)
-      problems.push_back(more_than_the_run(*last, sold, edition.runs[run]));
+      problems.push_back(more_than_the_run(*last, sold, edition.runs[run], sources));
   }
 }
 
@@ -151,7 +152,7 @@ void judge_sales(Problems &problems, const Edition &edition, const Estimate &est
     return;
   if (estimate.sales->left < 0)
     problems.push_back(more_than_made(edition, estimate, sources));
-  judge_runs(problems, edition);
+  judge_runs(problems, edition, sources);
   for (const Sale &sale : edition.sales)
     if (!priced(edition, sale))
       problems.push_back(no_sale_price(estimate, sale));

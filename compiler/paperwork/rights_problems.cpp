@@ -27,7 +27,9 @@ Problem rights_unknown(const UsedSource &used, const Edition &edition) {
           .why = "whoever holds the rights in it may forbid a copy and ask for what it earns; what "
                  "is sold is looked at first",
           .type = {{"rights     permission", "once somebody who may has allowed it"},
-                   {"rights     own", "if it is yours"}},
+                   {"rights     own", "if it is yours"},
+                   {"rights     public-domain", "if its term has ended: a `law` under edition "
+                                                "reckons it from the source's years"}},
           .related = {{sold_at(edition), "the price"}}};
 }
 

@@ -3,7 +3,9 @@
 #include "page/outline.hpp"
 #include "preflight/about.hpp"
 #include "preflight/copy.hpp"
+#include "preflight/edge_problems.hpp"
 #include "preflight/families.hpp"
+#include "preflight/inward.hpp"
 #include "sheet/numbered.hpp"
 
 #include <algorithm>
@@ -115,6 +117,44 @@ Problem stage_never_comes(const Known<When> &when) {
   return problem;
 }
 
+Extent place_of(const Item &item) {
+  const Polygon corners = polygon_of(item.place, item.to_page);
+  Extent place{corners[0].x, corners[0].y, corners[0].x, corners[0].y};
+  for (const Point &p : corners)
+    place = {std::min(place.left, p.x), std::min(place.top, p.y), std::max(place.right, p.x),
+             std::max(place.foot, p.y)};
+  return place;
+}
+
+// A name written across two pages or a number half on the table was meant on the page.
+bool stays_on_paper(const Item &item) {
+  const HandKind kind = std::get<SetHand>(item.what).kind;
+  return kind == HandKind::signature || kind == HandKind::number || kind == HandKind::sticker;
+}
+
+// How far a thing passes its page, where that is more than a stamp or a spray may: with its middle
+// past the edge, or at all.
+std::optional<Past> hangs_over(const Inspection &inspection, int page, const Item &item) {
+  const Size size = inspection.imposition.size_of(page);
+  const Extent place = place_of(item);
+  const double x = (place.left + place.right) / 2, y = (place.top + place.foot) / 2;
+  const bool middle_is_off =
+      x < 0 || y < 0 || x > size.width.in_points() || y > size.height.in_points();
+  const Past over = past(place, {{}, {}, size.width, size.height});
+  if (item.crosses_fold || place_is_broken(inspection, item) ||
+      !(middle_is_off || (stays_on_paper(item) && any(over))))
+    return std::nullopt;
+  return over;
+}
+
+Matter passing(int page, const Item &item, const Past &over) {
+  Matter matter;
+  matter.item = &item;
+  matter.reach = matter.place_reach = over;
+  matter.faults.push_back({page, EdgeTrouble::off_the_page, over});
+  return matter;
+}
+
 // A stamp may well run over the edge; one that lies past it altogether was meant elsewhere.
 bool lies_off(const Inspection &inspection, int page, const Item &item) {
   const Size size = inspection.imposition.size_of(page);
@@ -137,7 +177,10 @@ Problem hand_off_the_page(const Inspection &inspection, int page, const Item &it
                                 pages_in_words(inspection, {page}));
   problem.why = fmt::format("the page is {} x {}, counted from its top left corner",
                             rounded(size.width, ruler), rounded(size.height, ruler));
-  problem.type = {{{}, "move it onto the page"}};
+  const Past over = past(place_of(item), {{}, {}, size.width, size.height});
+  type_inward(inspection, passing(page, item, over), problem);
+  if (problem.type.empty())
+    problem.type = {{{}, "move it onto the page"}};
   return problem;
 }
 
@@ -151,6 +194,8 @@ void check_hands(const Inspection &inspection, Problems &problems) {
         continue;
       if (lies_off(inspection, page, item))
         problems.push_back(hand_off_the_page(inspection, page, item));
+      else if (const auto over = hangs_over(inspection, page, item))
+        problems.push_back(off_the_page(inspection, passing(page, item, *over)));
       const Element &element = inspection.edition[item.element];
       const auto &counts = std::get<Hand>(element.what).counts;
       const std::int64_t copies = copies_with(inspection, element);

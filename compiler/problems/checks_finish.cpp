@@ -6,7 +6,8 @@ namespace {
 constexpr Check table[] = {
     {"counts-differ", Kind::error, "There are not as many numbers as copies",
      "A numbered edition gives each good copy a number of its own and tells how many there are. "
-     "Spares stand in for spoilt sheets and get none.",
+     "Spares stand in for spoilt sheets and get none. Words that say \"copy 21 of 20\" are warned "
+     "of: fact:copies is what this printing makes, and numbers may begin further on.",
      "Let the numbers run over as many as the copies of the run, or leave the line out: they then "
      "go from 1 to the last copy.",
      "edition \"Bus Notes\"\n"

@@ -107,8 +107,10 @@ constexpr Check table[] = {
      "  continues  17\n"},
     {"unknown-fact", Kind::error, "There is no such fact to fill in",
      "A link to a fact is filled in by the compiler, so that \"40 copies\" in the colophon is "
-     "always true. The facts are title, subtitle, number, dated, maker, series, copies, price "
-     "and pages. Only facts that the edition has written down can be filled in.",
+     "always true. The facts are title, subtitle, number, dated, maker, series, copies, price, "
+     "pages and copy, a copy's own number. Only facts that the edition has written down can be "
+     "filled in, and only where they are links of running text; bare or in quotes they are printed "
+     "as they stand.",
      "Use one of these, or write the fact under edition.",
      "says\n"
      "  [40](fact:copies) copies were made.\n"},

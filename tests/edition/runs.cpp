@@ -148,6 +148,12 @@ TEST_CASE("a text that has another box in one run runs on otherwise in all its b
 TEST_CASE("two lines for one run, and a run that none is left for, are told") {
   CHECK(tests::read(two_runs("paper fine\n", pages)).problem("same-fact-twice")->message ==
         "paper is already written on line 5");
+  const Read twice = tests::read(two_runs("price $3 a copy\nprice $9 a copy\n", pages));
+  REQUIRE(twice.problem("same-fact-twice"));
+  const std::string line = twice.problem("same-fact-twice")->type[0].line;
+  CHECK(line == "price $9 a copy\n  only       fine");
+  CHECK(tests::read(two_runs("price $3 a copy\nprice $9 a copy\n  only fine\n", pages))
+            .problem("same-fact-twice") == nullptr);
   std::string none = two_runs("", pages);
   none.replace(none.find("  paper plain\n"), 14, "  paper plain\n    only plain\n");
   const Read read = tests::read(none);

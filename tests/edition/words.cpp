@@ -1,4 +1,7 @@
+#include "edition/prose_facts.hpp"
 #include "edition/reading.hpp"
+#include "language/vocabulary.hpp"
+#include "problems/render.hpp"
 
 #include <doctest/doctest.h>
 #include <fmt/format.h>
@@ -83,4 +86,49 @@ TEST_CASE("words of a text know the text, its columns and where it goes on") {
   CHECK(words.columns == 2);
   CHECK(words.gap == Length::inches(1, 4));
   CHECK(**words.continues == 4);
+}
+
+TEST_CASE("explain tells every fact, and none that is not") {
+  const std::string page = language::explanation("fact");
+  for (const std::string_view name : {"title", "subtitle", "maker", "series", "dated", "number",
+                                      "copies", "copy", "price", "pages"}) {
+    CHECK(is_fact(name));
+    CHECK(page.find(name) != std::string::npos);
+  }
+  const Read wrong = read_words("  words in s\n    says\n      [x](fact:umbrella)\n");
+  CHECK(wrong.problems[0].why ==
+        "facts in prose are title, subtitle, number, dated, maker, series, "
+        "copies, price, pages and copy");
+}
+
+TEST_CASE("a fact that stands bare, and one in quotes, would be printed as they stand") {
+  const Read bare = read_words("  words in s\n    says\n      Copy fact:copy of 20.\n");
+  REQUIRE(bare.problems.size() == 1);
+  CHECK(as_text(bare.problems[0], *bare.sources, false) ==
+        "almanac.bodkin:24:12: warning: fact:copy is printed as it stands here [unknown-fact]\n"
+        "  Copy fact:copy of 20.\n"
+        "       ~~~~~~~~~\n"
+        "  why   a fact is a link: in brackets what stands there till it is filled in, behind them "
+        "the fact\n"
+        "  type  [1](fact:copy)\n");
+  const Read quoted = read_words("  words \"Copy [1](fact:copy)\" in s\n");
+  CHECK(quoted.found() == "warning almanac.bodkin:22:9 unknown-fact\n");
+  CHECK(quoted.problems[0].type[0].line == "words in s\n  says \"Copy [1](fact:copy)\"");
+  CHECK(read_words("  words in s\n    says \"Copy [1](fact:copy)\"\n").found() == "");
+  CHECK(read_words("  words in s\n    says\n      Copy [1](fact:copy), `fact:copy`.\n").found() ==
+        "");
+  CHECK(read_words("  words in s\n    says\n      In fact: copy this.\n").found() == "");
+}
+
+TEST_CASE("numbers beyond the copies are not said to be of so many") {
+  const auto found = [](std::string_view counts, std::string_view words) {
+    return read_words(fmt::format("  words in s\n    says\n      {}\n", words), counts);
+  };
+  const Read beyond = found("counts 21-30", "Copy [1](fact:copy) of [10](fact:copies)");
+  REQUIRE(beyond.problem("counts-differ"));
+  CHECK(beyond.problem("counts-differ")->message == "these words count up to copy 30 of 10");
+  CHECK(beyond.problem("counts-differ")->type[0].line == "Copy [1](fact:copy)");
+  CHECK(found("counts 21-30", "Copy [1](fact:copy)").found() == "");
+  CHECK(found("counts 1-10", "Copy [1](fact:copy) of [10](fact:copies)").found() == "");
+  CHECK(found("counts 21-30", "[10](fact:copies) copies were made.").found() == "");
 }

@@ -160,8 +160,7 @@ TEST_CASE("a line that stops short") {
         "  run 50\n"
         "  ~~~~~~\n"
         "  why   a guess would be printed; run stands for how many good copies are made, and how "
-        "many "
-        "spare;\n        must be written\n"
+        "many spare,\n        to stand in for those that spoil; must be written\n"
         "  type  run 50 copies\n");
 }
 

@@ -154,6 +154,17 @@ TEST_CASE("a shorter run is offered for a budget of the run") {
 )");
 }
 
+TEST_CASE("a shorter run is not offered below what is sold and given away") {
+  const auto told = [](std::string_view promised) {
+    return priced(eight_pages(fmt::format("budget $1 a run\nprice $2 a copy\n{}", promised),
+                              page("page 1") + page("page 8")))
+        .over_budget_text();
+  };
+  CHECK(told("sells 5 copies \"here\"\ngives 2 copies").find("type  run 7 copies") !=
+        std::string::npos);
+  CHECK(told("sells 6 copies \"here\"\ngives 2 copies").find("type  run") == std::string::npos);
+}
+
 TEST_CASE("where nothing brings it under, the budget itself is the line to change") {
   CHECK(priced(eight_pages("budget $0.139 a copy", page("page 1") + page("page 8")))
             .over_budget_text() ==

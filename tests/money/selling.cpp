@@ -70,6 +70,21 @@ TEST_CASE("more copies spoken for than are made is an error") {
             .empty());
 }
 
+TEST_CASE("a run too small for what is sold of it keeps its spares in the line to type") {
+  std::string text = small_zine("  price $2 a copy\n  sells 60 copies \"at the table\"\n"
+                                "    only plain\n",
+                                "");
+  const std::size_t run = text.find("  run ");
+  text.replace(run, text.find('\n', run) - run,
+               "  run 45 copies, 3 spare called plain\n  run 25 copies called gold");
+  const Priced of = priced(text);
+  const Problems told =
+      price_problems(of.edition(), of.laid.imposition, of.laid.sides, of.estimate, of.sources());
+  REQUIRE(told.size() == 1);
+  CHECK(told[0].message == "60 copies plain are sold, and 45 are made");
+  CHECK(told[0].type[0].line == "run 60 copies, 3 spare called plain");
+}
+
 TEST_CASE("a way of selling without a price, and one that loses money, are told") {
   CHECK(problems("  sells 5 copies \"at the table\"\n") ==
         "no-sale-price: what is a copy sold for at the table?\n");

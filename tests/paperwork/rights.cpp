@@ -4,7 +4,9 @@
 
 #include "edition/reading.hpp"
 
+#include <algorithm>
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 #include <string>
 
 using namespace bodkin;
@@ -173,4 +175,34 @@ TEST_CASE("whoever lends a work is paid once or for each copy") {
   CHECK(said("", "  rights own\n  costs $5 once\n").empty());
   CHECK(said("", "  rights own\n  costs $5 an hour\n") ==
         "error almanac.bodkin:22:9 priced-by-what\n");
+}
+
+TEST_CASE("a licence by half of its name is named whole, and typing what is told loses no duty") {
+  const auto told = [](std::string_view name, std::string_view more = "") {
+    return read("borrow \"licences/open\"\n" +
+                small_edition("price $1 a copy", fmt::format("source card\n  rights licence {}\n{}"
+                                                             "page 1\n",
+                                                             name, more)));
+  };
+  for (const std::string_view name :
+       {"\"by-nc\"", "\"CC BY-NC\"", "\"CC-BY-NC-3.0\"", "\"Attribution-NonCommercial\"",
+        "\"Creative Commons Attribution NonCommercial 4.0 International\""}) {
+    CAPTURE(name);
+    const Read r = told(name);
+    const Problem *problem = r.problem("unknown-licence");
+    REQUIRE(problem);
+    CHECK(problem->type.front().line == "rights licence \"CC-BY-NC-4.0\"");
+  }
+  const Read r = told("\"Museum terms\"");
+  const Problem *problem = r.problem("unknown-licence");
+  REQUIRE(problem);
+  const Read typed = told("\"Museum terms\"", problem->type.back().line + "\n");
+  CHECK(typed.problem("unknown-licence") == nullptr);
+  const auto &all = typed.edition().licences;
+  const auto found = std::find_if(all.begin(), all.end(),
+                                  [](const Licence &one) { return one.title == "Museum terms"; });
+  REQUIRE(found != all.end());
+  const Licence &licence = *found;
+  CHECK((licence.asks_credit && licence.asks_changes_said && licence.asks_same_licence));
+  CHECK((licence.forbids_sale && licence.forbids_changes));
 }
