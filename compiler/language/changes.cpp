@@ -28,6 +28,21 @@ constexpr std::array<Usual, 31> usual{
      {"one", "1"},         {"two", "2"},       {"three", "3"},
      {"four", "4"}}};
 
+// `$9.50 a ream`, which is 500 sheets, and `per pack of 250 sheets`.
+void packs(const Trial &trial, Lines &lines) {
+  const std::size_t at = trial.failure.at, size = trial.lexemes.size();
+  if (at < 2 || !trial.wants({ValueKind::rate}))
+    return;
+  const std::string before = trial.line.substr(0, trial.lexemes[at - 1].begin);
+  if (trial.words(at) == "ream")
+    lines.push_back(before + "per 500 sheets" + trial.line.substr(trial.lexemes[at].end));
+  if (at + 2 >= size || trial.words(at + 1) != "of" || trial.words(at) == "ream")
+    return;
+  const std::size_t last = at + 3 < size && trial.words(at + 3) == "sheets" ? at + 3 : at + 2;
+  lines.push_back(fmt::format("{}per {} sheets{}", before, trial.words(at + 2),
+                              trial.line.substr(trial.lexemes[last].end)));
+}
+
 // A word of everyday speech for one of ours, here or just before.
 void everyday(const Trial &trial, Lines &lines) {
   const std::size_t at = trial.failure.at;
@@ -234,6 +249,7 @@ std::vector<std::string> changes_that_keep(const Trial &trial, const Entry &entr
     if (const auto near = nearest(small, std::vector<std::string_view>(words.begin(), words.end())))
       lines.push_back(trial.with(trial.failure.at, *near));
     led(trial, words, file, lines);
+    packs(trial, lines);
     everyday(trial, lines);
     change_measures(trial, file, lines);
     change_money(trial, file, lines);

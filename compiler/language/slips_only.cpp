@@ -18,9 +18,9 @@ bool is_one_of(const std::array<std::string_view, n> &words, std::string_view wo
   return std::find(words.begin(), words.end(), word) != words.end();
 }
 
-// Whose copies a line speaks of, from lexeme `from` to its end.
+// Whose copies a line speaks of, and the lexemes [from, end) that say it.
 struct Whose {
-  std::size_t from = 0;
+  std::size_t from = 0, end = 0;
   std::vector<std::string> names;
 };
 
@@ -46,10 +46,10 @@ void join_to_name(std::string &name, std::string_view word) {
       name += '-';
 }
 
-// The names from lexeme `at` on, parted by commas, `or` and `and`.
-std::vector<std::string> names_from(const Typed &line, std::size_t at) {
+// The names of lexemes [at, end), parted by commas, `or` and `and`.
+std::vector<std::string> names_from(const Typed &line, std::size_t at, std::size_t end) {
   std::vector<std::string> names(1);
-  for (; at < line.lexemes.size(); ++at) {
+  for (; at < end; ++at) {
     const std::string word = small_letters(line.words(at));
     if (line.lexemes[at].kind == LexemeKind::comma || word == "or" || word == "and") {
       names.emplace_back();
@@ -86,19 +86,35 @@ std::size_t before_little_words(const Typed &line, std::size_t from) {
   return from;
 }
 
-// `… only de-luxe`, or the name of a run behind words that are whole without it.
-std::optional<Whose> whose(const Typed &line) {
+// A paper or a machine may have the name of a run, and is meant then.
+bool is_a_run_alone(std::string_view file, std::string_view name) {
+  return is_a_run(file, name) && file.find(fmt::format("\nstock {}", name)) == file.npos &&
+         file.find(fmt::format("\nmachine {}", name)) == file.npos;
+}
+
+// The name of a run at lexeme `at`, with an `only` behind it.
+std::optional<Whose> named_at(const Typed &line, std::size_t at) {
+  std::size_t end = at + 1;
+  std::vector<std::string> names = names_from(line, at, end);
+  if (names.size() != 1 || !is_a_run_alone(line.text, names.front()))
+    return {};
+  while (end < line.lexemes.size() &&
+         (is_one_of(after_a_name, line.words(end)) || small_letters(line.words(end)) == "only"))
+    ++end;
+  return Whose{before_little_words(line, at), end, std::move(names)};
+}
+
+// `… only de-luxe`, or the name of a run among words that are whole without it.
+std::vector<Whose> whose(const Typed &line) {
+  std::vector<Whose> all;
   const std::size_t size = line.lexemes.size(), first = size - std::min(size - 1, most_words);
   for (std::size_t i = first; i + 1 < size; ++i)
     if (small_letters(line.words(i)) == "only")
-      return Whose{before_little_words(line, i), names_from(line, i + 1)};
-  for (std::size_t i = size - 1; i >= first; --i) {
-    const std::vector<std::string> names = names_from(line, i);
-    const bool only_last = small_letters(line.words(line.lexemes.size() - 1)) == "only";
-    if (names.size() == 1 && !only_last && is_a_run(line.text, names.front()))
-      return Whose{before_little_words(line, i), names};
-  }
-  return {};
+      all.push_back({before_little_words(line, i), size, names_from(line, i + 1, size)});
+  for (std::size_t i = size - 1; i >= first; --i)
+    if (auto named = named_at(line, i))
+      all.push_back(*std::move(named));
+  return all;
 }
 
 // Whether `only` may stand below it; a `fold` of a folding is another than the step of finish.
@@ -122,11 +138,12 @@ Problem below_it(const Look &look, const Whose &whose, const std::string &own) {
       fmt::format("{} tells one fact; the line below it, further in, says that "
                   "it holds for the copies of one run alone",
                   look.entry.word));
-  problem.range = {look.line.file, look.line.range(whose.from).begin, look.line.whole().end};
+  problem.range = {look.line.file, look.line.range(whose.from).begin,
+                   look.line.range(whose.end - 1).end};
   for (const std::string &name : whose.names)
     problem.type.push_back({fmt::format("{}\n  only {}", own, name),
                             whose.names.size() == 1 ? "both lines" : "a line for each run"});
-  if (whose.names.size() == 1)
+  if (whose.names.size() == 1 && whose.end == look.line.lexemes.size())
     problem.edits.push_back(
         {{look.line.file, look.line.range(whose.from - 1).end, look.line.whole().end},
          fmt::format("\n{}only {}", indent_of(look.line), whose.names.front())});
@@ -138,7 +155,8 @@ Problem holds_for_all(const Look &look, const Whose &whose, const std::string &o
                          fmt::format("{} speaks of the copies of all runs", look.entry.word),
                          "`only` stands below what can differ from run to run: paper, cover, "
                          "printing, price, sells, paid, things on a page and steps of finish");
-  problem.range = {look.line.file, look.line.range(whose.from).begin, look.line.whole().end};
+  problem.range = {look.line.file, look.line.range(whose.from).begin,
+                   look.line.range(whose.end - 1).end};
   problem.type.push_back({own, "for the copies of all runs"});
   return problem;
 }
@@ -147,16 +165,13 @@ Problem holds_for_all(const Look &look, const Whose &whose, const std::string &o
 
 // `price $9 a copy only de-luxe`
 Slip only_on_the_line(const Look &look) {
-  const std::optional<Whose> found = whose(look.line);
-  if (!found || found->names.empty())
-    return {};
-  const std::uint32_t end = look.line.lexemes[found->from - 1].end;
-  const std::string own = look.line.with(end, look.line.lexemes.back().end, "");
-  if (!can_be_read(own, look.entry))
-    return {};
-  if (takes_only(look.entry))
-    return below_it(look, *found, own);
-  return holds_for_all(look, *found, own);
+  for (const Whose &one : whose(look.line)) {
+    const std::string own =
+        look.line.with(look.line.lexemes[one.from - 1].end, look.line.lexemes[one.end - 1].end, "");
+    if (!one.names.empty() && can_be_read(own, look.entry))
+      return takes_only(look.entry) ? below_it(look, one, own) : holds_for_all(look, one, own);
+  }
+  return {};
 }
 
 namespace {
@@ -235,7 +250,7 @@ Slip cover_without_paper(const Look &look) {
 Slip only_of_several(const Look &look) {
   if (look.entry.word != "only" || look.line.lexemes.size() > 2 * most_words)
     return {};
-  const std::vector<std::string> names = names_from(look.line, 1);
+  const std::vector<std::string> names = names_from(look.line, 1, look.line.lexemes.size());
   if (names.size() < 2)
     return {};
   Problem problem = slip(look, "unknown-kind", "only speaks of one run",

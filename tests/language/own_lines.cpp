@@ -132,6 +132,14 @@ TEST_CASE("each slip is answered with the maker's own line, which then says noth
            Slip{"source", "rights \"CC BY 4.0\"",
                 "a licence stands in quotes behind the word licence",
                 "rights licence \"CC BY 4.0\""},
+           Slip{"stock", "costs $9.50 a ream",
+                "side, sheet, copy, plate, pass, run or hour is wanted here, not ream",
+                "costs $9.50 per 500 sheets"},
+           Slip{"stock", "costs $9.50 per pack of 250",
+                "how many sheets or sides is wanted here, not pack", "costs $9.50 per 250 sheets"},
+           Slip{"stock", "costs $9.50 a pack of 250 sheets",
+                "side, sheet, copy, plate, pass, run or hour is wanted here, not pack",
+                "costs $9.50 per 250 sheets"},
            Slip{"file", "source \"old-cut\"", "a name stands without quotes", "source old-cut"},
            Slip{"insert", "up max", "most or a whole number is wanted here, not max", "up most"},
        }) {
@@ -190,6 +198,21 @@ TEST_CASE("the name of a run behind a fact is whose it is, with only or without"
         "        one run alone\n"
         "  type  price $9 a copy\n"
         "          only de-luxe      (both lines)\n");
+}
+
+TEST_CASE("a run's name anywhere on a line is never dropped in silence") {
+  for (const char *line : {"price $9 a copy de-luxe only", "price de-luxe $9 a copy",
+                           "price $9 a copy, only De Luxe", "price $9 a copy (de-luxe)"}) {
+    CAPTURE(line);
+    const std::string text = std::string("edition \"Bus\"\n  run 5 copies called plain\n"
+                                         "  run 2 copies called de-luxe\n  ") +
+                             line + "\n";
+    const Reading reading(text);
+    REQUIRE(reading.problems.size() == 1);
+    REQUIRE(reading.problems[0].type.size() == 1);
+    CHECK(reading.problems[0].type[0].line == "price $9 a copy\n  only de-luxe");
+    CHECK(Reading(typed_as_told(reading, text)).told() == "");
+  }
 }
 
 TEST_CASE("what is the same for all runs takes no only, and says so") {
