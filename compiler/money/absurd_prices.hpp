@@ -3,8 +3,8 @@
 #pragma once
 
 #include "edition/edition.hpp"
-#include "problems/problem.hpp"
 #include "money/charged.hpp"
+#include "problems/problem.hpp"
 
 namespace bodkin {
 

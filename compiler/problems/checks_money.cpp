@@ -48,9 +48,8 @@ constexpr Check table[] = {
      "bid long-road\n"
      "  copies     25 at $2.10 a copy\n"},
     {"unknown-currency", Kind::warning, "No money has this code",
-     "Money is named by the three letters of ISO 4217, and each sum of the estimate, the ticket "
-     "and "
-     "the price cards is shown with them.",
+     "Money is named by the three letters of its code in ISO 4217. Each sum of the estimate, the "
+     "ticket and the price cards is shown with them.",
      "Write the code of your money; your bank does.",
      "edition \"Bus Notes\"\n"
      "  currency   EUR\n"},
