@@ -166,7 +166,7 @@ bool tell_cutting_apart(GuideWriter &writer, const CopyPart &part) {
   const std::vector<PieceCut> cuts = sheet.up > 1 ? in_order(sheet) : std::vector<PieceCut>{};
   if (cuts.empty())
     return false;
-  writer.care(std::string(blade_caution));
+  writer.care(std::string(flat_cut_caution));
   writer.say(fmt::format("Cut {} out of each sheet of {} {}, its front up.", sheet.up,
                          part.imposition.sheets.size() == 1 ? "pile" : "piles", piles_of(part)));
   const bool one = cuts.size() == 1;

@@ -177,14 +177,16 @@ std::string mask_words(GuideWriter &writer, const Element &element) {
   const auto *hand = std::get_if<Hand>(&element.what);
   if (hand == nullptr)
     return "";
-  if (hand->kind == HandKind::stamp)
+  if (hand->kind == HandKind::stamp) {
+    writer.care("For the strips: " + std::string(card_caution));
     return "The measures are of what is printed, not of the stamp's block. Two strips of card laid "
            "along those edges save measuring each copy: as wide as the two distances, less what "
            "the block stands out beyond its picture. Where a frame or an empty space is printed "
            "for it, go by that.";
+  }
   if (hand->kind != HandKind::sticker && hand->kind != HandKind::tip_in)
     return "";
-  writer.care("For the mask: " + std::string(blade_caution));
+  writer.care("For the mask: " + std::string(card_caution));
   return std::exchange(writer.masked, true)
              ? "A mask saves measuring here too."
              : "A mask saves measuring: a card as large as the page, with a window of that size at "

@@ -191,7 +191,8 @@ void tell_order_of_numbers(GuideWriter &writer) {
       number_hidden(writer, *first), numbers_by_run(writer.edition()),
       writer.edition().run->spare == 0
           ? ""
-          : " Where a numbered sheet is spoilt, write its number on the line of a spare one, or "
+          : " Where a numbered sheet is spoilt, write its number into the gap that a spare one "
+            "has for it, or "
             "print the pages of that number once more."));
 }
 

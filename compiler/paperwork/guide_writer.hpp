@@ -51,6 +51,13 @@ std::string count_of(const Making &making, const MakingTask &task);
 inline constexpr std::string_view blade_caution =
     "Cut with a sharp blade along a steel edge, on a mat, fingers behind the edge and off the "
     "line; several light cuts, a few sheets at a time; the blade is covered when it is laid down.";
+// One piece of card.
+inline constexpr std::string_view card_caution =
+    "a sharp blade along a steel edge, on a mat, fingers behind it; cover it when it is laid down.";
+inline constexpr std::string_view flat_cut_caution =
+    "Cut with a sharp blade along a steel edge, on a mat, fingers behind the edge and off the "
+    "line; several light cuts, a few sheets at a time; the blade is covered when it is laid down. "
+    "At a guillotine one person alone works, shown how, with guard and clamp in their place.";
 // What is bound is not cut a few sheets at a time.
 inline constexpr std::string_view trim_caution =
     "Cut with a sharp blade along a steel edge, on a mat, fingers behind the edge and off the "

@@ -118,14 +118,28 @@ std::string first_ones_words(const TicketWriter &writer, const Counter &counter)
   return "";
 }
 
+std::string first_to_print(const TicketWriter &writer, const Counter &counter) {
+  const bool several =
+      std::any_of(counter.passes.begin(), counter.passes.end(), [&](const Pass *pass) {
+        return !pass->numbered && first_ones(writer.making, *pass) > 1;
+      });
+  const bool numbered = std::any_of(counter.passes.begin(), counter.passes.end(),
+                                    [](const Pass *pass) { return pass->numbered; });
+  return fmt::format("{}{}",
+                     several ? "Print first of each file as many as stand before its plus sign"
+                             : "Print one of each",
+                     numbered ? ", and of a file printed once the pages named for the first copy"
+                              : "");
+}
+
 } // namespace
 
 void tell_checks(TicketWriter &writer, const Counter &counter) {
   writer.leaflet.add(Headline{"Before the whole run: one of each", 2, {}});
-  writer.say(fmt::format(
-      "Print one of each, then wait for the word of whoever ordered. {}At 100 %, not fitted or "
-      "shrunk; sorting off (uncollated). A side named black is charged as black.",
-      first_ones_words(writer, counter)));
+  writer.say(
+      fmt::format("{}, then wait for the word of whoever ordered. {}At 100 %, not fitted or "
+                  "shrunk; sorting off (uncollated). A side named black is charged as black.",
+                  first_to_print(writer, counter), first_ones_words(writer, counter)));
   Table table{
       {"file", "its pages", "front", "back", "right when held to the light, by pages of the copy"},
       {},

@@ -221,14 +221,15 @@ Length thread_for(const Making &making, const FinishStep &step) {
 
 std::string_view usual_caution(HandKind kind) {
   switch (kind) {
+  case HandKind::stamp:
+    return "The ink of a pad does not wash out: cover the table.";
   case HandKind::spray:
     return "Spray outdoors or in moving air, never near a flame or anything that glows, with the "
            "mask, gloves and goggles that the label asks for; let it dry there before you stack "
            "it.";
   case HandKind::colour:
     return "Dust of chalks and pigments is not for breathing: wipe it off damp, never blow it. "
-           "What "
-           "the label says comes first.";
+           "What the label says comes first.";
   case HandKind::punch:
     return "Keep fingers out of the punch's mouth; a hollow punch is struck on a soft board, with "
            "goggles.";
