@@ -122,8 +122,8 @@ LeafletDress in_own_face(const Edition &edition, const OpenFaces &faces, const E
 
 bool digit(char c) { return c >= '0' && c <= '9'; }
 
-// "8in" and "8 in" after a slash, so that no date becomes a fraction. In one of sixteenths and finer
-// the figures would be too small to be told apart at arm's length.
+// "8in" and "8 in" after a slash, so that no date becomes a fraction. In one of sixteenths and
+// finer the figures would be too small to be told apart at arm's length.
 bool ends_a_measure(std::string_view text, std::size_t slash) {
   std::size_t at = slash + 1;
   while (at < text.size() && digit(text[at]))
@@ -137,6 +137,16 @@ bool after_number(std::string_view text, std::size_t space) {
          (text[space - 3] == '(' || (space > 3 && text[space - 4] == '('));
 }
 
+// Before a fraction whose figures are as large as the whole's, "1 7/32in", one space is too narrow.
+std::string_view gap_before(std::string_view text, std::size_t space, bool fractions) {
+  std::size_t slash = space + 1;
+  while (slash < text.size() && digit(text[slash]))
+    ++slash;
+  const bool alike =
+      slash < text.size() && text[slash] == '/' && !(fractions && ends_a_measure(text, slash));
+  return alike ? "\u00a0\u00a0" : "\u00a0";
+}
+
 // "5 3/8in" is one word: a measure parted by a line's end is misread. And it is a whole and a
 // fraction: figures in a row are misread too.
 std::string measures_whole(std::string_view text, bool fractions) {
@@ -144,7 +154,7 @@ std::string measures_whole(std::string_view text, bool fractions) {
   for (std::size_t i = 0; i < text.size(); ++i) {
     const bool inside = i > 0 && i + 1 < text.size() && digit(text[i - 1]) && digit(text[i + 1]);
     if (text[i] == ' ' && (inside || after_number(text, i)))
-      out += "\u00a0";
+      out += gap_before(text, i, fractions);
     else if (inside && text[i] == '/' && fractions && ends_a_measure(text, i))
       out += "\u2044";
     else
