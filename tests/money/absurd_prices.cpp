@@ -8,13 +8,12 @@ namespace {
 
 std::string told_of(std::string_view sheet, std::string_view black, std::string_view colour) {
   const Priced it = priced(small_edition(
-      "pages 4\n",
-      fmt::format("stock card\n  weight 20 lb bond\n  sheet letter\n  costs {}\n"
-                  "machine press\n  prints black at {}\n  prints colour at {}\n"
-                  "  duplex by machine\n"
-                  "face typed from \"Courier Prime\"\nstyle label\n  face typed 9/11\n"
-                  "page 1-4 on card by press\n  words \"x\" in label\n",
-                  sheet, black, colour)));
+      "pages 4\n", fmt::format("stock card\n  weight 20 lb bond\n  sheet letter\n  costs {}\n"
+                               "machine press\n  prints black at {}\n  prints colour at {}\n"
+                               "  duplex by machine\n"
+                               "face typed from \"Courier Prime\"\nstyle label\n  face typed 9/11\n"
+                               "page 1-4 on card by press\n  words \"x\" in label\n",
+                               sheet, black, colour)));
   std::string messages;
   for (const Problem &problem :
        price_problems(it.edition(), it.laid.imposition, it.laid.sides, it.estimate, it.sources()))
