@@ -115,10 +115,25 @@ private:
     return range;
   }
 
+  // A charged blank side goes by the cheapest mode, and so adds to colour's sides where that is it.
+  bool blanks_may_be_coloured(MachineId id) const {
+    const Machine &machine = edition_[id];
+    const auto cheaper = [&](const SidePrice &colour) {
+      return colour.mode == Mode::colour &&
+             std::ranges::any_of(machine.prints, [&](const SidePrice &black) {
+               return black.mode == Mode::black &&
+                      price_of_one(edition_, colour.rate) < price_of_one(edition_, black.rate);
+             });
+    };
+    return *machine.blank_charged && std::ranges::any_of(machine.prints, cheaper);
+  }
+
   SideRange range_of(MachineId machine, Mode mode) const {
     Exact fewest = beside_.sides(machine, mode), most = fewest;
     for (std::size_t run = 0; run < question_.books.size(); ++run) {
-      const SideRange range = in_a_copy(run, mode);
+      SideRange range = in_a_copy(run, mode);
+      if (mode == Mode::colour && blanks_may_be_coloured(machine))
+        range.most = sides_;
       fewest += question_.of_run(run) * Exact(range.fewest);
       most += Exact(question_.of_run(run).ceiling()) * Exact(range.most);
     }
