@@ -126,7 +126,7 @@ void check_black_pages(const Inspection &inspection, Problems &problems) {
     problems.push_back(colour_on_black(inspection, *on.item, on.pages));
 }
 
-// Pages beside one on its side.
+// Pages beside one on its side; with several copies on it each of them once.
 std::vector<int> beside(const Inspection &inspection, const Side &side, int page) {
   std::vector<int> others;
   for (const Place &place : side.places)
@@ -134,6 +134,7 @@ std::vector<int> beside(const Inspection &inspection, const Side &side, int page
         !inspection.drawings[place.page].coloured)
       others.push_back(place.page);
   std::sort(others.begin(), others.end());
+  others.erase(std::unique(others.begin(), others.end()), others.end());
   return others;
 }
 
