@@ -115,16 +115,6 @@ page 1, 4-8
                   "give page 3 a line of its own, in black\n") != std::string::npos);
 }
 
-TEST_CASE("a page that lies on its side several times is named once") {
-  std::string text = booklet("pages 8\nup 2", R"(page 4-5 in colour
-  words "black" in body
-page 1-3, 6-8
-  words "black" in body
-)");
-  text.replace(text.find("half-letter"), 11, "quarter-letter");
-  CHECK(inspected(text).told("colour-unused").find("nor on page 5 beside it") != std::string::npos);
-}
-
 TEST_CASE("one coloured thing is reason enough for its side") {
   const Inspected it = inspected(booklet("pages 8", R"(page 4 in colour
   words "all black" in body
