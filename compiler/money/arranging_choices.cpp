@@ -87,8 +87,10 @@ Easing::Easing(const Task &task, const Choice &choice)
     : least_(choice.eased.size()), most_(choice.eased.size()) {
   for (std::size_t priced = 0; priced < least_.size(); ++priced)
     if (task.price_steps[priced].size() > 1) {
-      most_[priced].price = price_of_side(choice.task.costs, priced) * 2;
-      least_[priced].price = -most_[priced].price / 2;
+      // Beyond no limit there is no side to pay for, and below none no side to pay back.
+      const Nano price = price_of_side(choice.task.costs, priced);
+      most_[priced].price = choice.limits[priced].most == no_limit ? 0 : price * 2;
+      least_[priced].price = choice.limits[priced].fewest <= 0 ? 0 : -price;
     }
 }
 
