@@ -122,8 +122,8 @@ LeafletDress in_own_face(const Edition &edition, const OpenFaces &faces, const E
 
 bool digit(char c) { return c >= '0' && c <= '9'; }
 
-// "8in" and "8 in" after a slash, so that no date becomes a fraction. In one of sixteenths and finer
-// the figures would be too small to be told apart at arm's length.
+// "8in" and "8 in" after a slash, so that no date becomes a fraction. In one of sixteenths and
+// finer the figures would be too small to be told apart at arm's length.
 bool ends_a_measure(std::string_view text, std::size_t slash) {
   std::size_t at = slash + 1;
   while (at < text.size() && digit(text[at]))
