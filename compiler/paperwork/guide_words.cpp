@@ -22,9 +22,7 @@ constexpr auto trade_words = std::to_array<TradeWord>({
     {"crease", "to press a line into card, so that it folds there and does not crack"},
     {"fore-edge", "the edge where a copy opens, opposite the fold"},
     {"front, back", "the two sides of a sheet, as the pictures name them", {"front up", "back up"}},
-    {"grain", "which way the fibres run: short, along the sheet's short edge; bend it, it gives "
-              "easier along "
-              "them"},
+    {"grain", "how the fibres run; short: by the short edge; a sheet bends easier along them"},
     {"guillotine", "here: a cutter for stacks of paper, whose blade comes down in one piece"},
     {"gummed", "with dry glue on its back, which sticks when it is wet"},
     {"head, foot", "the upper and the lower edge of a page, of a sheet or of a copy", {"head"}},

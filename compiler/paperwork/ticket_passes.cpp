@@ -142,7 +142,7 @@ void tell_passes(TicketWriter &writer, const Counter &counter) {
   for (const Pass *pass : counter.passes)
     rows_of(writer, *pass, table);
   other_charges(writer, counter, table);
-  writer.leaflet.add(std::move(table));
+  writer.leaflet.add(without_empty_columns(std::move(table)));
 }
 
 void tell_feeding(TicketWriter &writer, const Counter &counter) {
