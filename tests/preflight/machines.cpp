@@ -1,14 +1,17 @@
 #include "preflight/inspecting.hpp"
 
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 using namespace bodkin::tests;
 
-TEST_CASE("card that the rollers do not take is told in grams") {
-  const Inspected it = inspected(booklet("pages 4\ncover on card", R"(machine small like copier
-  feeds 16 lb bond to 28 lb bond
+namespace {
+
+std::string with_card(std::string_view fed, std::string_view weight) {
+  return booklet("pages 4\ncover on card", fmt::format(R"(machine small like copier
+  feeds {}
 stock card
-  weight 110 lb index
+  weight {}
   sheet letter, grain short
 page 1, 4 by small
   words "so" in body
@@ -17,7 +20,14 @@ page 2-3
 finish
   crease cover
   fold all
-)"));
+)",
+                                                       fed, weight));
+}
+
+} // namespace
+
+TEST_CASE("card that the rollers do not take is told in grams") {
+  const Inspected it = inspected(with_card("16 lb bond to 28 lb bond", "110 lb index"));
   CHECK(
       it.told("will-not-feed") ==
       R"(almanac.bodkin:30:10: error: 110 lb index is 199 gsm; small takes 60 to 105 gsm [will-not-feed]
@@ -51,19 +61,7 @@ almanac.bodkin:27:19: note: what the machine takes is said here
 }
 
 TEST_CASE("card too heavy is answered with the heaviest of its kind that is sold and passes") {
-  const Inspected it = inspected(booklet("pages 4\ncover on card", R"(machine small like copier
-  feeds 60 gsm to 199 gsm
-stock card
-  weight 110 lb cover
-  sheet letter, grain short
-page 1, 4 by small
-  words "so" in body
-page 2-3
-  words "so" in body
-finish
-  crease cover
-  fold all
-)"));
+  const Inspected it = inspected(with_card("60 gsm to 199 gsm", "110 lb cover"));
   // 65 lb cover is 175.8 gsm, 80 lb cover 216.3 (derived from the pound and the inch)
   CHECK(it.edited("will-not-feed").find("  weight 65 lb cover\n") != std::string::npos);
 }
