@@ -59,8 +59,9 @@ TEST_CASE("a pass that one run alone needs is set up for that run's copies") {
   std::string text = two_runs();
   text.replace(text.find("machine copier\n"), 15, "machine copier\n  setup      $10 a pass\n");
   const Priced of = with_card(text);
-  CHECK(lines(of.estimate).find("1 × 10.00 = 10.00 setup at copier (printing)\n"
-                                "1 × 10.00 = 10.00 setup at copier, de-luxe alone (printing)\n") !=
+  CHECK(lines(of.estimate)
+            .find("1 × 10.00 = 10.00 setup at copier (printing)\n"
+                  "1 × 10.00 = 10.00 setup at copier, de-luxe alone (printing)\n") !=
         std::string::npos);
   REQUIRE(of.estimate.runs.size() == 2);
   // Derived: the common 20.80 and 10.00 over 50 copies, 0.01 for a plain one's staple; 1.20, 10.00,
